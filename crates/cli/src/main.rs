@@ -1,0 +1,2 @@
+//! The tautline command.
+fn main() {}

@@ -1,0 +1,2 @@
+//! Room of tautline.
+#![forbid(unsafe_code)]

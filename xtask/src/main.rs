@@ -1,0 +1,2 @@
+//! Building, checking and releasing beyond cargo.
+fn main() {}

@@ -1,2 +1,34 @@
-//! Room of tautline.
+//! Pictures as SVG, from typed data, for the screen and for print alike.
+//!
+//! - [`line`]: lines drawn to scale as tapes, with the canopy over them
+//! - [`cover`]: cover with its bound against the goal
+//! - [`curve`]: cover under every gap rule that the reading can answer
+//! - [`gaps`]: how much of the line lies in gaps of each class
+//!
+//! Every picture takes its data and a [`Frame`]. Every word that a reader sees comes in with the data; numbers
+//! that carry meaning do too, and only the numbers of an axis are written here. A picture on a screen carries
+//! classes, and the page includes [`STYLESHEET`] once; a picture for print carries its colours itself.
+//!
+//! Nothing here computes: a share, a bound or a union of canopy arrives finished.
 #![forbid(unsafe_code)]
+
+mod axis;
+pub mod cover;
+pub mod curve;
+mod frame;
+pub mod gaps;
+mod goal;
+mod hatch;
+mod heading;
+mod legend;
+pub mod line;
+mod palette;
+mod scale;
+mod share;
+mod svg;
+mod text;
+
+pub use frame::Frame;
+pub use goal::{Goal, Relation};
+pub use palette::{Palette, STYLESHEET, Tone};
+pub use share::Share;

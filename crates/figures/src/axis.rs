@@ -71,6 +71,11 @@ impl PerCent {
     }
 }
 
+/// How many pixels a number under an axis needs from one tick to the next.
+pub(crate) fn spacing(number: &str) -> f64 {
+    (Lettering::NUMBER.width(number) + 16.0).max(36.0)
+}
+
 /// Tick marks and numbers under `top` and a caption under them; gives back where they end.
 pub(crate) fn below(
     drawing: &mut Drawing<'_>,

@@ -2,7 +2,7 @@
 
 mod marks;
 
-use crate::axis::PerCent;
+use crate::axis::{self, PerCent};
 use crate::frame::Frame;
 use crate::goal::{self, Goal, Relation};
 use crate::heading;
@@ -10,7 +10,6 @@ use crate::legend::{self, Swatch};
 use crate::palette::{Colour, Tone};
 use crate::share::Share;
 use crate::svg::{Anchor, Drawing, Lettering, Look, MARGIN};
-use crate::text;
 
 /// A chart of cover.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -136,7 +135,7 @@ pub fn draw(chart: &Cover, frame: &Frame) -> String {
     // the estimate's mark may stand at either end and needs half its width there
     let ends = (drawing.left() + marks::HALF, drawing.right() - marks::HALF);
     let reach = if largest < 97.0 { largest * 1.03 } else { largest };
-    let axis = PerCent::reaching(reach, ends, frame.mark, |number| text::width(number, 11.0) + 14.0);
+    let axis = PerCent::reaching(reach, ends, frame.mark, axis::spacing);
     let mut y = MARGIN;
     let mut goal_before: Option<&Goal> = None;
     for row in &chart.rows {

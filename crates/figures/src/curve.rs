@@ -8,7 +8,6 @@ use crate::palette::Colour;
 use crate::scale::{Measure, Scale};
 use crate::share::Share;
 use crate::svg::{Anchor, Area, Drawing, Lettering, Look, MARGIN};
-use crate::text;
 use tautline_engine::length::{Length, Unit};
 
 /// A curve of cover against the gap rule.
@@ -123,8 +122,8 @@ pub fn draw(curve: &Curve, frame: &Frame) -> String {
     }
     label(&mut drawing, curve, recorded, &known, cover.scale);
 
-    let ticks = Measure::of(curve.unit)
-        .ticks(curve.longest.nanometres(), limits.end() - start, |number| text::width(number, 11.0) + 14.0);
+    let ticks =
+        Measure::of(curve.unit).ticks(curve.longest.nanometres(), limits.end() - start, axis::spacing);
     let numbered: Vec<(f64, String)> = ticks
         .numbered
         .iter()
@@ -172,6 +171,10 @@ fn label(drawing: &mut Drawing<'_>, curve: &Curve, recorded: f64, known: &[Step]
     // under the curve, which mostly rises from here
     let height = lettering.height(&curve.recorded.label, room);
     let top = (y + 8.0).min(cover.start() - height - 2.0);
+    // ground behind the words, so that no grid line strikes them through
+    let width = lettering.width(&curve.recorded.label).min(room);
+    let from = if anchor == Anchor::End { x - width } else { x };
+    drawing.area(Area { x: from, y: top, width, height }, Look::fill(Colour::Ground));
     drawing.paragraph((x, top), anchor, lettering, &curve.recorded.label, room);
 }
 

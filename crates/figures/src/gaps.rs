@@ -1,12 +1,11 @@
 //! How much of the line lies in gaps of each class: one bar for each class.
 
-use crate::axis::PerCent;
+use crate::axis::{self, PerCent};
 use crate::frame::Frame;
 use crate::heading;
 use crate::palette::Colour;
 use crate::share::Share;
 use crate::svg::{Area, Drawing, Look, MARGIN};
-use crate::text;
 
 /// The bars of one chart, in the order they are drawn.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -50,7 +49,7 @@ pub fn draw(chart: &Gaps, frame: &Frame) -> String {
     let mut drawing = Drawing::new(frame);
     let largest = chart.classes.iter().map(|class| class.share.per_cent()).fold(0.0, f64::max);
     let ends = (drawing.left(), drawing.right());
-    let axis = PerCent::reaching(largest, ends, frame.mark, |number| text::width(number, 11.0) + 14.0);
+    let axis = PerCent::reaching(largest, ends, frame.mark, axis::spacing);
     let mut y = MARGIN;
     for class in &chart.classes {
         let top = heading::draw(&mut drawing, y, &class.name, &class.figure) + 2.0;

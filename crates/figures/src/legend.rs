@@ -22,7 +22,7 @@ pub(crate) fn draw(drawing: &mut Drawing<'_>, top: f64, entries: &[(Swatch, &str
     let lettering = Lettering::CAPTION;
     let (left, right) = (drawing.left(), drawing.right());
     let (mut x, mut y, mut below) = (left, top, top);
-    for (swatch, words) in entries.iter().filter(|(_, words)| !words.is_empty()) {
+    for (swatch, words) in entries.iter().filter(|(_, words)| !words.trim().is_empty()) {
         let wanted = SWATCH + INNER + lettering.width(words);
         if x > left && x + wanted > right {
             (x, y) = (left, below + 4.0);
@@ -35,7 +35,8 @@ pub(crate) fn draw(drawing: &mut Drawing<'_>, top: f64, entries: &[(Swatch, &str
             Swatch::Marks(marks) => marks(drawing, (x, y + 1.5)),
         }
         let start = x + SWATCH + INNER;
-        below = below.max(drawing.paragraph((start, y), Anchor::Start, lettering, words, right - start));
+        let words_below = drawing.paragraph((start, y), Anchor::Start, lettering, words, right - start);
+        below = below.max(words_below).max(y + SWATCH_HEIGHT + 3.0);
         x += wanted + BETWEEN;
     }
     below

@@ -183,8 +183,9 @@ impl Common {
         let end = drawing.right() - 2.0;
         let full = lines.lines.iter().map(longest).max().unwrap_or_default();
         let full = full.clamp(Length::ZERO, Length::LONGEST);
-        let ticks = Measure::of(lines.unit)
-            .ticks(full.nanometres(), end - start, |number| Lettering::ON_TAPE.width(number) + 10.0);
+        let ticks = Measure::of(lines.unit).ticks(full.nanometres(), end - start, |number| {
+            (Lettering::ON_TAPE.width(number) + 16.0).max(46.0)
+        });
         let scale = Scale::of_lengths(start, end, full);
         Self { scale, full, ticks, unit: lines.unit, mark: frame.mark, names }
     }

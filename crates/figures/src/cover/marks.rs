@@ -55,8 +55,8 @@ fn one_sided(
 ) {
     bar(drawing, bound, estimate.unwrap_or(bound), y, colour);
     stop(drawing, bound, y, colour);
-    let tip = bound + towards * HALF;
-    drawing.corners(&[(bound, y - 5.5), (tip, y), (bound, y + 5.5)], Look::fill(colour));
+    let tip = bound + towards * 9.0;
+    drawing.corners(&[(bound, y - 6.5), (tip, y), (bound, y + 6.5)], Look::fill(colour));
 }
 
 fn bar(drawing: &mut Drawing<'_>, from: f64, to: f64, y: f64, colour: Colour) {
@@ -96,7 +96,7 @@ fn between(drawing: &mut Drawing<'_>, low: f64, high: f64, y: f64, colour: Colou
         (high, y + HALF),
         (low, y + HALF),
     ];
-    drawing.corners(&corners, Look::fill(Colour::Ground).outlined(colour, 1.8).dashed());
+    drawing.corners(&corners, Look::fill(Colour::Ground).outlined(colour, 1.8));
     let ends = [low, high].map(|x| [(x, y - HALF), (x, y + HALF)]);
     drawing.strokes(ends, Look::line(colour, 1.8));
 }

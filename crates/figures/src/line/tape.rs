@@ -25,7 +25,7 @@ pub(super) fn draw(
     let (start, end) = (common.scale.start(), common.scale.at_length(length));
     let strip = Area { x: start, y: top, width: end - start, height: STRIP };
     drawing.area(strip, Look::fill(Colour::Tape));
-    drawing.areas(lanes::areas(common, unread, top, STRIP), lanes::unread());
+    drawing.areas(lanes::areas(common, unread, top, BAND), lanes::unread());
     drawing.areas(lanes::areas(common, canopy, top, BAND), Look::fill(Colour::Canopy));
     ticks(drawing, common, length, top + BAND);
     let edges = [top, top + STRIP].map(|y| [(start, y), (end, y)]);

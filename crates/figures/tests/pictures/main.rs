@@ -1,0 +1,5 @@
+//! The pictures read back: where things stand, and what holds for every picture.
+
+mod geometry;
+mod laws;
+mod reader;

@@ -9,7 +9,7 @@ use crate::heading;
 use crate::legend::{self, Swatch};
 use crate::palette::{Colour, Tone};
 use crate::share::Share;
-use crate::svg::{Anchor, Drawing, Lettering, Look, MARGIN};
+use crate::svg::{Anchor, Drawing, Lettering, MARGIN};
 
 /// A chart of cover.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -212,11 +212,7 @@ fn entries(chart: &Cover) -> Vec<(Swatch, &str)> {
             &words.two_sided,
         ),
         (any(|row| !row.lines.is_empty()), Swatch::Marks(marks::lines_swatch), &words.lines),
-        (
-            any(|row| row.goal.is_some()),
-            Swatch::Area(Look::fill(Colour::Met).outlined(Colour::Goal, 1.0)),
-            &words.met,
-        ),
+        (any(|row| row.goal.is_some()), Swatch::Marks(goal::swatch), &words.met),
     ];
     all.into_iter().filter(|(shown, ..)| *shown).map(|(_, swatch, words)| (swatch, words.as_str())).collect()
 }

@@ -1,5 +1,6 @@
 //! The goal as a picture shows it: a threshold or two, and the side that meets it.
 
+use crate::legend::{SWATCH, SWATCH_HEIGHT};
 use crate::palette::Colour;
 use crate::scale::Scale;
 use crate::share::Share;
@@ -70,6 +71,14 @@ pub(crate) fn shade(drawing: &mut Drawing<'_>, relation: Relation, scale: Scale,
     if to > from {
         drawing.area(Area { x: from, y: top, width: to - from, height }, Look::fill(Colour::Met));
     }
+}
+
+/// The legend's picture of a goal: its shaded side and the threshold before it.
+pub(crate) fn swatch(drawing: &mut Drawing<'_>, (x, y): (f64, f64)) {
+    let all = Scale::new(x + 1.0, x + SWATCH, 1.0);
+    let goal = Relation::AtLeast(Share::ZERO);
+    shade(drawing, goal, all, y, SWATCH_HEIGHT);
+    thresholds(drawing, goal, all, y, SWATCH_HEIGHT);
 }
 
 /// Draws the thresholds, with barbs that point to the side that meets the goal.

@@ -16,6 +16,9 @@
 pub struct Share(f64);
 
 impl Share {
+    /// Nothing of the line.
+    pub const ZERO: Self = Self(0.0);
+
     /// A share; `None` where it is no finite number.
     pub fn new(share: f64) -> Option<Self> {
         share.is_finite().then(|| Self(share.clamp(0.0, 10.0)))

@@ -85,7 +85,7 @@ fn track(drawing: &mut Drawing<'_>, common: &Common, line: Length, name: &str, t
     } else {
         let room = drawing.right() - left;
         let below = drawing.paragraph((left, top), Anchor::Start, Lettering::LABEL, name, room);
-        (below + 1.0, below + BAR + 6.0)
+        (below + 2.0, below + BAR + 8.0)
     };
     let (from, to) = (common.scale.start(), common.scale.at_length(line));
     drawing.through(&[(from, bar + BAR), (to, bar + BAR)], Look::line(Colour::Rule, 1.0));

@@ -1,6 +1,6 @@
 //! Pictures as SVG, from typed data, for the screen and for print alike.
 //!
-//! - [`line`]: lines drawn to scale as tapes, with the canopy over them
+//! - [`mod@line`]: lines drawn to scale as tapes, with the canopy over them
 //! - [`cover`]: cover with its bound against the goal
 //! - [`curve`]: cover under every gap rule that the reading can answer
 //! - [`gaps`]: how much of the line lies in gaps of each class

@@ -45,9 +45,7 @@ impl Element {
             }
             "text" => {
                 let [x, base, size] = ["x", "y", "font-size"].map(|name| self.number(name));
-                // a little more than half the size for each letter: a sans of common width, no source
-                let letters = u32::try_from(self.text.chars().count()).expect("a row of text is short");
-                let width = f64::from(letters) * size * 0.56;
+                let width: f64 = self.text.chars().map(advance).sum::<f64>() * size;
                 let left = match self.attribute("text-anchor") {
                     None => x,
                     Some("middle") => x - width / 2.0,
@@ -58,6 +56,17 @@ impl Element {
             }
             other => panic!("{other} is not drawn here"),
         }
+    }
+}
+
+/// The width of a letter in ems: DejaVu Sans, from its metrics (i, j, l 0.28; stops and space 0.32; m 0.97),
+/// the other letters about 0.6.
+fn advance(letter: char) -> f64 {
+    match letter {
+        'i' | 'j' | 'l' => 0.28,
+        '.' | ',' | ' ' | '\'' => 0.32,
+        'm' | 'W' => 0.97,
+        _ => 0.6,
     }
 }
 

@@ -1,2 +1,35 @@
-//! Room of tautline.
+//! The trade's words as types, their validation, and the use cases: readings and a goal in, an assessment out.
+//!
+//! Nothing here knows a file format or a screen, and nothing here writes a sentence: what a person should hear is a
+//! [`message::Message`], a code with values, which the catalogue in `tautline-words` turns into words.
+//!
+//! | what | module |
+//! | --- | --- |
+//! | a length as it was written down | [`measure`] |
+//! | sites, strata and planned lines | [`plan`] |
+//! | plants and growth forms | [`plants`] |
+//! | the written rules, their fingerprint, what they leave open | [`protocol`] |
+//! | visits and their intercepts | [`visit`] |
+//! | goals | [`goal`] |
+//! | cover of one line | [`line`] |
+//! | unlike protocols brought to common ground | [`compare`] |
+//! | a site's estimates and verdict | [`assess`] |
+//! | how a figure came about | [`explain`] |
+//! | what is wrong, where, and what would do | [`finding`] |
 #![forbid(unsafe_code)]
+
+pub mod assess;
+pub mod canonical;
+pub mod compare;
+pub mod date;
+pub mod explain;
+pub mod finding;
+pub mod goal;
+pub mod limits;
+pub mod line;
+pub mod measure;
+pub mod message;
+pub mod plan;
+pub mod plants;
+pub mod protocol;
+pub mod visit;

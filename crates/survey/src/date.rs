@@ -1,0 +1,68 @@
+//! A civil date without zone, as a visit has one.
+
+use core::fmt;
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+
+/// A day of the calendar.
+///
+/// # Example
+/// ```
+/// use tautline_survey::date::Date;
+/// assert_eq!(Date::read("2026-06-09").unwrap().to_string(), "2026-06-09");
+/// assert!(Date::read("2026-02-30").is_none());
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Date {
+    year: u16,
+    month: u8,
+    day: u8,
+}
+
+impl Date {
+    /// A date, if the calendar has it (years 1 to 9999).
+    pub fn new(year: u16, month: u8, day: u8) -> Option<Self> {
+        let leap = year % 4 == 0 && (year % 100 != 0 || year % 400 == 0);
+        let days = match month {
+            4 | 6 | 9 | 11 => 30,
+            2 if leap => 29,
+            2 => 28,
+            1..=12 => 31,
+            _ => return None,
+        };
+        ((1..=9999).contains(&year) && (1..=days).contains(&day)).then_some(Self { year, month, day })
+    }
+
+    /// Reads the ISO form `2026-06-09`; other orders of day and month can't be told apart and aren't guessed.
+    pub fn read(text: &str) -> Option<Self> {
+        let mut parts = text.trim().splitn(3, '-');
+        let mut next = |digits: usize| {
+            parts.next().filter(|part| part.len() == digits && part.bytes().all(|b| b.is_ascii_digit()))
+        };
+        let (year, month, day) = (next(4)?, next(2)?, next(2)?);
+        Self::new(year.parse().ok()?, month.parse().ok()?, day.parse().ok()?)
+    }
+
+    /// The calendar year.
+    pub const fn year(self) -> u16 {
+        self.year
+    }
+}
+
+impl fmt::Display for Date {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:04}-{:02}-{:02}", self.year, self.month, self.day)
+    }
+}
+
+impl Serialize for Date {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl<'de> Deserialize<'de> for Date {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(deserializer)?;
+        Self::read(&text).ok_or_else(|| serde::de::Error::custom("not-a-date"))
+    }
+}

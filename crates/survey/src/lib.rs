@@ -11,6 +11,7 @@
 //! | the written rules, their fingerprint, what they leave open | [`protocol`] |
 //! | visits and their intercepts | [`visit`] |
 //! | goals | [`goal`] |
+//! | everything handed in | [`input`] |
 //! | cover of one line | [`line`] |
 //! | unlike protocols brought to common ground | [`compare`] |
 //! | a site's estimates and verdict | [`assess`] |
@@ -25,6 +26,7 @@ pub mod date;
 pub mod explain;
 pub mod finding;
 pub mod goal;
+pub mod input;
 pub mod limits;
 pub mod line;
 pub mod measure;

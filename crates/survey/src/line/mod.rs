@@ -1,0 +1,336 @@
+//! Cover of one line: what a visit's intercepts come to under its protocol, or under a coarser rule.
+
+mod lengths;
+mod positions;
+mod traits;
+
+use crate::date::Date;
+use crate::finding::Finding;
+use crate::input::Input;
+use crate::measure::Measure;
+use crate::message::Message;
+use crate::plants::{GrowthForm, PlantList};
+use crate::protocol::{Assumption, Counts, Protocol};
+use crate::visit::{Extent, Outcome, Visit};
+use serde::{Serialize, Serializer, ser::SerializeStruct};
+use tautline_engine::cover::LineCover;
+use tautline_engine::gaps::{Gap, GapClass};
+use tautline_engine::length::{Length, Notation, Unit};
+use tautline_engine::rule::ReadingRule;
+
+/// A length that is known, or known to lie between two.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Bounds {
+    /// At least this.
+    pub low: Length,
+    /// At most this.
+    pub high: Length,
+}
+
+impl Bounds {
+    /// A known length.
+    pub const fn known(length: Length) -> Self {
+        Self { low: length, high: length }
+    }
+
+    /// Whether both ends are the same.
+    pub fn is_known(self) -> bool {
+        self.low == self.high
+    }
+}
+
+impl Serialize for Bounds {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut fields = serializer.serialize_struct("Bounds", 2)?;
+        fields.serialize_field("low_nm", &self.low.nanometres())?;
+        fields.serialize_field("high_nm", &self.high.nanometres())?;
+        fields.end()
+    }
+}
+
+/// How a line was written down.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Recording {
+    /// Starts and stops.
+    Positions,
+    /// Lengths without positions: overlap, gaps and places can't be known from them.
+    LengthsOnly,
+    /// Read from end to end, and nothing was on it.
+    NothingFound,
+}
+
+/// What the person asks for beyond the protocol.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Choice {
+    /// Another, coarser gap limit.
+    pub gap_limit: Option<Length>,
+    /// Other plants that count.
+    pub counts: Option<Counts>,
+    /// Breaks of gap classes; the published ones where none are given.
+    pub gap_breaks: Option<Vec<Length>>,
+}
+
+/// Cover of one species on one line.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct SpeciesResult {
+    /// The code as written; empty where the reader named none.
+    pub code: String,
+    /// The growth form, where a list knows the code.
+    pub form: Option<GrowthForm>,
+    /// Whether it counts under the protocol.
+    pub counted: bool,
+    /// Length under live canopy.
+    pub live: Bounds,
+    /// Length under dead canopy and no live canopy of the species.
+    pub dead: Bounds,
+    /// Share of the counted species' summed live cover, from unrounded lengths.
+    pub composition: Option<f64>,
+    /// Mean height in metres and how many were read.
+    pub height: Option<MeanHeight>,
+    /// Plants per square metre, where every plant's width was read.
+    pub density: Option<f64>,
+    /// Ids of the intercepts it came from.
+    pub intercepts: Vec<u32>,
+}
+
+/// Mean of the heights read on one line.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct MeanHeight {
+    /// Mean in metres.
+    pub mean_m: f64,
+    /// How many heights.
+    pub count: usize,
+}
+
+/// Cover of one line.
+#[derive(Clone, Debug)]
+pub struct LineResult {
+    /// The site.
+    pub site: String,
+    /// The line.
+    pub line: String,
+    /// Its stratum, if planned in one.
+    pub stratum: Option<String>,
+    /// Its plot, if bunched in one.
+    pub plot: Option<String>,
+    /// The day it was read.
+    pub date: Option<Date>,
+    /// Who read.
+    pub reader: String,
+    /// The pass.
+    pub pass: String,
+    /// The fingerprint of the protocol it was read under.
+    pub protocol: String,
+    /// The rule that was applied.
+    pub rule: ReadingRule,
+    /// What the rule had to take one way because the protocol is silent.
+    pub assumed: Vec<Assumption>,
+    /// How it was written down.
+    pub recording: Recording,
+    /// Length of the tape.
+    pub length: Measure,
+    /// Length that was read; shorter than the tape where the line was read in part.
+    pub read: Length,
+    /// Live canopy of what counts, overlap once.
+    pub canopy: Bounds,
+    /// The counted species' live cover added up.
+    pub sum: Bounds,
+    /// Dead canopy apart from live.
+    pub dead: Bounds,
+    /// Each species, counted ones first.
+    pub species: Vec<SpeciesResult>,
+    /// Union within each growth form.
+    pub forms: Vec<(GrowthForm, Bounds)>,
+    /// Union within each group of the plant list.
+    pub groups: Vec<(String, Bounds)>,
+    /// Counted canopy as stretches, where positions were read.
+    pub cover: Option<LineCover>,
+    /// Codes of the species in [`LineResult::cover`], by number.
+    pub codes: Vec<String>,
+    /// Gaps between the counted plants, where positions were read.
+    pub gaps: Vec<Gap>,
+    /// The gaps by class.
+    pub gap_classes: Vec<GapClass>,
+    /// What should be said about this line.
+    pub findings: Vec<Finding>,
+    /// The visit it came from, by its place in the input.
+    pub visit: usize,
+}
+
+impl LineResult {
+    /// A length as a share of what was read.
+    pub fn share(&self, length: Length) -> f64 {
+        length.share_of(self.read)
+    }
+
+    /// Whether the line was read only in part.
+    pub fn is_partly_read(&self) -> bool {
+        self.read < self.length.length()
+    }
+
+    /// How many stretches the rule closed, and how long they are together.
+    pub fn closed(&self) -> (usize, Length) {
+        let Some(cover) = &self.cover else { return (0, Length::ZERO) };
+        let closed = cover.species.iter().flat_map(|one| &one.closed).chain(&cover.between);
+        closed.fold((0, Length::ZERO), |(count, sum), one| (count + 1, sum + one.stretch.length()))
+    }
+
+    /// How this line's lengths were written.
+    pub fn notation(&self, input: &Input) -> Notation {
+        let measures = input.visits[self.visit].intercepts.iter().map(|intercept| match &intercept.extent {
+            Extent::Edges { stop, .. } => stop.notation(),
+            Extent::Length(length) => length.notation(),
+        });
+        measures.reduce(Notation::finer).unwrap_or_else(|| self.length.notation())
+    }
+}
+
+/// Works out one visit, the `index`th of the input, or says why it can't be.
+///
+/// # Errors
+/// a finding: the line was not read, its length is missing, or the choice asks for a finer rule than was read
+pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineResult, Finding> {
+    let visit = &input.visits[index];
+    let about = |code| Message::new(code).with("site", visit.site.as_str()).with("line", visit.line.as_str());
+    let placed = |finding: Finding| visit.place.clone().map_or(finding.clone(), |place| finding.at(place));
+    if visit.outcome == Outcome::NotRead {
+        return Err(placed(Finding::note(about("line-not-read"))));
+    }
+    let planned = input.planned(&visit.site, &visit.line);
+    let length = visit.length.clone().or_else(|| planned.and_then(|line| line.length.clone()));
+    let Some(length) = length.filter(|length| length.length() > Length::ZERO) else {
+        return Err(placed(Finding::must_settle(about("line-length-missing"))));
+    };
+    let silent = Protocol::default();
+    let protocol = input.protocols.get(&visit.protocol).unwrap_or(&silent);
+    let read = match &visit.outcome {
+        Outcome::PartlyRead(to) => to.length().min(length.length()),
+        _ => length.length(),
+    };
+    if read == Length::ZERO {
+        return Err(placed(Finding::note(about("line-not-read"))));
+    }
+    let (recorded_rule, assumed) = protocol.rule();
+    let rule = choice.gap_limit.map_or(recorded_rule, |limit| recorded_rule.with_limit(limit));
+    let lengths_only = visit.intercepts.iter().any(|i| matches!(i.extent, Extent::Length(_)));
+    let re_ruled = rule.gap.limit != recorded_rule.gap.limit;
+    let in_limit = |length| crate::message::Value::Length(length, Notation::decimals(Unit::Centimetre, 2));
+    if rule.gap.limit < recorded_rule.gap.limit {
+        return Err(placed(Finding::must_settle(
+            about("finer-than-recorded")
+                .with("asked", in_limit(rule.gap.limit))
+                .with("recorded", in_limit(recorded_rule.gap.limit)),
+        )));
+    }
+    if lengths_only && re_ruled {
+        return Err(placed(Finding::must_settle(about("lengths-cannot-be-re-ruled"))));
+    }
+    let counts = choice.counts.clone().unwrap_or_else(|| protocol.counts_or_woody());
+    let work = Work { visit, plants: &input.plants, counts: &counts, protocol, rule, read, re_ruled };
+    let mut result = LineResult {
+        site: visit.site.clone(),
+        line: visit.line.clone(),
+        stratum: planned.and_then(|line| line.stratum.clone()),
+        plot: planned.and_then(|line| line.plot.clone()),
+        date: visit.date,
+        reader: visit.reader.clone(),
+        pass: visit.pass.clone(),
+        protocol: visit.protocol.clone(),
+        rule,
+        assumed,
+        recording: match (visit.intercepts.is_empty(), lengths_only) {
+            (true, _) => Recording::NothingFound,
+            (false, true) => Recording::LengthsOnly,
+            (false, false) => Recording::Positions,
+        },
+        length,
+        read,
+        canopy: Bounds::default(),
+        sum: Bounds::default(),
+        dead: Bounds::default(),
+        species: Vec::new(),
+        forms: Vec::new(),
+        groups: Vec::new(),
+        cover: None,
+        codes: Vec::new(),
+        gaps: Vec::new(),
+        gap_classes: Vec::new(),
+        findings: Vec::new(),
+        visit: index,
+    };
+    if lengths_only {
+        lengths::work_out(&work, &mut result);
+    } else {
+        positions::work_out(&work, &mut result, choice.gap_breaks.as_deref());
+    }
+    compose(&mut result);
+    Ok(result)
+}
+
+/// What both ways of recording need.
+struct Work<'a> {
+    visit: &'a Visit,
+    plants: &'a PlantList,
+    counts: &'a Counts,
+    protocol: &'a Protocol,
+    rule: ReadingRule,
+    read: Length,
+    re_ruled: bool,
+}
+
+impl Work<'_> {
+    /// The species written on the line, in the order they first appear; letter case aside.
+    fn codes(&self) -> Vec<String> {
+        let mut codes: Vec<String> = Vec::new();
+        for intercept in &self.visit.intercepts {
+            let code = self.code(&intercept.species);
+            if !codes.contains(&code) {
+                codes.push(code);
+            }
+        }
+        codes
+    }
+
+    /// The list's code for what was written, or what was written.
+    fn code(&self, written: &str) -> String {
+        self.plants.find(written).map_or_else(|| written.trim().to_uppercase(), |plant| plant.code.clone())
+    }
+
+    fn is_counted(&self, code: &str) -> bool {
+        self.counts.includes(code, self.plants.find(code))
+    }
+
+    fn form(&self, code: &str) -> Option<GrowthForm> {
+        self.plants.find(code).map(|plant| plant.form)
+    }
+
+    /// The growth forms and groups that the line's species belong to, each with its species' numbers.
+    fn unions(&self, codes: &[String]) -> (Vec<(GrowthForm, Vec<usize>)>, Vec<(String, Vec<usize>)>) {
+        let members = |is: &dyn Fn(&str) -> bool| -> Vec<usize> {
+            codes.iter().enumerate().filter(|(_, code)| is(code)).map(|(number, _)| number).collect()
+        };
+        let forms = GrowthForm::ALL
+            .into_iter()
+            .map(|form| (form, members(&|code| self.form(code) == Some(form))))
+            .filter(|(_, numbers)| !numbers.is_empty());
+        let groups = self.plants.groups().into_iter().map(|group| {
+            let is_in = |code: &str| self.plants.find(code).is_some_and(|plant| plant.groups.iter().any(|g| g == group));
+            (group.to_owned(), members(&is_in))
+        });
+        (forms.collect(), groups.collect())
+    }
+}
+
+/// Composition by cover, from unrounded lengths; unknown where lengths are known only between bounds.
+fn compose(result: &mut LineResult) {
+    let sum = result.sum;
+    for species in &mut result.species {
+        let known = sum.is_known() && species.live.is_known() && sum.low > Length::ZERO && species.counted;
+        species.composition = known.then(|| species.live.low.share_of(sum.low));
+    }
+    result.species.sort_by(|a, b| b.counted.cmp(&a.counted).then_with(|| a.code.cmp(&b.code)));
+}
+
+#[cfg(test)]
+mod tests;

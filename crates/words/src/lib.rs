@@ -1,2 +1,106 @@
-//! Room of tautline.
+//! The one catalogue of messages. Every other room hands in a code with values and gets words back.
+//!
+//! Messages are Fluent files under `messages/`, one folder a language. Numbers are rounded and marked for people
+//! here and nowhere else, by [`tautline_engine::num::decimal`].
 #![forbid(unsafe_code)]
+
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use tautline_engine::length::{DecimalMark, write};
+use tautline_engine::num::decimal::{decimal, percent};
+use tautline_survey::message::{Message, Value};
+use unic_langid::LanguageIdentifier;
+
+const ENGLISH: [&str; 4] = [
+    include_str!("../messages/en/survey.ftl"),
+    include_str!("../messages/en/exchange.ftl"),
+    include_str!("../messages/en/command.ftl"),
+    include_str!("../messages/en/report.ftl"),
+];
+
+/// The catalogue in one language.
+pub struct Words {
+    bundle: FluentBundle<FluentResource>,
+    mark: DecimalMark,
+}
+
+impl Words {
+    /// The English catalogue.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_survey::message::Message;
+    /// let words = tautline_words::Words::english();
+    /// assert_eq!(words.word("met"), "met");
+    /// assert_eq!(words.say(&Message::new("per-cent").with("figure", "9.4")), "9.4 %");
+    /// ```
+    pub fn english() -> Self {
+        let mut bundle = FluentBundle::new(vec![LanguageIdentifier::from_bytes(b"en").unwrap_or_default()]);
+        bundle.set_use_isolating(false);
+        for text in ENGLISH {
+            // what the files hold is checked by a test; a bad message here falls back to its code
+            let resource = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(good, _)| good);
+            bundle.add_resource_overriding(resource);
+        }
+        Self { bundle, mark: DecimalMark::Point }
+    }
+
+    /// The words for a message; a code that the catalogue lacks comes back as it is.
+    pub fn say(&self, message: &Message) -> String {
+        let Some(pattern) = self.bundle.get_message(message.code).and_then(|found| found.value()) else {
+            return message.code.to_owned();
+        };
+        let mut arguments = FluentArgs::new();
+        for (name, value) in &message.values {
+            arguments.set(*name, self.argument(value));
+        }
+        let mut errors = Vec::new();
+        self.bundle.format_pattern(pattern, Some(&arguments), &mut errors).into_owned()
+    }
+
+    /// The words for a code without values.
+    pub fn word(&self, code: &'static str) -> String {
+        self.say(&Message::new(code))
+    }
+
+    /// Whether the catalogue has words for a code.
+    pub fn has(&self, code: &str) -> bool {
+        self.bundle.get_message(code).is_some_and(|found| found.value().is_some())
+    }
+
+    /// A share as per cent for people, with its sign.
+    pub fn percent(&self, share: f64, places: u32) -> String {
+        self.say(&Message::new("per-cent").with("figure", self.marked(percent(share, places))))
+    }
+
+    /// A number for people.
+    pub fn number(&self, number: f64, places: u32) -> String {
+        self.marked(decimal(number, places))
+    }
+
+    fn marked(&self, number: String) -> String {
+        match self.mark {
+            DecimalMark::Point => number,
+            DecimalMark::Comma => number.replace('.', ","),
+        }
+    }
+
+    fn argument(&self, value: &Value) -> FluentValue<'static> {
+        match value {
+            Value::Count(count) => FluentValue::from(*count),
+            other => FluentValue::from(self.text(other)),
+        }
+    }
+
+    fn text(&self, value: &Value) -> String {
+        match value {
+            Value::Text(text) => text.clone(),
+            Value::Count(count) => count.to_string(),
+            Value::Length(length, notation) => self.marked(write(*length, *notation)),
+            Value::Share(share, places) => self.percent(*share, *places),
+            Value::Number(number, places) => self.number(*number, *places),
+            Value::Word(word) => self.word(word),
+            Value::Message(message) => self.say(message),
+            Value::List(values) => values.iter().map(|value| self.text(value)).collect::<Vec<_>>().join(", "),
+        }
+    }
+}

@@ -1,1 +1,152 @@
-//! (in the making)
+//! How sure: intervals and one-sided bounds, one method a file.
+//!
+//! | method | file | for |
+//! | --- | --- | --- |
+//! | Student's t | `student.rs` | any mean or ratio with a standard error |
+//! | logit-t | `logit.rs` | shares that can't pass 100 %: the interval stays inside 0 to 100 % |
+//! | BCa bootstrap | [`bootstrap`] | any of them, from the lines themselves |
+//! | nothing found | [`zeros`] | lines on which nothing was found |
+//!
+//! A two-sided interval at 90 % has 5 % in each tail; a one-sided bound at 90 % has 10 % in its one. They are never
+//! the same figure: [`Tail`] says which is meant.
+
+pub mod bootstrap;
+mod logit;
+mod student;
+pub mod zeros;
+
+use crate::estimate::{Estimate, NoError, SamplingError};
+
+/// How an interval is made.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Method {
+    /// Student's t on the figure itself.
+    StudentT,
+    /// Student's t on the logit of the figure, for shares that can't pass 1.
+    LogitT,
+    /// Bias-corrected and accelerated bootstrap of the lines.
+    Bca,
+}
+
+impl Method {
+    /// A stable key for data and for the catalogue of words.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::StudentT => "student-t",
+            Self::LogitT => "logit-t",
+            Self::Bca => "bca",
+        }
+    }
+}
+
+/// Probability that is left out at one end.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Tail(f64);
+
+impl Tail {
+    /// One end of a two-sided interval at this confidence: half of what is left.
+    pub fn of_interval(confidence: f64) -> Self {
+        Self((1.0 - confidence) / 2.0)
+    }
+
+    /// A one-sided bound at this confidence: all that is left.
+    pub fn of_bound(confidence: f64) -> Self {
+        Self(1.0 - confidence)
+    }
+
+    /// The probability.
+    pub const fn probability(self) -> f64 {
+        self.0
+    }
+}
+
+/// A two-sided interval.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Interval {
+    /// Its low end.
+    pub low: f64,
+    /// Its high end.
+    pub high: f64,
+}
+
+/// Two one-sided bounds, each at the same confidence on its own.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bounds {
+    /// The true figure lies at or above this, at the confidence.
+    pub lower: f64,
+    /// The true figure lies at or below this, at the confidence.
+    pub upper: f64,
+}
+
+/// Why there is no interval and no bound.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum NoBound {
+    /// The figure has no error.
+    NoError(NoError),
+    /// Nothing was found on any line: see [`zeros`].
+    NothingFound,
+    /// The figure is 100 %, where the logit has no value.
+    FullCover,
+    /// All lines are exactly alike, so they show no variation to reckon with.
+    NoSpread,
+    /// The figure may pass 100 %, so the logit doesn't fit it.
+    MayPassWhole,
+    /// Too few lines or plots for a bootstrap.
+    TooFewUnits {
+        /// How many there are.
+        units: usize,
+    },
+}
+
+impl NoBound {
+    /// A stable key for data and for the catalogue of words.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::NoError(NoError::OneLine) => "one-line",
+            Self::NoError(NoError::OnePlot) => "one-plot",
+            Self::NoError(NoError::OneUnitInStratum { .. }) => "one-line-in-a-stratum",
+            Self::NothingFound => "nothing-found",
+            Self::FullCover => "full-cover",
+            Self::NoSpread => "no-spread",
+            Self::MayPassWhole => "may-pass-the-whole",
+            Self::TooFewUnits { .. } => "too-few-units",
+        }
+    }
+}
+
+/// The two ends of a figure, each with `tail` beyond it, by Student's t or logit-t.
+///
+/// # Units
+/// those of the figure; a share for logit-t
+/// # Range
+/// logit-t stays strictly inside 0 to 1; Student's t may pass them
+/// # Errors
+/// [`NoBound`], with the reason. [`Method::Bca`] works from the lines: see [`bootstrap::Resampled`].
+/// # Source
+/// Student's t: Cochran 1977, *Sampling Techniques*, §2.8; logit-t: Korn and Graubard 1998, Survey Methodology
+/// 24(2):193–201 (the logit interval), with the delta method
+/// # Example
+/// Ten values with mean 0.75 and standard error 0.38897 (Student 1908, first column): t(0.975, 9) = 2.262157.
+/// ```
+/// use tautline_engine::confidence::{Method, Tail, ends};
+/// use tautline_engine::estimate::mean_of;
+/// let hours = [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0];
+/// let (low, high) = ends(&mean_of(&hours, None).unwrap(), Method::StudentT, Tail::of_interval(0.95)).unwrap();
+/// assert!((low + 0.529_780_4).abs() < 1e-6 && (high - 2.029_780_4).abs() < 1e-6);
+/// ```
+pub fn ends(estimate: &Estimate, method: Method, tail: Tail) -> Result<(f64, f64), NoBound> {
+    let (se, df) = match estimate.error {
+        SamplingError::Known { se, df } => (se, df),
+        SamplingError::Unknown(reason) => return Err(NoBound::NoError(reason)),
+    };
+    if estimate.value == 0.0 && se == 0.0 {
+        return Err(NoBound::NothingFound);
+    }
+    if se <= 0.0 {
+        return Err(NoBound::NoSpread);
+    }
+    match method {
+        Method::StudentT | Method::Bca => Ok(student::ends(estimate.value, se, df, tail)),
+        Method::LogitT => logit::ends(estimate.value, se, df, tail),
+    }
+}

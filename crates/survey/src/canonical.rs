@@ -34,7 +34,9 @@ fn write(value: &Value, text: &mut String) -> Option<()> {
     match value {
         Value::Number(number) if number.is_f64() => return None,
         // serde_json writes null, booleans and whole numbers as RFC 8785 wants them, and strings with its escapes
-        Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) => text.push_str(&value.to_string()),
+        Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) => {
+            text.push_str(&value.to_string())
+        }
         Value::Array(items) => {
             text.push('[');
             for (i, item) in items.iter().enumerate() {

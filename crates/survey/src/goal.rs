@@ -161,7 +161,10 @@ pub fn read(text: &str, mark: DecimalMark) -> Result<Goal, GoalError> {
     Ok(Goal { subject: Subject::read(height.unwrap_or(subject)), wanted, source: String::new() })
 }
 
-fn read_relation<T>(text: &str, value: impl Fn(&str) -> Result<T, GoalError>) -> Result<Relation<T>, GoalError> {
+fn read_relation<T>(
+    text: &str,
+    value: impl Fn(&str) -> Result<T, GoalError>,
+) -> Result<Relation<T>, GoalError> {
     let lower = text.to_lowercase();
     if let Some(rest) = lower.strip_prefix("at least ") {
         return Ok(Relation::AtLeast(value(rest.trim())?));
@@ -175,7 +178,8 @@ fn read_relation<T>(text: &str, value: impl Fn(&str) -> Result<T, GoalError>) ->
     // `30..80 cm`: the unit behind the second value is the first one's too
     let unit = high.trim_start_matches(|c: char| c.is_ascii_digit() || c == '.' || c == ',').trim();
     let low = low.trim();
-    let low = if low.ends_with(|c: char| c.is_ascii_digit()) { format!("{low} {unit}") } else { low.to_owned() };
+    let low =
+        if low.ends_with(|c: char| c.is_ascii_digit()) { format!("{low} {unit}") } else { low.to_owned() };
     Ok(Relation::Between(value(low.trim())?, value(high)?))
 }
 

@@ -119,7 +119,8 @@ impl PlantList {
 
     /// Every group that some plant belongs to, sorted.
     pub fn groups(&self) -> Vec<&str> {
-        let mut groups: Vec<&str> = self.plants.iter().flat_map(|plant| plant.groups.iter().map(String::as_str)).collect();
+        let mut groups: Vec<&str> =
+            self.plants.iter().flat_map(|plant| plant.groups.iter().map(String::as_str)).collect();
         groups.sort_unstable();
         groups.dedup();
         groups

@@ -102,7 +102,8 @@ impl Counts {
     /// Whether a code of this growth form counts; a code that no list knows counts, since the reader wrote it down.
     pub fn includes(&self, code: &str, plant: Option<&Plant>) -> bool {
         let listed = |codes: &[String]| codes.iter().any(|listed| listed.eq_ignore_ascii_case(code));
-        !listed(&self.except) && (listed(&self.also) || plant.is_none_or(|plant| self.forms.contains(&plant.form)))
+        !listed(&self.except)
+            && (listed(&self.also) || plant.is_none_or(|plant| self.forms.contains(&plant.form)))
     }
 }
 
@@ -271,8 +272,16 @@ impl Protocol {
                 limit,
                 equal: bridge("gap-equal", self.gap.equal, plain.gap.equal),
                 two_plants: bridge("gap-two-plants", self.gap.two_plants, plain.gap.two_plants),
-                across_species: bridge("gap-across-species", self.gap.across_species, plain.gap.across_species),
-                between_species: bridge("gap-between-species", self.gap.between_species, plain.gap.between_species),
+                across_species: bridge(
+                    "gap-across-species",
+                    self.gap.across_species,
+                    plain.gap.across_species,
+                ),
+                between_species: bridge(
+                    "gap-between-species",
+                    self.gap.between_species,
+                    plain.gap.between_species,
+                ),
                 across_dead: bridge("gap-across-dead", self.gap.across_dead, plain.gap.across_dead),
                 line_end: bridge("gap-line-end", self.gap.line_end, plain.gap.line_end),
             },
@@ -340,8 +349,10 @@ mod tests {
 
     #[test]
     fn the_fingerprint_is_of_the_meaning_and_not_of_the_wording() {
-        let inches = Protocol { name: "ours".into(), wind_limit: "Above  5 m/s".into(), ..protocol("2.5 in") };
-        let metric = Protocol { name: "theirs".into(), wind_limit: "above 5 m/s".into(), ..protocol("6.35 cm") };
+        let inches =
+            Protocol { name: "ours".into(), wind_limit: "Above  5 m/s".into(), ..protocol("2.5 in") };
+        let metric =
+            Protocol { name: "theirs".into(), wind_limit: "above 5 m/s".into(), ..protocol("6.35 cm") };
         assert_eq!(inches.fingerprint(), metric.fingerprint());
         assert_ne!(inches.fingerprint(), protocol("2 in").fingerprint());
     }

@@ -33,12 +33,19 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult) {
             composition: None,
             height: traits::mean_height(work, code),
             density: traits::density(work, code),
-            intercepts: work.visit.intercepts.iter().filter(|i| work.code(&i.species) == *code).map(|i| i.id).collect(),
+            intercepts: work
+                .visit
+                .intercepts
+                .iter()
+                .filter(|i| work.code(&i.species) == *code)
+                .map(|i| i.id)
+                .collect(),
         })
         .collect();
 
     let once = work.protocol.overlap == Some(Overlap::Once);
-    let live_of = |members: &[usize]| -> Vec<Length> { members.iter().map(|&number| sums[number].0).collect() };
+    let live_of =
+        |members: &[usize]| -> Vec<Length> { members.iter().map(|&number| sums[number].0).collect() };
     let counted: Vec<usize> = (0..codes.len()).filter(|&number| work.is_counted(&codes[number])).collect();
     let live = live_of(&counted);
     result.canopy = union_bounds(&live, work.read, once);
@@ -46,7 +53,8 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult) {
     let dead: Vec<Length> = counted.iter().map(|&number| sums[number].1).collect();
     let dead_sum: Length = dead.iter().copied().sum();
     let room = work.read - result.canopy.low.min(work.read);
-    result.dead = if once { Bounds::known(dead_sum) } else { Bounds { low: Length::ZERO, high: dead_sum.min(room) } };
+    result.dead =
+        if once { Bounds::known(dead_sum) } else { Bounds { low: Length::ZERO, high: dead_sum.min(room) } };
     if dead_sum == Length::ZERO {
         result.dead = Bounds::default();
     }
@@ -56,7 +64,8 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult) {
     result.groups = groups.iter().map(|(group, members)| (group.clone(), within(members))).collect();
     result.codes = codes;
 
-    let about = |code| Message::new(code).with("site", result.site.as_str()).with("line", result.line.as_str());
+    let about =
+        |code| Message::new(code).with("site", result.site.as_str()).with("line", result.line.as_str());
     if !result.canopy.is_known() {
         result.findings.push(Finding::note(about("lengths-only-overlap-unknown")));
     }

@@ -65,6 +65,8 @@ pub enum Recording {
 pub struct Choice {
     /// Another, coarser gap limit.
     pub gap_limit: Option<Length>,
+    /// The rule that unlike protocols were brought to; its limit may not be finer than the recorded one either.
+    pub rule: Option<ReadingRule>,
     /// Other plants that count.
     pub counts: Option<Counts>,
     /// Breaks of gap classes; the published ones where none are given.
@@ -212,7 +214,8 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
         return Err(placed(Finding::note(about("line-not-read"))));
     }
     let (recorded_rule, assumed) = protocol.rule();
-    let rule = choice.gap_limit.map_or(recorded_rule, |limit| recorded_rule.with_limit(limit));
+    let common = choice.rule.unwrap_or(recorded_rule);
+    let rule = choice.gap_limit.map_or(common, |limit| common.with_limit(limit));
     let lengths_only = visit.intercepts.iter().any(|i| matches!(i.extent, Extent::Length(_)));
     let re_ruled = rule.gap.limit != recorded_rule.gap.limit;
     let in_limit = |length| crate::message::Value::Length(length, Notation::decimals(Unit::Centimetre, 2));
@@ -315,7 +318,9 @@ impl Work<'_> {
             .map(|form| (form, members(&|code| self.form(code) == Some(form))))
             .filter(|(_, numbers)| !numbers.is_empty());
         let groups = self.plants.groups().into_iter().map(|group| {
-            let is_in = |code: &str| self.plants.find(code).is_some_and(|plant| plant.groups.iter().any(|g| g == group));
+            let is_in = |code: &str| {
+                self.plants.find(code).is_some_and(|plant| plant.groups.iter().any(|g| g == group))
+            };
             (group.to_owned(), members(&is_in))
         });
         (forms.collect(), groups.collect())

@@ -24,7 +24,9 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
     if open {
         widest.gap.two_plants = Bridging::Bridged;
         result.findings.push(Finding::have_a_look(
-            Message::new("plant-marks-missing").with("site", result.site.as_str()).with("line", result.line.as_str()),
+            Message::new("plant-marks-missing")
+                .with("site", result.site.as_str())
+                .with("line", result.line.as_str()),
         ));
     }
     let low = line_cover(work.read, &counted, &work.rule);
@@ -86,7 +88,10 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
                 .with("site", result.site.as_str())
                 .with("line", result.line.as_str())
                 .with("stop", crate::message::Value::Length(stop.length(), stop.notation()))
-                .with("length", crate::message::Value::Length(result.length.length(), result.length.notation()));
+                .with(
+                    "length",
+                    crate::message::Value::Length(result.length.length(), result.length.notation()),
+                );
             let finding = Finding::have_a_look(message);
             result.findings.push(intercept.place.clone().map_or(finding.clone(), |place| finding.at(place)));
         }

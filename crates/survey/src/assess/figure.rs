@@ -1,0 +1,289 @@
+//! One figure of a site: its estimate from the lines, in strata or plots where they were laid so, and how sure it is.
+
+use super::{Claim, Question, intercept, subject};
+use crate::finding::Finding;
+use crate::goal::Subject;
+use crate::input::Input;
+use crate::line::{Bounds, LineResult};
+use crate::message::Message;
+use tautline_engine::confidence::{Interval, Method, NoBound};
+use tautline_engine::estimate::{
+    EffectiveLines, Estimate, Line, Stratum, effective_lines, mean_of, of_lines, plots, strata,
+};
+use tautline_engine::length::{Length, Unit};
+
+/// What a part of an estimate is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PartKind {
+    /// All lines of the site together.
+    Whole,
+    /// One stratum.
+    Stratum,
+}
+
+/// The estimate of one stratum, or of the whole where there are none.
+#[derive(Clone, Debug)]
+pub struct Part {
+    /// What it is.
+    pub kind: PartKind,
+    /// The stratum's name.
+    pub name: String,
+    /// Its share of the site's area.
+    pub weight: f64,
+    /// Its own estimate.
+    pub estimate: Estimate,
+    /// Its lines, by their place in the assessment.
+    pub lines: Vec<usize>,
+    /// What lines bunched in plots are worth.
+    pub effective: Option<EffectiveLines>,
+}
+
+/// Why a figure has no interval.
+pub type Unsure = NoBound;
+
+/// One figure of a site.
+#[derive(Clone, Debug)]
+pub struct Figure {
+    /// What it is about.
+    pub subject: Subject,
+    /// Mean height in metres instead of cover.
+    pub height: bool,
+    /// The estimate; where the lines are known only between bounds, from their low ends.
+    pub estimate: Estimate,
+    /// The estimate from the high ends, where they differ.
+    pub high: Option<Estimate>,
+    /// The parts it was put together from.
+    pub parts: Vec<Part>,
+    /// The interval method.
+    pub method: Method,
+    /// The two-sided interval at the question's confidence, or why there is none.
+    pub interval: Result<Interval, Unsure>,
+    /// What should be said about it.
+    pub findings: Vec<Finding>,
+    /// The values that went in, line by line; a line without the value (a height) is absent.
+    pub values: Vec<(usize, Line)>,
+}
+
+impl Figure {
+    /// Whether it is a mean height.
+    pub const fn is_height(&self) -> bool {
+        self.height
+    }
+
+    /// Estimate from the low ends and from the high ends; twice the same where all is known.
+    pub fn ends(&self) -> [&Estimate; 2] {
+        [&self.estimate, self.high.as_ref().unwrap_or(&self.estimate)]
+    }
+}
+
+/// Lines of a subject as the estimators take them, in millimetres.
+fn engine_lines(lines: &[LineResult], subject: &Subject, end: impl Fn(Bounds) -> Length) -> Vec<Line> {
+    lines
+        .iter()
+        .map(|line| {
+            let intercepted = end(intercept(line, subject));
+            Line::new(intercepted.in_unit(Unit::Millimetre), line.read.in_unit(Unit::Millimetre))
+        })
+        .collect()
+}
+
+pub(super) fn cover_figure(
+    input: &Input,
+    question: &Question,
+    lines: &[LineResult],
+    subject: Subject,
+) -> Figure {
+    let low = engine_lines(lines, &subject, |bounds| bounds.low);
+    let high = engine_lines(lines, &subject, |bounds| bounds.high);
+    let (low_estimate, parts, findings) = estimate(input, question.claim, lines, &low);
+    let high_estimate = (low != high).then(|| estimate(input, question.claim, lines, &high).0);
+    let method =
+        question.method.unwrap_or(if subject.is_bounded() { Method::LogitT } else { Method::StudentT });
+    let method = if method == Method::LogitT && !subject.is_bounded() { Method::StudentT } else { method };
+    let groups = sample(lines, &low, &parts);
+    let interval = super::judge::interval(&low_estimate, &groups, method, question.confidence());
+    Figure {
+        subject,
+        height: false,
+        estimate: low_estimate,
+        high: high_estimate,
+        parts,
+        method,
+        interval,
+        findings,
+        values: low.into_iter().enumerate().collect(),
+    }
+}
+
+/// Mean of line means of the heights, for each species and growth form with heights on any line.
+pub(super) fn height_figures(input: &Input, question: &Question, lines: &[LineResult]) -> Vec<Figure> {
+    let species = subject::species(lines).into_iter().map(Subject::Species);
+    let forms = crate::plants::GrowthForm::ALL.into_iter().map(Subject::Form);
+    let _ = input;
+    species
+        .chain(forms)
+        .filter_map(|subject| {
+            let values: Vec<(usize, Line)> = lines
+                .iter()
+                .enumerate()
+                .filter_map(|(at, line)| line_height(line, &subject).map(|mean| (at, Line::new(mean, 1.0))))
+                .collect();
+            let means: Vec<f64> = values.iter().map(|(_, line)| line.intercept).collect();
+            let estimate = mean_of(&means, None).ok()?;
+            let interval = super::judge::interval(&estimate, &[], Method::StudentT, question.confidence());
+            Some(Figure {
+                subject,
+                height: true,
+                estimate,
+                high: None,
+                parts: Vec::new(),
+                method: Method::StudentT,
+                interval,
+                findings: Vec::new(),
+                values,
+            })
+        })
+        .collect()
+}
+
+/// Mean height on a line, each height counted once.
+fn line_height(line: &LineResult, subject: &Subject) -> Option<f64> {
+    let wanted = line.species.iter().filter(|species| match subject {
+        Subject::Species(code) => species.code == *code,
+        Subject::Form(form) => species.form == Some(*form),
+        _ => false,
+    });
+    let heights = wanted.filter_map(|species| species.height);
+    #[expect(clippy::cast_precision_loss, reason = "heights on one line are few")]
+    let (sum, count) =
+        heights.fold((0.0, 0.0), |(sum, count), h| (sum + h.mean_m * h.count as f64, count + h.count as f64));
+    (count > 0.0).then(|| sum / count)
+}
+
+/// The estimate from lines laid anywhere, in strata of known area, or in plots.
+pub fn estimate(
+    input: &Input,
+    claim: Claim,
+    lines: &[LineResult],
+    values: &[Line],
+) -> (Estimate, Vec<Part>, Vec<Finding>) {
+    let mut findings = Vec::new();
+    let names = stratum_names(lines);
+    let site = &lines[0].site;
+    let area = |name: &String| {
+        let own = input.strata.iter().filter(|s| s.name == *name && (s.site == *site || s.site.is_empty()));
+        own.map(|stratum| stratum.area).find(|&area| area > 0)
+    };
+    let areas: Option<Vec<u64>> = names.iter().map(area).collect();
+    let stratified = claim == Claim::Site && names.len() > 1;
+    if stratified && areas.is_none() {
+        let without: Vec<String> = names.iter().filter(|name| area(name).is_none()).cloned().collect();
+        findings.push(Finding::have_a_look(
+            Message::new("strata-without-area").with("site", site.as_str()).with("strata", without),
+        ));
+    }
+    let unread: Vec<String> = input
+        .strata
+        .iter()
+        .filter(|stratum| stratum.site == *site && !names.contains(&stratum.name))
+        .map(|stratum| stratum.name.clone())
+        .collect();
+    if claim == Claim::Site && !unread.is_empty() {
+        findings.push(Finding::have_a_look(
+            Message::new("stratum-not-read").with("site", site.as_str()).with("strata", unread),
+        ));
+    }
+    let everything: Vec<usize> = (0..lines.len()).collect();
+    let Some(areas) = areas.filter(|_| stratified) else {
+        let (estimate, effective) = in_plots(claim, lines, values, &everything);
+        let part = Part {
+            kind: PartKind::Whole,
+            name: String::new(),
+            weight: 1.0,
+            estimate: estimate.clone(),
+            lines: everything,
+            effective,
+        };
+        return (estimate, vec![part], findings);
+    };
+    let whole: u64 = areas.iter().sum();
+    #[expect(clippy::cast_precision_loss, reason = "areas stay below 2^53 square millimetres")]
+    let share = |area: u64| area as f64 / whole as f64;
+    let parts: Vec<Part> = names
+        .into_iter()
+        .zip(areas)
+        .map(|(name, area)| {
+            let own: Vec<usize> =
+                everything.iter().copied().filter(|&at| lines[at].stratum.as_ref() == Some(&name)).collect();
+            let (estimate, effective) = in_plots(claim, lines, values, &own);
+            Part { kind: PartKind::Stratum, name, weight: share(area), estimate, lines: own, effective }
+        })
+        .collect();
+    let weighted: Vec<Stratum> =
+        parts.iter().map(|part| Stratum { weight: part.weight, estimate: part.estimate.clone() }).collect();
+    let estimate = strata(&weighted).expect("there are strata and their areas are above zero");
+    (estimate, parts, findings)
+}
+
+/// The strata that lines name, sorted; none unless every line names one.
+fn stratum_names(lines: &[LineResult]) -> Vec<String> {
+    let mut names: Vec<String> = lines.iter().filter_map(|line| line.stratum.clone()).collect();
+    if names.len() < lines.len() {
+        return Vec::new();
+    }
+    names.sort_unstable();
+    names.dedup();
+    names
+}
+
+/// The plots of some lines, each with its lines; a line without a plot is a plot of its own.
+fn plots_of(lines: &[LineResult], own: &[usize]) -> Vec<Vec<usize>> {
+    let mut names: Vec<&String> = own.iter().filter_map(|&at| lines[at].plot.as_ref()).collect();
+    names.sort_unstable();
+    names.dedup();
+    let in_plots = names.into_iter().map(|name| {
+        own.iter().copied().filter(|&at| lines[at].plot.as_ref() == Some(name)).collect::<Vec<_>>()
+    });
+    let alone = own.iter().filter(|&&at| lines[at].plot.is_none()).map(|&at| vec![at]);
+    in_plots.chain(alone).collect()
+}
+
+fn in_plots(
+    claim: Claim,
+    lines: &[LineResult],
+    values: &[Line],
+    own: &[usize],
+) -> (Estimate, Option<EffectiveLines>) {
+    const SOUND: &str = "lines have a length above zero and an intercept of zero or more, and there is one";
+    let of = |at: &[usize]| -> Vec<Line> { at.iter().map(|&at| values[at]).collect() };
+    let bunched = plots_of(lines, own);
+    if claim == Claim::Site && bunched.len() < own.len() {
+        let grouped: Vec<Vec<Line>> = bunched.iter().map(|plot| of(plot)).collect();
+        let effective = effective_lines(&grouped).ok().flatten();
+        return (plots(&grouped, None).expect(SOUND), effective);
+    }
+    (of_lines(&of(own), None).expect(SOUND), None)
+}
+
+/// The sampling units of each part with its weight, as a bootstrap resamples them: lines, or plots as one long line.
+pub(super) fn sample(lines: &[LineResult], values: &[Line], parts: &[Part]) -> Vec<(f64, Vec<Line>)> {
+    parts
+        .iter()
+        .map(|part| {
+            let counts_plots = part.estimate.method.counts_plots();
+            let units = if counts_plots {
+                plots_of(lines, &part.lines)
+                    .iter()
+                    .map(|plot| {
+                        plot.iter().fold(Line::new(0.0, 0.0), |sum, &at| {
+                            Line::new(sum.intercept + values[at].intercept, sum.length + values[at].length)
+                        })
+                    })
+                    .collect()
+            } else {
+                part.lines.iter().map(|&at| values[at]).collect()
+            };
+            (part.weight, units)
+        })
+        .collect()
+}

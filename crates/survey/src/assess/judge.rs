@@ -1,0 +1,187 @@
+//! The verdict on a goal: the bounds that decide, and how many more lines would settle it.
+
+use super::figure::{Figure, sample};
+use super::{Assessment, Question};
+use crate::goal::{Goal, Relation, Subject, Wanted};
+use crate::input::Input;
+use crate::limits;
+use crate::measure::Measure;
+use tautline_engine::confidence::bootstrap::{Group, Resampled};
+use tautline_engine::confidence::{Bounds, Interval, Method, NoBound, Tail, ends, zeros};
+use tautline_engine::effort::{MoreUnits, SoFar, more_units};
+use tautline_engine::estimate::{Estimate, Line, SamplingError};
+use tautline_engine::length::Unit;
+use tautline_engine::seed::Seed;
+use tautline_engine::verdict::{self, Verdict, decide};
+
+/// The goal in the figure's own unit: a share, or metres.
+pub type Threshold = verdict::Goal;
+
+/// Why there is no verdict at all.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum NoVerdict {
+    /// Nobody recorded what the goal is about.
+    NoFigure,
+    /// The figure has no bound, with the reason.
+    NoBound(NoBound),
+}
+
+/// What the readings say about one goal.
+#[derive(Clone, Debug)]
+pub struct Judgement {
+    /// The goal.
+    pub goal: Goal,
+    /// The goal in the figure's unit.
+    pub threshold: Threshold,
+    /// The answer.
+    pub verdict: Verdict,
+    /// The one-sided bounds that decided, or why there are none. Where the figure is known only between two ends,
+    /// the lower bound of the low end and the upper bound of the high end.
+    pub bounds: Result<Bounds, NoVerdict>,
+    /// The bounds come from a stated cover where shrubs are present, since nothing was found.
+    pub from_zeros: bool,
+    /// How many more lines (or plots) would settle it; asked only while it is not yet shown.
+    pub more: Option<MoreUnits>,
+    /// Mean or total height instead of cover.
+    pub height: bool,
+    /// The figure it is about, by its place in the assessment.
+    pub figure: Option<usize>,
+}
+
+/// The two ends of a figure, with `tail` beyond each.
+fn tails(
+    estimate: &Estimate,
+    groups: &[(f64, Vec<Line>)],
+    method: Method,
+    tail: Tail,
+) -> Result<(f64, f64), NoBound> {
+    // the reasons why there can be no bound are the same for every method
+    let plain = ends(estimate, method, tail)?;
+    if method != Method::Bca || groups.is_empty() {
+        return Ok(plain);
+    }
+    let groups: Vec<Group> =
+        groups.iter().map(|(weight, units)| Group { weight: *weight, units: units.clone() }).collect();
+    let data: Vec<u64> = groups
+        .iter()
+        .flat_map(|group| {
+            group.units.iter().flat_map(|line| [line.intercept.to_bits(), line.length.to_bits()])
+        })
+        .collect();
+    let mut random = Seed::from_purpose("bootstrap of lines", &data).stream();
+    Ok(Resampled::draw(&groups, limits::RESAMPLES, &mut random)?.ends(tail))
+}
+
+/// The two-sided interval of a figure.
+pub(super) fn interval(
+    estimate: &Estimate,
+    groups: &[(f64, Vec<Line>)],
+    method: Method,
+    confidence: f64,
+) -> Result<Interval, NoBound> {
+    tails(estimate, groups, method, Tail::of_interval(confidence)).map(|(low, high)| Interval { low, high })
+}
+
+pub(super) fn judge(input: &Input, question: &Question, assessment: &Assessment, goal: &Goal) -> Judgement {
+    let height = matches!(goal.wanted, Wanted::Height(_));
+    let threshold = threshold(&goal.wanted);
+    let figure = assessment
+        .figures
+        .iter()
+        .position(|figure| figure.height == height && same_subject(&figure.subject, &goal.subject));
+    let mut judgement = Judgement {
+        goal: goal.clone(),
+        threshold,
+        verdict: Verdict::NotYetShown,
+        bounds: Err(NoVerdict::NoFigure),
+        from_zeros: false,
+        more: None,
+        height,
+        figure,
+    };
+    let Some(figure) = figure.map(|at| &assessment.figures[at]) else { return judgement };
+    let [low, high] = end_bounds(question, assessment, figure);
+    judgement.bounds = match (low, high) {
+        (Ok(low), Ok(high)) => {
+            judgement.verdict = decide(threshold, low).and(decide(threshold, high));
+            Ok(Bounds { lower: low.lower.min(high.lower), upper: low.upper.max(high.upper) })
+        }
+        (Err(reason), _) | (_, Err(reason)) => Err(NoVerdict::NoBound(reason)),
+    };
+    if let (Err(NoVerdict::NoBound(NoBound::NothingFound)), Some(where_present)) =
+        (&judgement.bounds, question.cover_where_present)
+    {
+        let upper = zeros::cover_at_most(figure.estimate.units, question.confidence(), where_present);
+        let bounds = Bounds { lower: 0.0, upper };
+        judgement.from_zeros = true;
+        judgement.verdict = decide(threshold, bounds);
+        judgement.bounds = Ok(bounds);
+    }
+    if judgement.verdict == Verdict::NotYetShown && figure.high.is_none() {
+        judgement.more = settle(question, figure, threshold);
+    }
+    let _ = input;
+    judgement
+}
+
+/// One-sided bounds of the low end and of the high end of a figure.
+fn end_bounds(question: &Question, assessment: &Assessment, figure: &Figure) -> [Result<Bounds, NoBound>; 2] {
+    let tail = Tail::of_bound(question.confidence());
+    let of = |estimate: &Estimate, values: &[Line]| {
+        let groups =
+            if figure.height { Vec::new() } else { sample(&assessment.lines, values, &figure.parts) };
+        tails(estimate, &groups, figure.method, tail).map(|(lower, upper)| Bounds { lower, upper })
+    };
+    let low_values: Vec<Line> = figure.values.iter().map(|(_, line)| *line).collect();
+    let low = of(&figure.estimate, &low_values);
+    let high = figure.high.as_ref().map_or(low, |high| {
+        let values: Vec<Line> = assessment
+            .lines
+            .iter()
+            .map(|line| {
+                let high = super::intercept(line, &figure.subject).high;
+                Line::new(high.in_unit(Unit::Millimetre), line.read.in_unit(Unit::Millimetre))
+            })
+            .collect();
+        of(high, &values)
+    });
+    [low, high]
+}
+
+fn settle(question: &Question, figure: &Figure, threshold: Threshold) -> Option<MoreUnits> {
+    let SamplingError::Known { se, df } = figure.estimate.error else { return None };
+    if se <= 0.0 {
+        return None;
+    }
+    let so_far = SoFar {
+        value: figure.estimate.value,
+        se,
+        df,
+        units: figure.estimate.units,
+        on_logit: figure.method == Method::LogitT,
+    };
+    let chance = f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0;
+    Some(more_units(&so_far, threshold, question.confidence(), chance, limits::MOST_PRACTICAL_LINES))
+}
+
+/// A goal's values as shares or metres.
+fn threshold(wanted: &Wanted) -> Threshold {
+    let metres = |measure: &Measure| measure.length().in_unit(Unit::Metre);
+    match wanted {
+        Wanted::Cover(Relation::AtLeast(value)) => Threshold::AtLeast(value.share()),
+        Wanted::Cover(Relation::AtMost(value)) => Threshold::AtMost(value.share()),
+        Wanted::Cover(Relation::Between(low, high)) => Threshold::Between(low.share(), high.share()),
+        Wanted::Height(Relation::AtLeast(value)) => Threshold::AtLeast(metres(value)),
+        Wanted::Height(Relation::AtMost(value)) => Threshold::AtMost(metres(value)),
+        Wanted::Height(Relation::Between(low, high)) => Threshold::Between(metres(low), metres(high)),
+    }
+}
+
+fn same_subject(a: &Subject, b: &Subject) -> bool {
+    match (a, b) {
+        (Subject::Species(a), Subject::Species(b)) | (Subject::Group(a), Subject::Group(b)) => {
+            a.eq_ignore_ascii_case(b)
+        }
+        _ => a == b,
+    }
+}

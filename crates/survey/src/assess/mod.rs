@@ -1,0 +1,240 @@
+//! A site's assessment: which readings speak for it, what they come to, how sure, and the verdict.
+
+mod figure;
+mod judge;
+mod round;
+mod subject;
+
+pub use figure::{Figure, Part, PartKind, Unsure, estimate};
+pub use judge::{Judgement, NoVerdict, Threshold};
+pub use subject::{intercept, subjects};
+
+use crate::compare::common_ground;
+use crate::finding::Finding;
+use crate::goal::{Goal, Subject};
+use crate::input::Input;
+use crate::limits;
+use crate::line::{Choice, LineResult};
+use crate::message::{Message, Value};
+use crate::protocol::Assumption;
+use tautline_engine::confidence::Method;
+
+/// What the claim is about; the sampling unit follows from it.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Claim {
+    /// The whole site: lines are the units, or the plots they are bunched in.
+    #[default]
+    Site,
+    /// Each plot by itself: its lines are the units.
+    Plot,
+}
+
+/// Which figures are wanted beside the canopy.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum By {
+    /// None.
+    #[default]
+    Nothing,
+    /// Each species.
+    Species,
+    /// Each growth form.
+    Form,
+    /// Each group of the plant list.
+    Group,
+}
+
+/// A goal and the site it is set for; for every site where none is named.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SiteGoal {
+    /// The site.
+    pub site: Option<String>,
+    /// The goal.
+    pub goal: Goal,
+}
+
+/// Everything that is asked of the readings.
+#[derive(Clone, Debug)]
+pub struct Question {
+    /// Another rule than the recorded one.
+    pub choice: Choice,
+    /// Which figures.
+    pub by: By,
+    /// The goals.
+    pub goals: Vec<SiteGoal>,
+    /// Confidence in per mille.
+    pub confidence_per_mille: u16,
+    /// The interval method; the default for each kind of figure where none is asked for.
+    pub method: Option<Method>,
+    /// What the claim is about.
+    pub claim: Claim,
+    /// Take the part of a line that was read.
+    pub use_partly_read: bool,
+    /// One year only.
+    pub year: Option<u16>,
+    /// Cover where shrubs are present, for lines on which nothing was found.
+    pub cover_where_present: Option<f64>,
+}
+
+impl Default for Question {
+    fn default() -> Self {
+        Self {
+            choice: Choice::default(),
+            by: By::Nothing,
+            goals: Vec::new(),
+            confidence_per_mille: limits::DEFAULT_CONFIDENCE_PER_MILLE,
+            method: None,
+            claim: Claim::Site,
+            use_partly_read: false,
+            year: None,
+            cover_where_present: None,
+        }
+    }
+}
+
+impl Question {
+    /// The confidence as a share.
+    pub fn confidence(&self) -> f64 {
+        f64::from(self.confidence_per_mille) / 1000.0
+    }
+}
+
+/// What the readings of one site in one year come to.
+#[derive(Clone, Debug)]
+pub struct Assessment {
+    /// The site.
+    pub site: String,
+    /// The year, where the visits are dated.
+    pub year: Option<u16>,
+    /// The plot, where the claim is about one.
+    pub plot: Option<String>,
+    /// Confidence as a share.
+    pub confidence: f64,
+    /// The lines behind the figures.
+    pub lines: Vec<LineResult>,
+    /// What was taken one way because the protocol is silent.
+    pub assumed: Vec<Assumption>,
+    /// Everything that should be said: lines left out, unlike protocols, lines without a record.
+    pub findings: Vec<Finding>,
+    /// The figures: canopy, sum and dead first, then those asked for.
+    pub figures: Vec<Figure>,
+    /// One for each goal of the site.
+    pub judgements: Vec<Judgement>,
+}
+
+impl Assessment {
+    /// The figure about a subject's cover.
+    pub fn figure(&self, subject: &Subject) -> Option<&Figure> {
+        self.figures.iter().find(|figure| figure.subject == *subject && !figure.is_height())
+    }
+}
+
+/// Assesses every site and year of the input.
+pub fn assess(input: &Input, question: &Question) -> Vec<Assessment> {
+    round::rounds(input, question.year)
+        .into_iter()
+        .flat_map(|round| match question.claim {
+            Claim::Site => vec![assess_round(input, question, &round, None)],
+            Claim::Plot => {
+                let plots = round.plots(input);
+                plots.into_iter().map(|plot| assess_round(input, question, &round, plot)).collect()
+            }
+        })
+        .collect()
+}
+
+fn assess_round(
+    input: &Input,
+    question: &Question,
+    round: &round::Round,
+    plot: Option<String>,
+) -> Assessment {
+    let mut findings = round.findings(input);
+    let visits: Vec<usize> = match question.claim {
+        Claim::Site => round.visits.clone(),
+        Claim::Plot => {
+            round.visits.iter().copied().filter(|&visit| round::plot_of(input, visit) == plot).collect()
+        }
+    };
+    let ground = common_ground(input, &visits, &question.choice);
+    findings.extend(ground.findings);
+    let mut lines = Vec::new();
+    if !ground.apart {
+        for &visit in &visits {
+            match crate::line::line_result(input, visit, &ground.choice) {
+                Ok(line) if line.is_partly_read() && !question.use_partly_read => {
+                    findings.push(Finding::have_a_look(
+                        Message::new("line-partly-read")
+                            .with("site", line.site.as_str())
+                            .with("line", line.line.as_str())
+                            .with("to", Value::Length(line.read, line.length.notation()))
+                            .with("length", Value::Length(line.length.length(), line.length.notation())),
+                    ))
+                }
+                Ok(mut line) => {
+                    findings.append(&mut line.findings);
+                    lines.push(line);
+                }
+                Err(finding) => findings.push(finding),
+            }
+        }
+    }
+    lines.sort_by(|a, b| natural_order(&a.line, &b.line));
+    let mut assessment = Assessment {
+        site: round.site.clone(),
+        year: round.year,
+        plot,
+        confidence: question.confidence(),
+        assumed: ground.assumed,
+        figures: Vec::new(),
+        judgements: Vec::new(),
+        findings,
+        lines,
+    };
+    if assessment.lines.is_empty() {
+        return assessment;
+    }
+    let goals: Vec<&Goal> = question
+        .goals
+        .iter()
+        .filter(|goal| goal.site.as_ref().is_none_or(|site| *site == assessment.site))
+        .map(|goal| &goal.goal)
+        .collect();
+    for subject in subjects(&assessment.lines, question.by, &goals) {
+        let figure = figure::cover_figure(input, question, &assessment.lines, subject);
+        assessment.findings.extend(figure.findings.iter().cloned());
+        assessment.figures.push(figure);
+    }
+    assessment.figures.extend(figure::height_figures(input, question, &assessment.lines));
+    dedupe(&mut assessment.findings);
+    for goal in goals {
+        let judgement = judge::judge(input, question, &assessment, goal);
+        assessment.judgements.push(judgement);
+    }
+    assessment
+}
+
+/// Each finding once, in the order first said.
+fn dedupe(findings: &mut Vec<Finding>) {
+    let mut kept: Vec<Finding> = Vec::with_capacity(findings.len());
+    for finding in findings.drain(..) {
+        if !kept.contains(&finding) {
+            kept.push(finding);
+        }
+    }
+    *findings = kept;
+}
+
+/// Line 2 before line 10: runs of digits compare as numbers.
+pub fn natural_order(a: &str, b: &str) -> core::cmp::Ordering {
+    let key = |text: &str| -> (String, u64, String) {
+        let letters: String = text.chars().take_while(|c| !c.is_ascii_digit()).collect();
+        let digits: String =
+            text.chars().skip(letters.chars().count()).take_while(char::is_ascii_digit).collect();
+        let rest: String = text.chars().skip(letters.chars().count() + digits.len()).collect();
+        (letters, digits.parse().unwrap_or(0), rest)
+    };
+    key(a).cmp(&key(b)).then_with(|| a.cmp(b))
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,95 @@
+//! Which visits speak for a site in a year: one reading for each line, and what is missing.
+
+use super::natural_order;
+use crate::finding::Finding;
+use crate::input::Input;
+use crate::message::Message;
+use std::collections::BTreeMap;
+
+/// The visits of one site in one calendar year.
+pub(super) struct Round {
+    pub(super) site: String,
+    pub(super) year: Option<u16>,
+    /// The reading that is used for each line.
+    pub(super) visits: Vec<usize>,
+    /// Readings of lines that were read again; kept for comparison.
+    again: Vec<(usize, usize)>,
+}
+
+/// Sites and years in order; a line that was read more than once goes in with its first pass.
+pub(super) fn rounds(input: &Input, only: Option<u16>) -> Vec<Round> {
+    let mut by_round: BTreeMap<(&str, Option<u16>), BTreeMap<&str, Vec<usize>>> = BTreeMap::new();
+    for (index, visit) in input.visits.iter().enumerate() {
+        let year = visit.date.map(crate::date::Date::year);
+        if only.is_none() || year == only {
+            by_round.entry((&visit.site, year)).or_default().entry(&visit.line).or_default().push(index);
+        }
+    }
+    by_round
+        .into_iter()
+        .map(|((site, year), lines)| {
+            let mut round = Round { site: site.to_owned(), year, visits: Vec::new(), again: Vec::new() };
+            for mut readings in lines.into_values() {
+                // first pass first, then first date; the order of the files breaks what is left
+                readings.sort_by(|&a, &b| {
+                    let (a, b) = (&input.visits[a], &input.visits[b]);
+                    natural_order(&a.pass, &b.pass).then_with(|| a.date.cmp(&b.date))
+                });
+                round.visits.push(readings[0]);
+                round.again.extend(readings[1..].iter().map(|&again| (readings[0], again)));
+            }
+            round
+        })
+        .collect()
+}
+
+pub(super) fn plot_of(input: &Input, visit: usize) -> Option<String> {
+    let visit = &input.visits[visit];
+    input.planned(&visit.site, &visit.line).and_then(|line| line.plot.clone())
+}
+
+impl Round {
+    /// The plots that were read, in order.
+    pub(super) fn plots(&self, input: &Input) -> Vec<Option<String>> {
+        let mut plots: Vec<Option<String>> = self.visits.iter().map(|&visit| plot_of(input, visit)).collect();
+        plots.sort_unstable();
+        plots.dedup();
+        plots
+    }
+
+    /// Planned lines without a record, and lines that were read again.
+    pub(super) fn findings(&self, input: &Input) -> Vec<Finding> {
+        let year = self.year.map_or(String::new(), |year| year.to_string());
+        let read: Vec<&str> = self.visits.iter().map(|&visit| input.visits[visit].line.as_str()).collect();
+        let missing =
+            input.plan.iter().filter(|line| line.site == self.site && !read.contains(&line.line.as_str()));
+        let missing = missing.map(|line| {
+            Finding::have_a_look(
+                Message::new("line-planned-without-record")
+                    .with("site", self.site.as_str())
+                    .with("line", line.line.as_str())
+                    .with("year", year.as_str()),
+            )
+        });
+        let again = self.again.iter().map(|&(used, again)| {
+            let visit = &input.visits[used];
+            Finding::note(
+                Message::new("line-read-again")
+                    .with("site", self.site.as_str())
+                    .with("line", visit.line.as_str())
+                    .with("year", year.as_str())
+                    .with("used", who(input, used))
+                    .with("other", who(input, again)),
+            )
+        });
+        missing.chain(again).collect()
+    }
+}
+
+/// Reader and pass, as far as they were written.
+fn who(input: &Input, visit: usize) -> String {
+    let visit = &input.visits[visit];
+    let parts = [visit.reader.as_str(), visit.pass.as_str()];
+    let known: Vec<&str> = parts.into_iter().filter(|part| !part.is_empty()).collect();
+    if known.is_empty() { "?".to_owned() } else { known.join(", ") }
+}

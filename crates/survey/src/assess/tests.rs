@@ -1,0 +1,180 @@
+use super::*;
+use crate::goal;
+use crate::measure::Measure;
+use crate::plan::{PlannedLine, Stratum};
+use crate::visit::{Extent, Intercept, Outcome, State, Visit};
+use tautline_engine::confidence::NoBound;
+use tautline_engine::effort::MoreUnits;
+use tautline_engine::estimate::{NoError, SamplingError};
+use tautline_engine::length::{Bare, DecimalMark, Unit};
+use tautline_engine::verdict::Verdict;
+
+fn cm(text: &str) -> Measure {
+    Measure::read(text, Some(Bare::Unit(Unit::Centimetre)), DecimalMark::Point).unwrap()
+}
+
+/// Lines of so many metres with one intercept of so many centimetres from zero.
+fn site(lines: &[(&str, &str, u32)]) -> Input {
+    let mut input = Input::default();
+    let protocol = input.add_protocol(crate::protocol::Protocol::default());
+    for (number, (metres, stratum, intercept)) in lines.iter().enumerate() {
+        let line = (number + 1).to_string();
+        input.plan.push(PlannedLine {
+            site: "Invented".into(),
+            line: line.clone(),
+            length: Some(cm(&format!("{metres} m"))),
+            stratum: (!stratum.is_empty()).then(|| (*stratum).to_owned()),
+            plot: None,
+        });
+        let extent = Extent::Edges { start: cm("0"), stop: cm(&intercept.to_string()) };
+        let intercept_row = Intercept {
+            id: 1,
+            species: "AAAA".into(),
+            extent,
+            state: State::Live,
+            plant: None,
+            height: None,
+            width: None,
+            note: String::new(),
+            place: None,
+        };
+        input.visits.push(Visit {
+            site: "Invented".into(),
+            line,
+            date: None,
+            reader: String::new(),
+            recorder: String::new(),
+            pass: String::new(),
+            protocol: protocol.clone(),
+            length: None,
+            outcome: Outcome::Read,
+            intercepts: if *intercept > 0 { vec![intercept_row] } else { Vec::new() },
+            conditions: Vec::new(),
+            place: None,
+        });
+    }
+    input
+}
+
+fn asked(text: &str) -> Question {
+    let goal = goal::read(text, DecimalMark::Point).unwrap();
+    Question { goals: vec![SiteGoal { site: None, goal }], ..Question::default() }
+}
+
+fn only(input: &Input, question: &Question) -> Assessment {
+    let mut all = assess(input, question);
+    assert_eq!(all.len(), 1);
+    all.remove(0)
+}
+
+/// By hand: covers 10, 20, 30, 40 %: mean 25 %, s = 12.909944 points, SE = 6.454972; t(0.95, 3) = 2.353363, so
+/// 25 ± 15.190897; one-sided 90 %: t(0.90, 3) = 1.637744, lower bound 25 − 10.571593.
+#[test]
+fn a_mean_of_four_lines_by_hand() {
+    let input = site(&[("10", "", 100), ("10", "", 200), ("10", "", 300), ("10", "", 400)]);
+    let question = Question { method: Some(Method::StudentT), ..asked("at least 14 %") };
+    let assessment = only(&input, &question);
+    let figure = assessment.figure(&Subject::Canopy).unwrap();
+    let SamplingError::Known { se, df } = figure.estimate.error else { panic!("known") };
+    assert!((figure.estimate.value - 0.25).abs() < 1e-12 && (se - 0.064_549_72).abs() < 1e-8);
+    assert!((df - 3.0).abs() < 1e-12);
+    let interval = figure.interval.unwrap();
+    assert!((interval.low - 0.098_091_0).abs() < 1e-6 && (interval.high - 0.401_909_0).abs() < 1e-6);
+    let judgement = &assessment.judgements[0];
+    assert_eq!(judgement.verdict, Verdict::Met);
+    assert!((judgement.bounds.unwrap().lower - 0.144_284_1).abs() < 1e-6);
+}
+
+/// Unequal lines: 1 m of 10 m and 8 m of 20 m are 9 of 30, not the mean of 10 and 40 %.
+#[test]
+fn unequal_lines_are_a_ratio_of_sums() {
+    let assessment = only(&site(&[("10", "", 100), ("20", "", 800)]), &Question::default());
+    assert!((assessment.figures[0].estimate.value - 0.3).abs() < 1e-12);
+}
+
+#[test]
+fn strata_weigh_by_area() {
+    let mut input =
+        site(&[("10", "flat", 100), ("10", "flat", 200), ("10", "wash", 500), ("10", "wash", 600)]);
+    let unweighted = only(&input, &Question::default());
+    assert!((unweighted.figures[0].estimate.value - 0.35).abs() < 1e-12);
+    assert!(unweighted.findings.iter().any(|finding| finding.message.code == "strata-without-area"));
+    for (name, area) in [("flat", 90), ("wash", 10)] {
+        input.strata.push(Stratum { site: "Invented".into(), name: name.into(), area });
+    }
+    let weighted = only(&input, &Question::default());
+    assert!((weighted.figures[0].estimate.value - (0.9 * 0.15 + 0.1 * 0.55)).abs() < 1e-12);
+}
+
+/// Lines that repeat their plot: the plot is the unit, so four lines in two plots leave one degree of freedom.
+#[test]
+fn the_plot_is_the_unit_where_lines_are_bunched() {
+    let mut input = site(&[("10", "", 100), ("10", "", 100), ("10", "", 300), ("10", "", 300)]);
+    for (line, plot) in input.plan.iter_mut().zip(["a", "a", "b", "b"]) {
+        line.plot = Some(plot.into());
+    }
+    let figure = &only(&input, &Question::default()).figures[0];
+    assert_eq!((figure.estimate.lines, figure.estimate.units), (4, 2));
+    let effective = figure.parts[0].effective.unwrap();
+    assert!((effective.effective - 2.0).abs() < 1e-9);
+    let by_plot = assess(&input, &Question { claim: Claim::Plot, ..Question::default() });
+    assert_eq!(by_plot.iter().map(|a| a.plot.clone().unwrap()).collect::<Vec<_>>(), ["a", "b"]);
+}
+
+#[test]
+fn one_line_has_a_figure_and_no_interval() {
+    let assessment = only(&site(&[("10", "", 100)]), &asked("at least 5 %"));
+    assert_eq!(assessment.figures[0].interval, Err(NoBound::NoError(NoError::OneLine)));
+    assert_eq!(assessment.judgements[0].verdict, Verdict::NotYetShown);
+}
+
+/// Ten empty lines at 90 %: at most 1 − 0.1^(1/10) = 20.57 % of lines meet shrubs; with a stated 20 % cover where
+/// present, cover is at most 4.11 %.
+#[test]
+fn empty_lines_bound_cover_only_with_a_stated_cover_where_present() {
+    let input = site(&[("10", "", 0); 10]);
+    let question = asked("at least 5 %");
+    assert_eq!(only(&input, &question).judgements[0].verdict, Verdict::NotYetShown);
+    let stated = Question { cover_where_present: Some(0.2), ..question };
+    let judgement = only(&input, &stated).judgements.remove(0);
+    assert_eq!(judgement.verdict, Verdict::NotMet);
+    assert!((judgement.bounds.unwrap().upper - 0.041_134_35).abs() < 1e-7);
+}
+
+#[test]
+fn a_goal_at_the_estimate_itself_can_never_be_settled() {
+    let input = site(&[("10", "", 100), ("10", "", 200), ("10", "", 300)]);
+    let judgement = only(&input, &asked("at least 20 %")).judgements.remove(0);
+    assert_eq!(judgement.verdict, Verdict::NotYetShown);
+    assert_eq!(judgement.more, Some(MoreUnits::NoPracticalNumber));
+}
+
+#[test]
+fn a_planned_line_without_a_record_is_named_and_is_no_zero() {
+    let mut input = site(&[("10", "", 100), ("10", "", 200)]);
+    input.visits.pop();
+    let assessment = only(&input, &Question::default());
+    assert_eq!(assessment.findings[0].message.code, "line-planned-without-record");
+    assert!((assessment.figures[0].estimate.value - 0.1).abs() < 1e-12);
+}
+
+/// Two protocols with limits of 2 and 5 cm meet on 5 cm; another meaning of cover keeps readings apart.
+#[test]
+fn unlike_protocols_meet_on_the_coarsest_ground_or_stay_apart() {
+    let mut input = site(&[("10", "", 100), ("10", "", 200)]);
+    let limit = |text: &str| crate::protocol::Protocol {
+        gap: crate::protocol::Gap { limit: Some(cm(text)), ..Default::default() },
+        ..Default::default()
+    };
+    input.visits[0].protocol = input.add_protocol(limit("2"));
+    input.visits[1].protocol = input.add_protocol(limit("5"));
+    let met = only(&input, &Question::default());
+    assert!(met.lines.iter().all(|line| line.rule.gap.limit == cm("5").length()));
+    assert!(met.findings.iter().any(|finding| finding.message.code == "brought-to-common-ground"));
+    let foliar =
+        crate::protocol::Protocol { cover: Some(crate::protocol::CoverMeaning::Foliar), ..limit("5") };
+    input.visits[1].protocol = input.add_protocol(foliar);
+    let apart = only(&input, &Question::default());
+    assert!(apart.lines.is_empty() && apart.figures.is_empty());
+    assert!(apart.findings.iter().any(|finding| finding.message.code == "protocols-apart"));
+}

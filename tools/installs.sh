@@ -1,0 +1,113 @@
+# What the stages need beyond Rust, fetched in the background while the first stages compile.
+# Everything goes into the cache, except system packages. Sourced by ./test.
+# shellcheck shell=bash
+
+CARGO_DENY_VERSION=0.20.2
+REFERENCE=$CACHE/reference
+LONGEST_INSTALL=900   # seconds; after that the stage that waits has failed
+export PATH=$CACHE/tools/bin:$PATH
+
+# ── each need: a function that provides it, and what to do by hand where it can't ────────────────────────
+
+by_hand() {
+    case $1 in
+    cargo_deny) say "cargo-deny: cargo install cargo-deny --locked --version $CARGO_DENY_VERSION" ;;
+    wasm_compiler) say "a compiler for the browser: rustup target add wasm32-unknown-unknown" ;;
+    node) say "Node.js 18 or newer: apt-get install nodejs" ;;
+    reference) say "Python 3 with venv, R with survey and boot: apt-get install python3-venv r-base-core r-cran-survey r-cran-boot" ;;
+    esac
+}
+
+# Built without optimising: it runs for a second, and compiling it is what takes time.
+provide_cargo_deny() {
+    have cargo-deny && return
+    CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_CODEGEN_UNITS=64 \
+        CARGO_TARGET_DIR=$CACHE/target-tools \
+        cargo install cargo-deny --locked --version "$CARGO_DENY_VERSION" --root "$CACHE/tools" &&
+        rm -rf "$CACHE/target-tools"
+}
+
+provide_wasm_compiler() { tools/wasm-cargo prepare; }
+
+provide_node() { have node || system_packages nodejs; }
+
+provide_reference() {
+    { have Rscript && Rscript -e 'library(survey); library(boot)'; } ||
+        system_packages r-base-core r-cran-survey r-cran-boot || return
+    local wanted=testdata/reference/requirements.txt
+    cmp -s "$wanted" "$REFERENCE/requirements.txt" && return
+    rm -rf "$REFERENCE"
+    python3 -m venv "$REFERENCE" || { system_packages python3-venv && python3 -m venv "$REFERENCE"; } || return
+    "$REFERENCE/bin/pip" install --quiet --requirement "$wanted" && cp "$wanted" "$REFERENCE/requirements.txt"
+}
+
+# One at a time: two of apt's installations at once would refuse each other.
+system_packages() {
+    have apt-get || { complain "not a system with apt-get; needed: $*" && return 1; }
+    as_root true || { complain "needs root: apt-get install $*" && return 1; }
+    (
+        flock 9
+        install_packages "$@" || { refresh_packages && install_packages "$@"; }
+    ) 9>"$CACHE/apt-install.lock"
+}
+
+install_packages() {
+    as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$@"
+}
+
+# ── which stage needs what ──────────────────────────────────────────────────────────────────────────────
+
+needs_of() {
+    case $1 in
+    deny | advisories) say cargo_deny ;;
+    locks) say wasm_compiler ;;
+    golden) say wasm_compiler node ;;
+    reference) say reference ;;
+    esac
+}
+
+start_installs() {
+    local stage need needs=" "
+    rm -f "$LOGS"/install-*
+    for stage in "$@"; do
+        for need in $(needs_of "$stage"); do
+            [[ $needs = *" $need "* ]] && continue
+            needs+="$need "
+            start_group "$LOGS/install-$need.log" install "$need"
+        done
+    done
+    [ "$needs" = " " ] || say "In the background:$needs"
+}
+
+# The outcome is left as a file: the stage that waits for it is another process.
+install() {
+    if "provide_$1"; then
+        touch "$LOGS/install-$1.done"
+    else
+        touch "$LOGS/install-$1.missing"
+    fi
+}
+
+# Waits until a need is provided; says what to do by hand where it could not be.
+installed() {
+    local waited=0
+    until [ -e "$LOGS/install-$1.done" ]; do
+        if [ -e "$LOGS/install-$1.missing" ] || [ "$waited" -gt "$LONGEST_INSTALL" ]; then
+            tail -n 20 "$LOGS/install-$1.log"
+            say "Missing: $(by_hand "$1")"
+            return 1
+        fi
+        [ $((waited % 10)) != 0 ] || say "waiting for $1: $(tail -n 1 "$LOGS/install-$1.log")"
+        waited=$((waited + 1))
+        sleep 1
+    done
+}
+
+list_missing() {
+    local mark need
+    for mark in "$LOGS"/install-*.missing; do
+        [ -e "$mark" ] || continue
+        need=${mark##*/install-}
+        say "Could not be installed, so what needs it failed: $(by_hand "${need%.missing}")"
+    done
+}

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 /// Where something was read: a file and a row of it.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Place {
     /// The file's name as given.
     pub file: String,
@@ -17,6 +18,7 @@ pub struct Place {
 
 /// How much a finding matters.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 pub enum Weight {
     /// Said so that nothing is assumed in silence.

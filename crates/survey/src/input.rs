@@ -10,6 +10,7 @@ use std::collections::BTreeMap;
 
 /// A file that was read, known by its bytes, so that the same file twice adds nothing.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SourceFile {
     /// The name as given.
     pub name: String,

@@ -16,6 +16,7 @@
 //! | unlike protocols brought to common ground | [`compare`] |
 //! | a site's estimates and verdict | [`assess`] |
 //! | how a figure came about | [`explain`] |
+//! | results as data | [`output`] |
 //! | what is wrong, where, and what would do | [`finding`] |
 #![forbid(unsafe_code)]
 
@@ -31,6 +32,7 @@ pub mod limits;
 pub mod line;
 pub mod measure;
 pub mod message;
+pub mod output;
 pub mod plan;
 pub mod plants;
 pub mod protocol;

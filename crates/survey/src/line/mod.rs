@@ -50,6 +50,7 @@ impl Serialize for Bounds {
 
 /// How a line was written down.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 pub enum Recording {
     /// Starts and stops.

@@ -3,13 +3,21 @@
 //! | rows | module |
 //! | --- | --- |
 //! | the one door to mathematics | [`mathematics`] |
+//! | distributions and their quantiles | [`distributions`] |
+//! | cover of a line, its gaps, the work on paper | [`lines`] |
+//! | estimates, intervals, verdicts, lines to come | [`sites`] |
+//! | randomness and invented stands | [`stands`] |
 //!
 //! Each row is a label, a blank and a value: the sixteen hexadecimal digits of a real number's bits, or a whole
 //! number, or a word. A row that ends in `digest` stands for thousands of values.
 
+mod distributions;
 mod export;
 mod inputs;
+mod lines;
 mod mathematics;
+mod sites;
+mod stands;
 mod table;
 
 pub use table::Table;
@@ -18,5 +26,9 @@ pub use table::Table;
 pub fn table() -> String {
     let mut table = Table::default();
     mathematics::rows(&mut table);
+    distributions::rows(&mut table);
+    lines::rows(&mut table);
+    sites::rows(&mut table);
+    stands::rows(&mut table);
     table.text()
 }

@@ -1,1 +1,17 @@
-//! Room of tautline.
+//! Files in and out. Nothing here decides what a reading means; it says where a file can't be read and what would do.
+//!
+//! | what | module |
+//! | --- | --- |
+//! | bytes to rows: encoding, delimiter, decimal mark | [`text`] |
+//! | headings and the units beside them | [`headings`] |
+//! | readings, lines, plants, strata, goals | [`delimited`] |
+//! | protocols as small readable files, and the shipped ones | [`protocol`] |
+//! | delimited text out | [`table`] |
+
+pub mod delimited;
+pub mod headings;
+pub mod protocol;
+pub mod table;
+pub mod text;
+
+pub use delimited::{Options, Read, Source, read};

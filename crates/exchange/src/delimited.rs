@@ -1,0 +1,188 @@
+//! Delimited text in: readings, lines, plants, strata and goals, each known by its headings.
+
+mod cells;
+pub mod goals;
+mod lists;
+mod readings;
+
+use crate::headings::{Column, Heading, heading};
+use crate::{protocol, text};
+use cells::Row;
+use tautline_engine::length::{Bare, DecimalMark};
+use tautline_survey::assess::SiteGoal;
+use tautline_survey::canonical::sha256_hex;
+use tautline_survey::finding::{Finding, Place};
+use tautline_survey::input::{Input, SourceFile};
+use tautline_survey::measure::Measure;
+use tautline_survey::message::Message;
+use tautline_survey::protocol::Protocol;
+
+/// A file by name and bytes; whoever reads the disk hands it in.
+#[derive(Clone, Debug)]
+pub struct Source {
+    /// The name as given.
+    pub name: String,
+    /// What it holds.
+    pub bytes: Vec<u8>,
+}
+
+/// What the person says about the files beside what they say themselves.
+#[derive(Clone, Debug, Default)]
+pub struct Options {
+    /// What bare numbers mean where neither column nor sheet says it.
+    pub unit: Option<Bare>,
+    /// The decimal mark; by default a comma where the delimiter is a semicolon and the file shows one.
+    pub mark: Option<DecimalMark>,
+    /// The site, for files without that column.
+    pub site: Option<String>,
+    /// The length of every line that states none.
+    pub line_length: Option<Measure>,
+    /// The protocol that the lines were read under, for files that name none.
+    pub protocol: Option<Protocol>,
+}
+
+/// What came out of the files.
+#[derive(Clone, Debug, Default)]
+pub struct Read {
+    /// Plan, plants, protocols, visits and findings.
+    pub input: Input,
+    /// Goals.
+    pub goals: Vec<SiteGoal>,
+}
+
+/// Reads files. Nothing stops it: what can't be read is a finding, with its place and what would do.
+///
+/// # Example
+/// ```
+/// use tautline_exchange::{Options, Source, read};
+/// let sheet = "site,line,line length,species,start (in),stop (in)\nInvented Flat,1,65 ft,SHAD,12,17\n";
+/// let found = read(&[Source { name: "sheet.csv".into(), bytes: sheet.into() }], &Options::default());
+/// assert_eq!(found.input.visits[0].intercepts.len(), 1);
+/// ```
+pub fn read(sources: &[Source], options: &Options) -> Read {
+    let mut read = Read::default();
+    let mut sheets = Vec::new();
+    for source in sources {
+        let sha256 = sha256_hex(&source.bytes);
+        if let Some(same) = read.input.files.iter().find(|file| file.sha256 == sha256) {
+            let message = Message::new("same-file-twice")
+                .with("file", source.name.as_str())
+                .with("same", same.name.as_str());
+            read.input.findings.push(Finding::note(message));
+            continue;
+        }
+        read.input.files.push(SourceFile { name: source.name.clone(), sha256 });
+        let text = match text::decode(&source.bytes) {
+            Ok(text) => text,
+            Err(problem) => {
+                let code = match problem {
+                    text::TextError::Empty => "file-empty",
+                    text::TextError::Binary => "file-not-text",
+                };
+                let message = Message::new(code).with("file", source.name.as_str());
+                read.input.findings.push(Finding::must_settle(message));
+                continue;
+            }
+        };
+        let is_toml =
+            std::path::Path::new(&source.name).extension().is_some_and(|e| e.eq_ignore_ascii_case("toml"));
+        if is_toml {
+            let (protocol, findings) = protocol::read(&source.name, &text);
+            read.input.findings.extend(findings);
+            read.input.add_protocol(protocol);
+        } else {
+            sheets.push(Sheet::cut(&source.name, &text, options));
+        }
+    }
+    // plants, plans and areas first, so that readings find them whatever the order of the files
+    sheets.sort_by_key(|sheet| sheet.kind);
+    for sheet in &sheets {
+        match sheet.kind {
+            Kind::Plants => lists::plants(sheet, &mut read.input),
+            Kind::Strata => lists::strata(sheet, options, &mut read.input),
+            Kind::Goals => goals::goals(sheet, &mut read),
+            Kind::Lines | Kind::Readings => readings::readings(sheet, options, &mut read.input),
+            Kind::Unknown => {
+                let found: Vec<String> = sheet.headings.iter().map(|heading| heading.text.clone()).collect();
+                let message = Message::new("headings-not-understood")
+                    .with("file", sheet.name.as_str())
+                    .with("found", found);
+                read.input.findings.push(Finding::must_settle(message));
+            }
+        }
+    }
+    readings::finish(options, &mut read.input);
+    read
+}
+
+/// What a file is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+enum Kind {
+    Plants,
+    Strata,
+    Goals,
+    Lines,
+    Readings,
+    Unknown,
+}
+
+/// A file cut into rows under headings.
+struct Sheet {
+    name: String,
+    kind: Kind,
+    headings: Vec<Heading>,
+    rows: Vec<(u64, Vec<String>)>,
+    mark: DecimalMark,
+}
+
+impl Sheet {
+    fn cut(name: &str, text: &str, options: &Options) -> Self {
+        let mut cut = text::rows(text);
+        let first = if cut.rows.is_empty() { Vec::new() } else { cut.rows.remove(0).1 };
+        let headings: Vec<Heading> = first.iter().map(|cell| heading(cell)).collect();
+        let has = |column| headings.iter().any(|heading| heading.column == Some(column));
+        let kind = if has(Column::Line) && (has(Column::Species) || has(Column::Start) || has(Column::Length))
+        {
+            Kind::Readings
+        } else if has(Column::Line) {
+            Kind::Lines
+        } else if has(Column::Code) && has(Column::Form) {
+            Kind::Plants
+        } else if has(Column::Stratum) && has(Column::Area) {
+            Kind::Strata
+        } else if has(Column::Goal) {
+            Kind::Goals
+        } else {
+            Kind::Unknown
+        };
+        let mark = options.mark.unwrap_or_else(|| decimal_mark(cut.delimiter, &cut.rows));
+        Self { name: name.to_owned(), kind, headings, rows: cut.rows, mark }
+    }
+
+    fn rows(&self) -> impl Iterator<Item = Row<'_>> {
+        self.rows.iter().map(|(number, cells)| Row { sheet: self, number: *number, cells })
+    }
+
+    fn place(&self, row: u64, column: Option<Column>) -> Place {
+        let heading =
+            column.and_then(|column| self.headings.iter().find(|heading| heading.column == Some(column)));
+        Place { file: self.name.clone(), row, column: heading.map(|heading| heading.text.clone()) }
+    }
+}
+
+/// A comma where cells are parted by something else, some cell has digits on both sides of a comma, and none has
+/// them on both sides of a point.
+fn decimal_mark(delimiter: char, rows: &[(u64, Vec<String>)]) -> DecimalMark {
+    let shows = |mark: char| {
+        rows.iter().flat_map(|(_, cells)| cells).any(|cell| {
+            cell.split_once(mark).is_some_and(|(before, after)| {
+                before.ends_with(|c: char| c.is_ascii_digit())
+                    && after.starts_with(|c: char| c.is_ascii_digit())
+            })
+        })
+    };
+    if delimiter != ',' && shows(',') && !shows('.') { DecimalMark::Comma } else { DecimalMark::Point }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,77 @@
+//! Plant lists and strata.
+
+use super::{Options, Sheet};
+use crate::headings::{Column, square_millimetres};
+use tautline_survey::input::Input;
+use tautline_survey::limits::LARGEST_AREA;
+use tautline_survey::plan::Stratum;
+use tautline_survey::plants::{GrowthForm, Plant};
+
+pub(super) fn plants(sheet: &Sheet, input: &mut Input) {
+    for row in sheet.rows() {
+        let code = row.text(Column::Code);
+        if code.is_empty() {
+            input.findings.push(row.about(Column::Code, "cell-empty"));
+            continue;
+        }
+        let Some(form) = GrowthForm::from_word(row.text(Column::Form)) else {
+            input.findings.push(row.about(Column::Form, "form-not-known"));
+            continue;
+        };
+        if input.plants.plants.iter().any(|plant| plant.code.eq_ignore_ascii_case(code)) {
+            input.findings.push(row.about(Column::Code, "plant-listed-twice"));
+            continue;
+        }
+        input.plants.plants.push(Plant {
+            code: code.to_uppercase(),
+            name: row.text(Column::Name).to_owned(),
+            common: row.text(Column::CommonName).to_owned(),
+            form,
+            groups: row
+                .text(Column::Groups)
+                .split([';', ' '])
+                .filter(|group| !group.is_empty())
+                .map(str::to_lowercase)
+                .collect(),
+        });
+    }
+}
+
+pub(super) fn strata(sheet: &Sheet, options: &Options, input: &mut Input) {
+    let unit_of_heading = sheet
+        .headings
+        .iter()
+        .find(|h| h.column == Some(Column::Area))
+        .and_then(|heading| heading.unit.clone());
+    for row in sheet.rows() {
+        let text = row.text(Column::Area);
+        let number: String =
+            text.chars().take_while(|c| c.is_ascii_digit() || matches!(c, '.' | ',')).collect();
+        let unit = text[number.len()..].trim();
+        let unit =
+            if unit.is_empty() { unit_of_heading.as_deref().unwrap_or(row.text(Column::Unit)) } else { unit };
+        let Some(per_unit) = square_millimetres(unit) else {
+            input.findings.push(row.about(Column::Area, "area-no-unit"));
+            continue;
+        };
+        let Some(area) =
+            whole(&number.replace(',', "."), per_unit).filter(|&area| area > 0 && area <= LARGEST_AREA)
+        else {
+            input.findings.push(row.about(Column::Area, "area-not-a-number"));
+            continue;
+        };
+        let site = row.some(Column::Site).or_else(|| options.site.clone()).unwrap_or_default();
+        input.strata.push(Stratum { site, name: row.text(Column::Stratum).to_owned(), area });
+    }
+}
+
+/// A decimal number times a whole factor, exactly, what is left below one cut away.
+fn whole(number: &str, factor: u64) -> Option<u64> {
+    let (whole, decimals) = number.split_once('.').unwrap_or((number, ""));
+    if whole.len() + decimals.len() > 18 || whole.is_empty() {
+        return None;
+    }
+    let digits: u128 = format!("{whole}{decimals}").parse().ok()?;
+    let scale = 10_u128.pow(u32::try_from(decimals.len()).ok()?);
+    u64::try_from(digits * u128::from(factor) / scale).ok()
+}

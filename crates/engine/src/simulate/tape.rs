@@ -17,6 +17,18 @@ pub struct Tape {
     pub length: f64,
 }
 
+impl Tape {
+    /// Easting and northing of the tape's far end, in metres.
+    pub fn end(&self) -> (f64, f64) {
+        let Heading { east, north } = self.heading();
+        (self.x + self.length * east, self.y + self.length * north)
+    }
+
+    fn heading(&self) -> Heading {
+        Heading { east: cos(self.direction), north: sin(self.direction) }
+    }
+}
+
 /// A stretch of a tape under one plant's canopy.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Chord {
@@ -40,7 +52,9 @@ impl Stand {
     /// # Range
     /// a tape inside the rectangle; beyond it nothing grows
     pub fn along(&self, tape: &Tape) -> Vec<Chord> {
-        let mut chords: Vec<Chord> = self.crowns.iter().flat_map(|crown| pieces(crown, tape)).collect();
+        let heading = tape.heading();
+        let mut chords: Vec<Chord> =
+            self.crowns.iter().flat_map(|crown| pieces(crown, tape, heading)).collect();
         chords.sort_by(|a, b| a.start.total_cmp(&b.start).then(a.plant.cmp(&b.plant)));
         chords
     }
@@ -81,20 +95,30 @@ fn covered(chords: &[Chord]) -> f64 {
     }))
 }
 
+/// The way a tape points, worked out once for all crowns.
+#[derive(Clone, Copy)]
+struct Heading {
+    east: f64,
+    north: f64,
+}
+
 /// Where a tape runs under a disc, before it is cut to the tape's ends: half the chord is √(r² − d²).
-fn under(disc: &Disc, tape: &Tape) -> Option<(f64, f64)> {
+fn under(disc: &Disc, tape: &Tape, heading: Heading) -> Option<(f64, f64)> {
     let (east, north) = (disc.x - tape.x, disc.y - tape.y);
-    let (along_x, along_y) = (cos(tape.direction), sin(tape.direction));
-    let (ahead, aside) = (east * along_x + north * along_y, east * along_y - north * along_x);
-    let half = sqrt((disc.radius * disc.radius - aside * aside).max(0.0));
-    (half > 0.0).then_some((ahead - half, ahead + half))
+    let aside = east * heading.north - north * heading.east;
+    let square = disc.radius * disc.radius - aside * aside;
+    if square <= 0.0 {
+        return None;
+    }
+    let (ahead, half) = (east * heading.east + north * heading.north, sqrt(square));
+    Some((ahead - half, ahead + half))
 }
 
 /// The stretches of a tape under one crown, cut at its openings and at the tape's ends.
-fn pieces(crown: &Crown, tape: &Tape) -> Vec<Chord> {
-    let Some((start, stop)) = under(&crown.outline, tape) else { return Vec::new() };
+fn pieces(crown: &Crown, tape: &Tape, heading: Heading) -> Vec<Chord> {
+    let Some((start, stop)) = under(&crown.outline, tape, heading) else { return Vec::new() };
     let stop = stop.min(tape.length);
-    let mut openings: Vec<(f64, f64)> = crown.openings.iter().filter_map(|disc| under(disc, tape)).collect();
+    let mut openings: Vec<(f64, f64)> = crown.openings.iter().filter_map(|disc| under(disc, tape, heading)).collect();
     openings.sort_by(|a, b| a.0.total_cmp(&b.0));
     openings.push((stop, stop));
     let mut from = start.max(0.0);
@@ -127,7 +151,7 @@ mod tests {
 
     fn stretches(crown: &Crown, tape: &Tape) -> Vec<(f64, f64)> {
         let round = |metres: f64| (metres * 1e9).round() / 1e9;
-        pieces(crown, tape).iter().map(|chord| (round(chord.start), round(chord.stop))).collect()
+        pieces(crown, tape, tape.heading()).iter().map(|chord| (round(chord.start), round(chord.stop))).collect()
     }
 
     /// The triangle of sides 3, 4 and 5: a disc of radius 5 whose centre is 3 aside has a half chord of 4.
@@ -135,6 +159,7 @@ mod tests {
     fn a_chord_by_pythagoras() {
         let east = Tape { x: 2.0, y: 3.0, direction: 0.0, length: 30.0 };
         assert_eq!(stretches(&crown(12.0, 6.0, 5.0, vec![]), &east), [(6.0, 14.0)]);
+        assert_eq!(east.end(), (32.0, 3.0));
         let north = Tape { x: 9.0, y: 0.0, direction: core::f64::consts::FRAC_PI_2, length: 12.0 };
         assert_eq!(stretches(&crown(12.0, 6.0, 5.0, vec![]), &north), [(2.0, 10.0)]);
         // cut at the tape's end, at its zero, and missed

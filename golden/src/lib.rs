@@ -2,11 +2,11 @@
 //!
 //! | rows | module |
 //! | --- | --- |
-//! | the one door to mathematics | [`mathematics`] |
-//! | distributions and their quantiles | [`distributions`] |
-//! | cover of a line, its gaps, the work on paper | [`lines`] |
-//! | estimates, intervals, verdicts, lines to come | [`sites`] |
-//! | randomness and invented stands | [`stands`] |
+//! | the one door to mathematics | `mathematics` |
+//! | distributions and their quantiles | `distributions` |
+//! | cover of a line, its gaps, the work on paper | `lines` |
+//! | estimates, intervals, verdicts, lines to come | `sites` |
+//! | randomness and invented stands | `stands` |
 //!
 //! Each row is a label, a blank and a value: the sixteen hexadecimal digits of a real number's bits, or a whole
 //! number, or a word. A row that ends in `digest` stands for thousands of values.

@@ -28,7 +28,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
         ],
     ),
     ("golden", &["tautline-engine"]),
-    ("xtask", &[]),
+    ("xtask", &["tautline-survey"]),
 ];
 
 /// Fails with every edge that the table doesn't allow.

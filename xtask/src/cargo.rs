@@ -1,7 +1,7 @@
 //! Asking cargo, and running other programs from the workspace's root.
 
 use std::path::{Path, PathBuf};
-use std::process::Command;
+use std::process::{Command, Stdio};
 
 use serde_json::Value;
 
@@ -10,17 +10,17 @@ pub(crate) fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("xtask lies one folder below the root").to_owned()
 }
 
-/// The program's standard output, or what it complained about.
+/// The program's standard output. What it says on the other stream, progress and complaints, goes to our own.
 pub(crate) fn output_of(program: impl AsRef<std::ffi::OsStr>, words: &[&str]) -> Result<String, String> {
     let program = program.as_ref();
     let said = Command::new(program)
         .args(words)
         .current_dir(root())
+        .stderr(Stdio::inherit())
         .output()
         .map_err(|trouble| format!("{} does not start: {trouble}", program.display()))?;
     if !said.status.success() {
-        let complaint = String::from_utf8_lossy(&said.stderr);
-        return Err(format!("{} {} failed:\n{complaint}", program.display(), words.join(" ")));
+        return Err(format!("{} {} failed", program.display(), words.join(" ")));
     }
     String::from_utf8(said.stdout).map_err(|_| format!("{} printed what is not UTF-8", program.display()))
 }

@@ -5,6 +5,7 @@
 //! | `arrows` | no room uses one that it must not know |
 //! | `arithmetic` | nothing in the command turns on the standard library's mathematics |
 //! | `oldest` | no dependency asks for a newer compiler than the workspace promises |
+//! | `schemas [--check]` | writes the JSON schemas to `docs/schema`, or compares them with what is there |
 //! | `wasm` | builds the engine's golden table for the browser |
 //! | `golden [--check \| --bless]` | the engine's figures natively, in WebAssembly and as kept: bit for bit the same |
 #![forbid(unsafe_code)]
@@ -15,6 +16,7 @@ mod arrows;
 mod cargo;
 mod golden;
 mod oldest;
+mod schemas;
 
 use std::process::ExitCode;
 
@@ -28,11 +30,16 @@ fn main() -> ExitCode {
         ["arrows"] => arrows::check(),
         ["arithmetic"] => arithmetic::check(),
         ["oldest"] => oldest::check(),
+        ["schemas"] => schemas::write(),
+        ["schemas", "--check"] => schemas::check(),
         ["wasm"] => golden::build_for_browser().map(|module| format!("built {}", module.display())),
         ["golden"] => golden::print(),
         ["golden", "--check"] => golden::check(),
         ["golden", "--bless"] => golden::bless(),
-        _ => Err("commands: arrows · arithmetic · oldest · wasm · golden [--check | --bless]".to_owned()),
+        _ => Err(
+            "commands: arrows · arithmetic · oldest · schemas [--check] · wasm · golden [--check | --bless]"
+                .to_owned(),
+        ),
     };
     match outcome {
         Ok(said) => {

@@ -4,6 +4,7 @@ mod cells;
 pub mod goals;
 mod lists;
 mod readings;
+mod visits;
 
 use crate::headings::{Column, Heading, heading};
 use crate::{protocol, text};
@@ -88,20 +89,27 @@ pub fn read(sources: &[Source], options: &Options) -> Read {
             std::path::Path::new(&source.name).extension().is_some_and(|e| e.eq_ignore_ascii_case("toml"));
         if is_toml {
             let (protocol, findings) = protocol::read(&source.name, &text);
+            // one misread rule would move every figure, so a protocol with anything wrong in it isn't used
+            if findings.is_empty() {
+                read.input.add_protocol(protocol);
+            }
             read.input.findings.extend(findings);
-            read.input.add_protocol(protocol);
         } else {
             sheets.push(Sheet::cut(&source.name, &text, options));
         }
     }
     // plants, plans and areas first, so that readings find them whatever the order of the files
     sheets.sort_by_key(|sheet| sheet.kind);
+    let mut so_far = readings::SoFar::default();
+    for sheet in &mut sheets {
+        sheet.set_misshapen_rows_aside(&mut read.input.findings);
+    }
     for sheet in &sheets {
         match sheet.kind {
             Kind::Plants => lists::plants(sheet, &mut read.input),
             Kind::Strata => lists::strata(sheet, options, &mut read.input),
             Kind::Goals => goals::goals(sheet, &mut read),
-            Kind::Lines | Kind::Readings => readings::readings(sheet, options, &mut read.input),
+            Kind::Lines | Kind::Readings => readings::readings(sheet, options, &mut so_far, &mut read.input),
             Kind::Unknown => {
                 let found: Vec<String> = sheet.headings.iter().map(|heading| heading.text.clone()).collect();
                 let message = Message::new("headings-not-understood")
@@ -111,7 +119,7 @@ pub fn read(sources: &[Source], options: &Options) -> Read {
             }
         }
     }
-    readings::finish(options, &mut read.input);
+    readings::finish(options, &so_far, &mut read.input);
     read
 }
 
@@ -157,6 +165,41 @@ impl Sheet {
         };
         let mark = options.mark.unwrap_or_else(|| decimal_mark(cut.delimiter, &cut.rows));
         Self { name: name.to_owned(), kind, headings, rows: cut.rows, mark }
+    }
+
+    /// Sets aside rows whose cells can't be told apart, and names them: more cells than headings, as a decimal
+    /// comma between commas makes them, or a cell over several rows, as a quote that never closes makes it.
+    fn set_misshapen_rows_aside(&mut self, findings: &mut Vec<Finding>) {
+        if self.kind == Kind::Unknown {
+            return;
+        }
+        for (at, heading) in self.headings.iter().enumerate().filter(|(_, heading)| heading.column.is_some())
+        {
+            if self.headings[..at].iter().any(|before| before.column == heading.column) {
+                let message = Message::new("heading-twice").with("found", heading.text.as_str());
+                findings.push(Finding::must_settle(message).at(self.place(1, heading.column)));
+            }
+        }
+        let rows = std::mem::take(&mut self.rows);
+        let (good, misshapen): (Vec<_>, Vec<_>) = rows.into_iter().partition(|(_, cells)| {
+            let filled = cells.iter().rposition(|cell| !cell.is_empty()).map_or(0, |last| last + 1);
+            filled <= self.headings.len() && self.over_several_rows(cells).is_none()
+        });
+        for (row, cells) in misshapen {
+            let (message, column) = match self.over_several_rows(&cells) {
+                Some(column) => (Message::new("cell-over-several-rows"), Some(column)),
+                None => (Message::new("row-too-long").with("found", cells.len()), None),
+            };
+            let message = message.with("headings", self.headings.len());
+            findings.push(Finding::must_settle(message).at(self.place(row, column)));
+        }
+        self.rows = good;
+    }
+
+    /// The understood column, notes aside, in which a cell goes over several rows.
+    fn over_several_rows(&self, cells: &[String]) -> Option<Column> {
+        let long = |(heading, cell): (&Heading, &String)| heading.column.filter(|_| cell.contains('\n'));
+        self.headings.iter().zip(cells).filter_map(long).find(|&column| column != Column::Note)
     }
 
     fn rows(&self) -> impl Iterator<Item = Row<'_>> {

@@ -1,7 +1,7 @@
 //! Cells of a row by column, and what they hold.
 
 use super::{Options, Sheet};
-use crate::headings::Column;
+use crate::headings::{Column, Heading};
 use tautline_engine::length::{Bare, LengthError, Problem};
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::measure::{Measure, unit_words};
@@ -44,10 +44,13 @@ impl<'a> Row<'a> {
             return Ok(None);
         }
         let heading = self.sheet.headings.iter().find(|heading| heading.column == Some(column));
-        let own = heading.and_then(|heading| heading.bare());
+        let own = heading.and_then(Heading::bare);
         // a `unit` column speaks of the intercepts, not of the tape
-        let of_row =
-            (column != Column::LineLength).then(|| Bare::from_words(self.text(Column::Unit))).flatten();
+        let of_row = match self.text(Column::Unit) {
+            _ if column == Column::LineLength => None,
+            "" => None,
+            words => Some(Bare::from_words(words).ok_or_else(|| self.about(Column::Unit, "unit-not-known"))?),
+        };
         let bare = own.or(of_row).or(options.unit);
         Measure::read(text, bare, self.sheet.mark)
             .map(Some)

@@ -2,6 +2,7 @@
 
 use super::{Options, Sheet};
 use crate::headings::{Column, square_millimetres};
+use tautline_engine::length::DecimalMark;
 use tautline_survey::input::Input;
 use tautline_survey::limits::LARGEST_AREA;
 use tautline_survey::plan::Stratum;
@@ -55,19 +56,26 @@ pub(super) fn strata(sheet: &Sheet, options: &Options, input: &mut Input) {
             continue;
         };
         let Some(area) =
-            whole(&number.replace(',', "."), per_unit).filter(|&area| area > 0 && area <= LARGEST_AREA)
+            whole(&number, sheet.mark, per_unit).filter(|&area| area > 0 && area <= LARGEST_AREA)
         else {
             input.findings.push(row.about(Column::Area, "area-not-a-number"));
             continue;
         };
         let site = row.some(Column::Site).or_else(|| options.site.clone()).unwrap_or_default();
-        input.strata.push(Stratum { site, name: row.text(Column::Stratum).to_owned(), area });
+        let name = row.text(Column::Stratum).to_owned();
+        if input.strata.iter().any(|stratum| stratum.site == site && stratum.name == name) {
+            input.findings.push(row.about(Column::Stratum, "stratum-listed-twice"));
+            continue;
+        }
+        input.strata.push(Stratum { site, name, area });
     }
 }
 
-/// A decimal number times a whole factor, exactly, what is left below one cut away.
-fn whole(number: &str, factor: u64) -> Option<u64> {
-    let (whole, decimals) = number.split_once('.').unwrap_or((number, ""));
+/// A decimal number times a whole factor, exactly, what is left below one cut away; the other mark than the file's
+/// could be one of thousands and is refused.
+fn whole(number: &str, mark: DecimalMark, factor: u64) -> Option<u64> {
+    let point = if mark == DecimalMark::Comma { ',' } else { '.' };
+    let (whole, decimals) = number.split_once(point).unwrap_or((number, ""));
     if whole.len() + decimals.len() > 18 || whole.is_empty() {
         return None;
     }

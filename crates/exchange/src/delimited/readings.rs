@@ -1,11 +1,10 @@
 //! Readings and lines tables: rows become visits.
 
 use super::cells::Row;
+use super::visits::{Visits, settle};
 use super::{Kind, Options, Sheet};
 use crate::headings::Column;
-use crate::protocol;
-use std::collections::HashMap;
-use tautline_survey::date::Date;
+use std::collections::{BTreeSet, HashMap};
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::input::Input;
 use tautline_survey::measure::Measure;
@@ -13,58 +12,69 @@ use tautline_survey::message::{Message, Value};
 use tautline_survey::plan::PlannedLine;
 use tautline_survey::visit::{Extent, Intercept, Outcome, State, Visit};
 
-/// What tells the visits of a file apart.
-type Key = (String, String, String, String, String, String);
+/// What the files so far have said about lines and visits.
+#[derive(Default)]
+pub(super) struct SoFar {
+    planned: HashMap<(String, String), usize>,
+    visits: Visits,
+}
 
-pub(super) fn readings(sheet: &Sheet, options: &Options, input: &mut Input) {
-    let mut known: HashMap<Key, usize> = HashMap::new();
-    let mut at_site: HashMap<(String, String), usize> = input
-        .plan
-        .iter()
-        .enumerate()
-        .map(|(at, line)| ((line.site.clone(), line.line.clone()), at))
-        .collect();
+pub(super) fn readings(sheet: &Sheet, options: &Options, so_far: &mut SoFar, input: &mut Input) {
     for row in sheet.rows() {
-        let line = row.text(Column::Line);
-        if line.is_empty() {
-            input.findings.push(row.about(Column::Line, "cell-empty"));
-            continue;
-        }
-        let Some(site) = row.some(Column::Site).or_else(|| options.site.clone()) else {
-            input.findings.push(row.about(Column::Site, "site-missing"));
-            continue;
-        };
-        plan(&row, &site, options, &mut at_site, input);
-        let outcome = match outcome(&row, options) {
-            Ok(outcome) => outcome,
-            Err(finding) => {
-                input.findings.push(finding);
-                continue;
-            }
-        };
-        let is_reading = sheet.kind == Kind::Readings;
-        if !is_reading && outcome.is_none() {
-            continue;
-        }
-        let Some(visit) = visit_of(&row, site, options, &mut known, input) else { continue };
-        if let Some(outcome) = outcome {
-            input.visits[visit].outcome = outcome;
-        }
-        let blank = [Column::Species, Column::Start, Column::Stop, Column::Length]
-            .iter()
-            .all(|&c| row.text(c).is_empty());
-        if is_reading && !blank {
-            match intercept(&row, options, &input.visits[visit]) {
-                Ok(intercept) => {
-                    notes(&row, &intercept, input);
-                    input.visits[visit].intercepts.push(intercept);
-                }
-                Err(finding) => input.findings.push(finding),
-            }
-        } else if is_reading && row.text(Column::Outcome).is_empty() {
-            input.findings.push(row.about(Column::Species, "row-says-nothing"));
+        if let Err(finding) = reading(&row, options, so_far, input) {
+            input.findings.push(finding);
         }
     }
+}
+
+/// One row: what it says of the plan, of the visit and of an intercept.
+fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) -> Result<(), Finding> {
+    if row.text(Column::Line).is_empty() {
+        return Err(row.about(Column::Line, "cell-empty"));
+    }
+    let site = row
+        .some(Column::Site)
+        .or_else(|| options.site.clone())
+        .ok_or_else(|| row.about(Column::Site, "site-missing"))?;
+    plan(row, &site, options, &mut so_far.planned, input);
+    let is_reading = row.sheet.kind == Kind::Readings;
+    let outcome = outcome(row, options)?;
+    if !is_reading && outcome.is_none() {
+        return Ok(());
+    }
+    let at = so_far.visits.of(row, &site, options, input)?;
+    so_far.visits.keep_conditions(row, at, &mut input.visits[at]);
+    let says_outcome = outcome.is_some();
+    if let Some(outcome) = outcome {
+        input.visits[at].outcome = outcome;
+        if row.text(Column::Outcome).to_lowercase().contains("nothing") {
+            so_far.visits.found_nothing(at);
+        }
+    }
+    if !is_reading {
+        so_far.visits.announce(at, &input.visits[at]);
+        return Ok(());
+    }
+    let of_intercept = [Column::Species, Column::Start, Column::Stop, Column::Length];
+    if of_intercept.iter().all(|&column| row.text(column).is_empty()) {
+        return if says_outcome { Ok(()) } else { Err(row.about(Column::Species, "row-says-nothing")) };
+    }
+    // the same visit in another file is most likely the sheet exported again; adding it up would count it twice
+    let first = input.visits[at].intercepts.first().and_then(|first| first.place.as_ref());
+    if let Some(first) = first.filter(|first| first.file != row.sheet.name) {
+        if !so_far.visits.first_time_in(at, &row.sheet.name) {
+            return Ok(());
+        }
+        let message = Message::new("visit-in-two-files")
+            .with("site", site)
+            .with("line", row.text(Column::Line))
+            .with("first", first.file.as_str());
+        return Err(Finding::must_settle(message).at(row.place(Column::Line)));
+    }
+    let intercept = intercept(row, options, &input.visits[at])?;
+    notes(row, &intercept, input);
+    input.visits[at].intercepts.push(intercept);
+    Ok(())
 }
 
 /// What the row says about the plan: length, stratum, plot. The first that speaks is kept.
@@ -81,8 +91,20 @@ fn plan(
         input.plan.len() - 1
     });
     let planned = &mut input.plan[at];
-    planned.stratum = planned.stratum.take().or_else(|| row.some(Column::Stratum));
-    planned.plot = planned.plot.take().or_else(|| row.some(Column::Plot));
+    for (kept, column) in [(&mut planned.stratum, Column::Stratum), (&mut planned.plot, Column::Plot)] {
+        match (&kept, row.some(column)) {
+            (None, found) => *kept = found,
+            (Some(first), Some(found)) if *first != found => {
+                let message = Message::new("plan-differs")
+                    .with("site", site)
+                    .with("line", planned.line.as_str())
+                    .with("first", first.as_str())
+                    .with("found", found);
+                input.findings.push(Finding::must_settle(message).at(row.place(column)));
+            }
+            _ => {}
+        }
+    }
     match row.length(Column::LineLength, options) {
         Ok(Some(length)) => match &planned.length {
             None => planned.length = Some(length),
@@ -116,102 +138,6 @@ fn outcome(row: &Row, options: &Options) -> Result<Option<Outcome>, Finding> {
     }))
 }
 
-/// The visit that a row belongs to, begun if it is new; `None` where the row can't say which.
-fn visit_of(
-    row: &Row,
-    site: String,
-    options: &Options,
-    known: &mut HashMap<Key, usize>,
-    input: &mut Input,
-) -> Option<usize> {
-    let text = |column| row.text(column).to_owned();
-    let date = match (row.text(Column::Date), Date::read(row.text(Column::Date))) {
-        ("", _) => None,
-        (_, None) => {
-            input.findings.push(row.about(Column::Date, "date-not-understood"));
-            return None;
-        }
-        (_, date) => date,
-    };
-    let key = (
-        site.clone(),
-        text(Column::Line),
-        date.map_or(String::new(), |date| date.to_string()),
-        text(Column::Reader),
-        text(Column::Recorder),
-        text(Column::Pass),
-    );
-    if let Some(&visit) = known.get(&key) {
-        return Some(visit);
-    }
-    let same = |visit: &Visit| {
-        visit.site == site
-            && visit.line == key.1
-            && visit.date == date
-            && (visit.reader == key.3 || key.3.is_empty() || visit.reader.is_empty())
-            && (visit.pass == key.5)
-            && visit.intercepts.is_empty()
-    };
-    if let Some(visit) = input.visits.iter().position(same) {
-        // a lines table announced this visit; the readings now fill it
-        known.insert(key.clone(), visit);
-        input.visits[visit].reader = key.3;
-        return Some(visit);
-    }
-    let protocol = protocol_of(row, options, input);
-    let understood = |at: usize| row.sheet.headings.get(at).is_some_and(|heading| heading.column.is_some());
-    let conditions = row
-        .cells
-        .iter()
-        .enumerate()
-        .filter(|(at, cell)| !understood(*at) && !cell.is_empty())
-        .filter_map(|(at, cell)| {
-            row.sheet.headings.get(at).map(|heading| (heading.text.clone(), cell.clone()))
-        })
-        .collect();
-    input.visits.push(Visit {
-        site,
-        line: key.1.clone(),
-        date,
-        reader: key.3.clone(),
-        recorder: key.4.clone(),
-        pass: key.5.clone(),
-        protocol,
-        length: None,
-        outcome: Outcome::Read,
-        intercepts: Vec::new(),
-        conditions,
-        place: Some(row.sheet.place(row.number, None)),
-    });
-    known.insert(key, input.visits.len() - 1);
-    Some(input.visits.len() - 1)
-}
-
-/// The protocol that a row names, else the one that was handed in, else none.
-fn protocol_of(row: &Row, options: &Options, input: &mut Input) -> String {
-    let name = row.text(Column::Protocol);
-    if !name.is_empty() {
-        let own = input.protocols.iter().find(|(_, own)| own.name.eq_ignore_ascii_case(name));
-        if let Some((fingerprint, _)) = own {
-            return fingerprint.clone();
-        }
-        if let Some(shipped) = protocol::find(name) {
-            return input.add_protocol(shipped);
-        }
-        let finding = row.about(Column::Protocol, "protocol-not-known");
-        if !input.findings.contains(&finding) {
-            input.findings.push(finding);
-        }
-    }
-    if let Some(given) = &options.protocol {
-        return input.add_protocol(given.clone());
-    }
-    match input.protocols.keys().next() {
-        Some(only) if input.protocols.len() == 1 => only.clone(),
-        _ => String::new(),
-    }
-}
-
 fn intercept(row: &Row, options: &Options, visit: &Visit) -> Result<Intercept, Finding> {
     let start = row.length(Column::Start, options)?;
     let stop = row.length(Column::Stop, options)?;
@@ -219,11 +145,15 @@ fn intercept(row: &Row, options: &Options, visit: &Visit) -> Result<Intercept, F
     let extent = match (start, stop, length) {
         (Some(start), Some(stop), _) => {
             if stop.length() <= start.length() {
-                let code = if stop.length() < start.length() { "stop-before-start" } else { "zero-length" };
+                let (code, weigh): (_, fn(Message) -> Finding) = if stop.length() < start.length() {
+                    ("stop-before-start", Finding::must_settle)
+                } else {
+                    ("zero-length", Finding::have_a_look)
+                };
                 let message = Message::new(code)
                     .with("start", Value::Length(start.length(), start.notation()))
                     .with("stop", Value::Length(stop.length(), stop.notation()));
-                return Err(Finding::must_settle(message).at(row.place(Column::Stop)));
+                return Err(weigh(message).at(row.place(Column::Stop)));
             }
             Extent::Edges { start, stop }
         }
@@ -262,39 +192,21 @@ fn notes(row: &Row, intercept: &Intercept, input: &mut Input) {
     }
 }
 
-/// When all files are in: lines that mix positions and lengths, species no list knows, lines without length.
-pub(super) fn finish(options: &Options, input: &mut Input) {
+/// When all files are in: visits that contradict themselves, and species that no list knows.
+pub(super) fn finish(options: &Options, so_far: &SoFar, input: &mut Input) {
     if let Some(length) = &options.line_length {
         for line in &mut input.plan {
             line.length.get_or_insert_with(|| length.clone());
         }
     }
-    let mut unlisted: Vec<String> = Vec::new();
-    for visit in &mut input.visits {
-        let lengths = visit.intercepts.iter().filter(|i| matches!(i.extent, Extent::Length(_))).count();
-        if lengths > 0 && lengths < visit.intercepts.len() {
-            visit.outcome = Outcome::NotRead;
-            let message = Message::new("positions-and-lengths-mixed")
-                .with("site", visit.site.as_str())
-                .with("line", visit.line.as_str());
-            let finding = Finding::must_settle(message);
-            input.findings.push(match &visit.place {
-                Some(place) => finding.at(place.clone()),
-                None => finding,
-            });
-        }
-        for intercept in &visit.intercepts {
-            let code = &intercept.species;
-            if !code.is_empty() && !unlisted.contains(code) && input.plants.find(code).is_none() {
-                unlisted.push(code.clone());
-            }
-        }
+    settle(&so_far.visits, input);
+    if input.plants.plants.is_empty() {
+        return;
     }
-    if !input.plants.plants.is_empty() {
-        for code in unlisted {
-            input
-                .findings
-                .push(Finding::have_a_look(Message::new("species-not-listed").with("species", code)));
-        }
-    }
+    let codes: BTreeSet<&str> =
+        input.visits.iter().flat_map(|visit| &visit.intercepts).map(|i| i.species.as_str()).collect();
+    let unlisted = codes.into_iter().filter(|code| !code.is_empty() && input.plants.find(code).is_none());
+    let say = |code| Finding::have_a_look(Message::new("species-not-listed").with("species", code));
+    let findings: Vec<Finding> = unlisted.map(say).collect();
+    input.findings.extend(findings);
 }

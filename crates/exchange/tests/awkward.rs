@@ -1,0 +1,213 @@
+//! Files as they come in: what would turn into a wrong number in silence is refused and placed. All data is invented.
+
+use proptest::prelude::*;
+use tautline_exchange::{Options, Read, Source, read};
+use tautline_survey::finding::Weight;
+use tautline_survey::visit::{Extent, Outcome};
+
+fn files(files: &[(&str, &str)]) -> Read {
+    let source = |(name, text): &(&str, &str)| Source { name: (*name).into(), bytes: (*text).into() };
+    read(&files.iter().map(source).collect::<Vec<_>>(), &Options::default())
+}
+
+fn one(text: &str) -> Read {
+    files(&[("sheet.csv", text)])
+}
+
+/// Code, row and weight of every finding.
+fn found(read: &Read) -> Vec<(&'static str, u64, Weight)> {
+    let of = |finding: &tautline_survey::finding::Finding| {
+        (finding.message.code, finding.place.as_ref().map_or(0, |place| place.row), finding.weight)
+    };
+    read.input.findings.iter().map(of).collect()
+}
+
+const HEAD: &str = "site,line,line length,species,start (cm),stop (cm)\n";
+
+/// 1,5 to 2,25 between commas would be read as 1 to 5, with two cells too many.
+#[test]
+fn a_decimal_comma_between_commas_is_no_number() {
+    let read = one(&format!("{HEAD}A,1,20 m,SHAD,1,5,2,25\nA,1,20 m,SHAD,3,4\n"));
+    assert_eq!(found(&read), [("row-too-long", 2, Weight::MustSettle)]);
+    assert_eq!(read.input.visits[0].intercepts.len(), 1);
+}
+
+#[test]
+fn empty_cells_behind_the_last_heading_do_no_harm() {
+    assert_eq!(found(&one(&format!("{HEAD}A,1,20 m,SHAD,3,4,,,\n"))), []);
+}
+
+#[test]
+fn a_quote_that_never_closes_swallows_rows_and_says_so() {
+    let read = one(&format!("{HEAD}A,1,20 m,SHAD,3,4\nA,1,20 m,\"SHAD,5,6\nA,1,20 m,SHAD,7,8\n"));
+    assert_eq!(found(&read), [("cell-over-several-rows", 3, Weight::MustSettle)]);
+    assert_eq!(read.input.visits[0].intercepts.len(), 1);
+}
+
+#[test]
+fn a_unit_that_is_none_is_not_replaced_by_another() {
+    let options = Options { unit: tautline_engine::length::Bare::from_words("cm"), ..Options::default() };
+    let text = "site,line,line length,species,start,stop,unit\nA,1,20 m,SHAD,3,4,yards\n";
+    let read = read(&[Source { name: "a.csv".into(), bytes: text.into() }], &options);
+    assert_eq!(found(&read), [("unit-not-known", 2, Weight::MustSettle)]);
+}
+
+#[test]
+fn one_column_under_two_headings() {
+    let read = one("site,line,line length,species,start (cm),stop (cm),Start (in)\nA,1,20 m,SHAD,3,4,9\n");
+    assert_eq!(found(&read), [("heading-twice", 1, Weight::MustSettle)]);
+}
+
+/// An area of 1,000 acres is not one acre.
+#[test]
+fn a_mark_of_thousands_in_an_area_is_refused() {
+    let read = one("site,stratum,area\nA,flat,\"1,000 acres\"\nA,wash,10 ha\nA,wash,12 ha\n");
+    assert_eq!(
+        found(&read),
+        [("area-not-a-number", 2, Weight::MustSettle), ("stratum-listed-twice", 4, Weight::MustSettle)]
+    );
+    // 10 ha = 100 000 m², of a million mm² each
+    assert_eq!(read.input.strata[0].area, 100_000_000_000);
+}
+
+#[test]
+fn a_length_of_zero_is_named_and_is_no_reading() {
+    let read = one(&format!("{HEAD}A,1,20 m,SHAD,3,3\n"));
+    assert_eq!(found(&read), [("zero-length", 2, Weight::HaveALook)]);
+}
+
+const LINES: &str = "site,line,line length,date,reader,outcome\nA,1,20 m,2026-06-09,Reader A,";
+
+#[test]
+fn readings_fill_the_visit_that_a_lines_table_announced() {
+    let readings = "site,line,date,species,start (cm),stop (cm)\nA,1,2026-06-09,SHAD,3,4\n";
+    let read = files(&[("readings.csv", readings), ("lines.csv", &format!("{LINES}read\n"))]);
+    assert_eq!(found(&read), []);
+    assert_eq!(read.input.visits.len(), 1);
+    assert_eq!(read.input.visits[0].reader, "Reader A");
+    assert_eq!(read.input.visits[0].intercepts.len(), 1);
+}
+
+#[test]
+fn readings_of_a_line_that_was_not_read_or_empty_are_settled_by_a_person() {
+    let readings = "site,line,date,species,start (cm),stop (cm)\nA,1,2026-06-09,SHAD,3,4\n";
+    for (outcome, code) in
+        [("not read", "not-read-but-readings"), ("nothing found", "nothing-found-but-readings")]
+    {
+        let read = files(&[("lines.csv", &format!("{LINES}{outcome}\n")), ("readings.csv", readings)]);
+        assert_eq!(found(&read), [(code, 2, Weight::MustSettle)]);
+        assert_eq!(read.input.visits[0].outcome, Outcome::NotRead);
+    }
+}
+
+/// The sheet exported again with one row more: other bytes, the same visit.
+#[test]
+fn a_visit_in_two_files_is_not_added_up() {
+    let first = format!("{HEAD}A,1,20 m,SHAD,3,4\n");
+    let again = format!("{first}A,1,20 m,SHAD,5,6\n");
+    let read = files(&[("first.csv", &first), ("again.csv", &again)]);
+    assert_eq!(found(&read), [("visit-in-two-files", 2, Weight::MustSettle)]);
+    assert_eq!(read.input.visits[0].intercepts.len(), 1);
+}
+
+#[test]
+fn rows_that_disagree_about_the_plan() {
+    let read = one("site,line,line length,stratum,plot\nA,1,20 m,flat,P1\nA,1,25 m,wash,P1\n");
+    assert_eq!(
+        found(&read),
+        [("plan-differs", 3, Weight::MustSettle), ("line-length-differs", 3, Weight::MustSettle)]
+    );
+}
+
+#[test]
+fn conditions_of_every_row_are_kept_once_each() {
+    let text = "site,line,line length,species,start (cm),stop (cm),wind\nA,1,20 m,SHAD,3,4,calm\nA,1,20 m,SHAD,5,6,calm\nA,1,20 m,SHAD,7,8,gusts\n";
+    let conditions = one(text).input.visits.remove(0).conditions;
+    let wind = |value: &str| ("wind".to_owned(), value.to_owned());
+    assert_eq!(conditions, [wind("calm"), wind("gusts")]);
+}
+
+#[test]
+fn a_protocol_with_anything_wrong_is_not_used() {
+    let read = files(&[("ours.toml", "name = \"ours\"\n[gap]\nlimt = \"2 in\"\n")]);
+    assert!(read.input.protocols.is_empty());
+    assert_eq!(read.input.findings.len(), 1);
+}
+
+/// Each line is a visit of its own and none is lost.
+#[test]
+fn many_lines() {
+    let rows: Vec<String> = (0..20_000).map(|line| format!("A,{line},20 m,SHAD,3,4\n")).collect();
+    let text = HEAD.to_owned() + &rows.concat();
+    let read = one(&text);
+    assert_eq!((read.input.visits.len(), read.input.plan.len()), (20_000, 20_000));
+    assert_eq!(found(&read), []);
+}
+
+/// Text that looks enough like a table to reach every branch.
+fn nearly_a_table() -> impl Strategy<Value = String> {
+    let word = prop::sample::select(vec![
+        "site",
+        "line",
+        "start (in)",
+        "stop",
+        "length",
+        "species",
+        "outcome",
+        "unit",
+        "area (ha)",
+        "stratum",
+        "code",
+        "form",
+        "goal",
+        "read to",
+        "not read",
+        "partly read",
+        "1,5",
+        "5'3\"",
+        "2026-06-09",
+        "-1",
+        "9999999999999",
+        "\"",
+        "",
+        "shrub",
+        "1/3 in",
+        "at least 15 %",
+        "½",
+        "protocol",
+        "line length",
+    ]);
+    let cell = prop_oneof![word.prop_map(str::to_owned), "\\PC{0,6}"];
+    let row = prop::collection::vec(cell, 0..8);
+    (prop::sample::select(vec![",", ";", "\t"]), prop::collection::vec(row, 0..12)).prop_map(
+        |(delimiter, rows)| rows.iter().map(|row| row.join(delimiter)).collect::<Vec<_>>().join("\r\n"),
+    )
+}
+
+proptest! {
+    #[test]
+    fn arbitrary_bytes_never_stop_it(bytes in prop::collection::vec(any::<u8>(), 0..400), name in "(a\\.csv|a\\.toml)") {
+        let rows = bytes.len() as u64 + 1;
+        let read = read(&[Source { name, bytes }], &Options::default());
+        let count = read.input.visits.len() + read.input.findings.len();
+        // nothing comes out that some row, key or cell didn't put in
+        prop_assert!(count as u64 <= 2 * rows + 30);
+    }
+
+    #[test]
+    fn what_comes_out_is_bounded_and_every_intercept_has_room(text in nearly_a_table()) {
+        let rows = text.lines().count();
+        let read = one(&text);
+        prop_assert!(read.input.visits.len() <= rows);
+        for finding in &read.input.findings {
+            if let Some(place) = &finding.place {
+                prop_assert!(place.row <= rows.max(1) as u64);
+            }
+        }
+        for intercept in read.input.visits.iter().flat_map(|visit| &visit.intercepts) {
+            if let Extent::Edges { start, stop } = &intercept.extent {
+                prop_assert!(start.length() < stop.length());
+            }
+        }
+    }
+}

@@ -1,2 +1,25 @@
-//! The tautline command.
-fn main() {}
+//! The `tautline` command: parse, call, print.
+#![expect(clippy::print_stdout, reason = "printing is what the command is for")]
+
+mod call;
+mod demo;
+mod exit;
+mod inputs;
+mod show;
+
+use exit::Exit;
+use std::process::ExitCode;
+use tautline_words::Words;
+
+fn main() -> ExitCode {
+    let words = Words::english();
+    let exit = match call::command(&words).try_get_matches() {
+        Ok(matches) => call::run(&matches, &words),
+        Err(error) => {
+            // clap words its own help and usage errors; a broken pipe while printing them is nobody's fault
+            let _ = error.print();
+            if error.use_stderr() { Exit::NotUnderstood } else { Exit::Well }
+        }
+    };
+    exit.into()
+}

@@ -46,20 +46,24 @@ impl Words {
 
     /// The words for a message; a code that the catalogue lacks comes back as it is.
     pub fn say(&self, message: &Message) -> String {
-        let Some(pattern) = self.bundle.get_message(message.code).and_then(|found| found.value()) else {
-            return message.code.to_owned();
-        };
         let mut arguments = FluentArgs::new();
         for (name, value) in &message.values {
             arguments.set(*name, self.argument(value));
         }
+        self.format(message.code, &arguments)
+    }
+
+    fn format(&self, code: &str, arguments: &FluentArgs) -> String {
+        let Some(pattern) = self.bundle.get_message(code).and_then(|found| found.value()) else {
+            return code.to_owned();
+        };
         let mut errors = Vec::new();
-        self.bundle.format_pattern(pattern, Some(&arguments), &mut errors).into_owned()
+        self.bundle.format_pattern(pattern, Some(arguments), &mut errors).into_owned()
     }
 
     /// The words for a code without values.
-    pub fn word(&self, code: &'static str) -> String {
-        self.say(&Message::new(code))
+    pub fn word(&self, code: &str) -> String {
+        self.format(code, &FluentArgs::new())
     }
 
     /// Whether the catalogue has words for a code.

@@ -150,11 +150,11 @@ impl Source {
     /// A stable key for the catalogue of words.
     pub fn code(self) -> &'static str {
         match self {
-            Self::Cochran1977Mean => "cochran-1977-2.4",
-            Self::Cochran1977Ratio => "cochran-1977-6.4",
-            Self::Cochran1977Clusters => "cochran-1977-9a.1",
-            Self::Cochran1977Strata => "cochran-1977-5.3",
-            Self::Cochran1977CombinedRatio => "cochran-1977-6.11",
+            Self::Cochran1977Mean => "source-cochran-1977-mean",
+            Self::Cochran1977Ratio => "source-cochran-1977-ratio",
+            Self::Cochran1977Clusters => "source-cochran-1977-clusters",
+            Self::Cochran1977Strata => "source-cochran-1977-strata",
+            Self::Cochran1977CombinedRatio => "source-cochran-1977-combined-ratio",
         }
     }
 }

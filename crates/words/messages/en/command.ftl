@@ -1,1 +1,192 @@
-### Words of tautline: command.
+### Words of tautline: the command.
+
+## Help
+help-tautline = Cover along a taut tape: from line readings to cover, an honest error and a verdict.
+help-cover = The cover of each line
+help-assess = The cover of each site, how sure it is, and the verdict on a goal
+help-demo = Write a demo: an invented site with its readings, and the truth behind them
+help-completions = Print completions for a shell
+help-man = Print the man page
+help-protocols = List the protocols that ship with tautline, with their sources
+help-files = Files or folders with readings, lines, plants, strata, goals and protocols; “-” reads standard input
+help-json = Print data as JSON (format in docs/json.md)
+help-csv = Print data as delimited text
+help-explain = Print how each figure came about, down to the readings
+help-work = Print the arithmetic as done on paper
+help-protocol = The protocol the lines were read under: a file, or the name of a shipped one
+help-gap-rule = Another, coarser gap limit, such as “4 in”
+help-count = What counts: growth forms or plant codes, with commas; “woody” for the woody forms
+help-line-length = Length of lines that state none, such as “65 ft”
+help-unit = What bare numbers mean: in, cm, m, “decimal ft”, “ft-in”
+help-decimal = The decimal mark: point or comma
+help-site = The site, for files without that column
+help-year = One year only
+help-confidence = Confidence of intervals and verdicts in per cent
+help-method = Interval method: logit-t, student-t or bca
+help-by = Also each species, form or group
+help-goal = The goal, such as “at least 15 %” or “shrub: 15..25 %”
+help-report = Write the report of the sites to this file, as a page for a browser
+help-claim = What the claim is about: site (lines or plots are the units) or plot (each by itself)
+help-use-partly-read = Take the part that was read of lines read in part
+help-where-present = Cover where shrubs are present, in per cent, for sites on which nothing was found
+help-demo-folder = The folder to write; it must not hold a demo already
+help-seed = Another seed gives another demo
+help-shell = The shell
+help-exit =
+    Exit status: 0 all well; 1 something must be settled, and the rest was worked out; 2 the call was not
+    understood; 3 nothing could be worked out; 4 a file could not be read or written.
+
+## Refusals
+file-unreadable = { $file } can't be read: { $why }.
+file-unwritable = { $file } can't be written: { $why }.
+no-files-in-folder = { $file } holds no file that is read (.csv, .tsv, .txt, .toml).
+option-not-a-unit = “{ $found }” isn't a unit. in, cm, m, ft, “decimal ft” or “ft-in” would do.
+option-not-a-number = “{ $found }” isn't a number for { $option }.
+option-confidence = Confidence must lie between 50 and 99.9 %, not { $found }.
+option-not-counted = “{ $found }” is neither a growth form nor a plant code.
+nothing-worked-out = Nothing could be worked out from what was handed in.
+no-lines = No lines were found.
+
+## Findings
+heading-must-settle = Must be settled:
+heading-have-a-look = Have a look:
+heading-note = To know:
+finding-at = { $file }, row { $row }: { $text }
+finding-at-column = { $file }, row { $row }, { $column }: { $text }
+
+## Tables
+column-line = line
+column-length = length
+column-stratum = stratum
+column-date = date
+column-reader = reader
+column-canopy = canopy
+column-sum = sum
+column-dead = dead
+column-closed = closed
+column-recorded = recorded
+column-what = what
+column-cover = estimate
+column-se = SE
+column-interval = { $confidence } interval
+column-n = n
+positions = positions
+lengths-only = lengths only
+nothing-found-on-line = nothing found
+closed-count = { $count } · { $length }
+between-ends = { $low } to { $high }
+title-site = { $site }
+title-site-year = { $site }, { $year }
+title-site-plot = { $site }, plot { $plot }
+title-protocol = Protocol: { $name } ({ $fingerprint })
+title-no-protocol = No protocol was handed in.
+title-assumed = Where it is silent, this was taken:
+assumed = { $rule }: { $taken }
+title-gap-rule = Gap rule: { $limit }
+units-plots = { $lines } lines in { $units } plots
+units-lines = { $lines } lines
+worth-effective = { $lines } lines in { $plots } plots are worth about { $effective } lines laid apart.
+demo-written = Demo written to { $folder }: an invented site with invented people. Start with { $readme }.
+truth-is-in = What really grows there is in { $file }.
+report-written = Report written to { $file }.
+progress-reading = reading files
+progress-working = working out
+
+## Figures
+canopy-cover = canopy cover
+sum-of-species = sum of species
+dead-canopy = dead canopy
+unnamed-plants = plants without a name
+cover-of = cover of { $what }
+height-of = mean height of { $what }
+plants = plants
+at-least = at least { $value }
+at-most = at most { $value }
+between = { $low } to { $high }
+live = live
+dead = dead
+tree = tree
+shrub = shrub
+subshrub = subshrub
+succulent = succulent
+vine = vine
+grass = grass
+forb = forb
+crust = crust
+other = other
+
+## Verdicts
+verdict-met = The goal of { $goal } for { $what } is met.
+verdict-not-met = The goal of { $goal } for { $what } is not met.
+verdict-not-yet-shown = The readings don't show yet whether the goal of { $goal } for { $what } is met.
+verdict-why-at-least = With { $confidence } confidence it is at least { $lower }, and at most { $upper } with the same confidence on that side.
+verdict-bounds-zeros = Nothing was found on { $lines } lines: with { $confidence } confidence at most { $share } of lines meet any, and cover is at most { $upper } with the cover you stated for lines that do.
+verdict-zeros = Nothing was found on { $lines } lines: with { $confidence } confidence at most { $share } of lines meet any. That bounds cover only with a stated cover on lines that do (--where-present).
+verdict-no-figure = Nobody recorded { $what }, so there is no verdict.
+verdict-no-bound = There is no bound for it: { $reason }.
+verdict-specialist = Estimate { $value } (SE { $se }, { $df } df; { $estimator }, { $method }); one-sided { $confidence } bounds { $lower } and { $upper }.
+verdict-more-lines = About { $more } more { $units } of this length would settle it with a chance of { $chance }, if the site is as estimated and they vary like those read.
+verdict-no-practical-number = No practical number of lines would settle it: the estimate lies too close to the goal ({ $most } lines in all don't reach a chance of { $chance }).
+lines = lines
+plots = plots
+mean-of-lines = mean of lines
+ratio-of-sums = ratio of sums
+mean-of-plots = mean of plots
+ratio-of-plots = ratio over plots
+strata-by-area = strata by area
+combined-ratio = combined ratio
+mean-of-values = mean of line means
+student-t = Student t
+logit-t = logit-t
+bca = BCa bootstrap
+one-line = one line shows no variation between lines
+one-plot = all lines stand in one plot
+one-line-in-a-stratum = a stratum has a single line
+nothing-found = nothing was found on any line
+full-cover = every line is covered from end to end
+no-spread = all lines are exactly alike
+may-pass-the-whole = the figure may pass 100 %
+too-few-units = a bootstrap needs three lines or more
+
+## Chain
+explain-verdict = Goal: { $what } { $goal }. Verdict: { $verdict }.
+explain-bounds = Decided by the one-sided { $confidence } bounds: at least { $lower }; at most { $upper }. Two one-sided tests for a goal between two values (Schuirmann 1987).
+explain-bounds-zeros = Nothing was found on any line; one-sided { $confidence } bound 1 − (1 − c)^(1/n) on the share of lines, times the stated cover where present: { $lower } to { $upper }.
+explain-no-bounds = There are no bounds.
+explain-figure = { $what }: { $value }
+explain-high-end = Known only between two ends; the high end gives { $value }.
+explain-one-sided = One-sided { $confidence } bounds, { $how }: { $low } and { $high }.
+explain-two-sided = Two-sided { $confidence } interval, { $how }: { $low } to { $high }.
+explain-student-t = estimate ± t · SE with t({ $probability }, { $df }) = { $t } (Cochran 1977, 2.8)
+explain-logit-t = logit p ± t · SE / (p (1 − p)) with t({ $probability }, { $df }) = { $t }, taken back (Korn and Graubard 1998)
+explain-bca = BCa bootstrap of the lines, 10,000 draws, seeded by the data (Efron 1987)
+explain-mean-of-lines = Mean of { $n } lines, all of one length: ({ $shares }) / { $n } = { $value } ({ $source })
+explain-ratio-of-sums = { $n } lines of different length: { $intercept } m / { $length } m = { $value } ({ $source })
+explain-mean-of-plots = { $n } lines in { $units } plots, the plot is the unit: { $intercept } m / { $length } m = { $value } ({ $source })
+explain-ratio-of-plots = { $n } lines in { $units } plots, the plot is the unit: { $intercept } m / { $length } m = { $value } ({ $source })
+explain-mean-of-values = Mean of { $n } line means: { $value } ({ $source })
+explain-strata-by-area = Strata weighted by their area: { $value } ({ $source })
+explain-stratum = Stratum { $stratum }, { $weight } of the area: { $value }
+explain-error = SE { $se }, { $df } degrees of freedom
+explain-no-error = No error: { $reason }
+explain-line = Line { $line }: { $intercept } of { $length } = { $cover }
+explain-line-between = Line { $line }: { $intercept } to { $high } of { $length } = { $cover } to { $high-cover }
+explain-closed = closed by the rule: { $species } { $start } to { $stop }, { $gap } ({ $why })
+explain-reading = { $file } row { $row }: { $species } { $state } { $reading }
+explain-edges = { $start } to { $stop } = { $length }
+explain-length = { $length }
+closed-gap = gap
+closed-dead = short dead stretch
+closed-line-end = line's end
+closed-between = between species
+
+## On paper
+work-title = Line { $line }: { $what }
+work-group = { $terms } = { $sum }
+work-total = together: { $sums } = { $total } { $unit }
+work-line = line: { $given }
+work-conversion = line: { $given } × { $factor } = { $line } { $unit }
+work-quotient = { $total } ÷ { $line } = { $quotient }, that is { $percent }, rounded last
+work-overlap = overlap counted once; the stretches are the joined ones, gaps under the rule closed
+metres = { $figure } m
+from-memory = From memory: the source was not at hand when the rules were written down.

@@ -1,0 +1,292 @@
+//! What can be asked on the command line, and what each call does.
+
+use crate::exit::Exit;
+use crate::{demo, inputs, show};
+use clap::{Arg, ArgAction, ArgMatches, Command};
+use std::path::Path;
+use tautline_engine::confidence::Method;
+use tautline_engine::length::{Bare, DecimalMark};
+use tautline_exchange::{Options, Read, delimited::goals, protocol};
+use tautline_survey::assess::{By, Claim, Question, SiteGoal, assess};
+use tautline_survey::finding::{Finding, Weight};
+use tautline_survey::goal;
+use tautline_survey::limits::CONFIDENCE_PER_MILLE;
+use tautline_survey::measure::Measure;
+use tautline_survey::message::Message;
+use tautline_survey::plants::GrowthForm;
+use tautline_survey::protocol::{Counts, Protocol};
+use tautline_words::Words;
+
+/// The whole command, its help from the catalogue.
+pub(crate) fn command(words: &Words) -> Command {
+    let sub = |name: &'static str, help| Command::new(name).about(words.word(help));
+    let flag = |name: &'static str, help| {
+        Arg::new(name).long(name).help(words.word(help)).action(ArgAction::SetTrue)
+    };
+    let option = |name: &'static str, value: &'static str, help| {
+        Arg::new(name).long(name).value_name(value).help(words.word(help))
+    };
+    let shared = |command: Command| {
+        command
+            .arg(
+                Arg::new("files")
+                    .value_name("FILES")
+                    .help(words.word("help-files"))
+                    .num_args(1..)
+                    .required(true),
+            )
+            .arg(flag("json", "help-json").conflicts_with("csv"))
+            .arg(flag("csv", "help-csv"))
+            .arg(flag("explain", "help-explain"))
+            .arg(option("protocol", "FILE|NAME", "help-protocol"))
+            .arg(option("gap-rule", "LENGTH", "help-gap-rule"))
+            .arg(option("count", "WHAT", "help-count"))
+            .arg(option("line-length", "LENGTH", "help-line-length"))
+            .arg(option("unit", "UNIT", "help-unit"))
+            .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
+            .arg(option("site", "NAME", "help-site"))
+            .arg(option("year", "YEAR", "help-year"))
+            .arg(option("confidence", "PERCENT", "help-confidence"))
+            .arg(option("method", "METHOD", "help-method").value_parser(["logit-t", "student-t", "bca"]))
+            .arg(option("by", "WHAT", "help-by").value_parser(["species", "form", "group"]))
+            .arg(flag("use-partly-read", "help-use-partly-read"))
+    };
+    let assess = shared(sub("assess", "help-assess"))
+        .arg(option("goal", "GOAL", "help-goal").action(ArgAction::Append))
+        .arg(option("report", "FILE", "help-report"))
+        .arg(option("claim", "WHAT", "help-claim").value_parser(["site", "plot"]))
+        .arg(option("where-present", "PERCENT", "help-where-present"));
+    let demo = sub("demo", "help-demo")
+        .arg(Arg::new("folder").value_name("DIR").help(words.word("help-demo-folder")).default_value("demo"))
+        .arg(option("seed", "NUMBER", "help-seed"));
+    let shells = ["bash", "elvish", "fish", "powershell", "zsh"];
+    let completions = sub("completions", "help-completions")
+        .arg(Arg::new("shell").help(words.word("help-shell")).required(true).value_parser(shells));
+    Command::new("tautline")
+        .version(env!("CARGO_PKG_VERSION"))
+        .about(words.word("help-tautline"))
+        .after_help(words.word("help-exit"))
+        .term_width(100)
+        .subcommand_required(true)
+        .arg_required_else_help(true)
+        .subcommand(shared(sub("cover", "help-cover")).arg(flag("work", "help-work")))
+        .subcommand(assess)
+        .subcommand(demo)
+        .subcommand(sub("protocols", "help-protocols"))
+        .subcommand(completions)
+        .subcommand(sub("man", "help-man"))
+}
+
+/// Does what was asked.
+pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
+    let done = match matches.subcommand() {
+        Some(("cover", asked)) => cover(asked, words),
+        Some(("assess", asked)) => assess_sites(asked, words),
+        Some(("demo", asked)) => write_demo(asked, words),
+        Some(("protocols", _)) => {
+            show::protocols(words);
+            Ok(Exit::Well)
+        }
+        Some(("completions", asked)) => completions(asked, words),
+        _ => man(words),
+    };
+    done.unwrap_or_else(|(text, exit)| {
+        show::refusal(&text);
+        exit
+    })
+}
+
+type Done = Result<Exit, (String, Exit)>;
+
+fn cover(asked: &ArgMatches, words: &Words) -> Done {
+    let (read, question) = readings(asked, words)?;
+    if asked.get_flag("json") {
+        show::json_cover(&read.input, &question, words);
+    } else if asked.get_flag("csv") {
+        show::csv_cover(&read.input, &question);
+    } else {
+        show::cover(&read.input, &question, words, asked.get_flag("explain"), asked.get_flag("work"));
+    }
+    Ok(status(&read.input.findings, read.input.visits.is_empty()))
+}
+
+fn assess_sites(asked: &ArgMatches, words: &Words) -> Done {
+    let (read, question) = readings(asked, words)?;
+    let assessments = assess(&read.input, &question);
+    if asked.get_flag("json") {
+        show::json_assess(&read.input, &assessments, words);
+    } else if asked.get_flag("csv") {
+        show::csv_assess(&assessments);
+    } else {
+        show::assess(&read.input, &assessments, words, asked.get_flag("explain"));
+    }
+    if let Some(file) = asked.get_one::<String>("report") {
+        let page = tautline_report::html(&read.input, &assessments, words);
+        std::fs::write(file, page).map_err(|error| unwritable(file, &error, words))?;
+        show::aside(&words.say(&Message::new("report-written").with("file", file.as_str())));
+    }
+    let findings: Vec<Finding> =
+        read.input.findings.iter().chain(assessments.iter().flat_map(|one| &one.findings)).cloned().collect();
+    Ok(status(&findings, assessments.iter().all(|one| one.figures.is_empty())))
+}
+
+fn status(findings: &[Finding], nothing: bool) -> Exit {
+    if nothing {
+        Exit::Nothing
+    } else if findings.iter().any(|finding| finding.weight == Weight::MustSettle) {
+        Exit::MustSettle
+    } else {
+        Exit::Well
+    }
+}
+
+fn unwritable(file: &str, error: &std::io::Error, words: &Words) -> (String, Exit) {
+    let message = Message::new("file-unwritable").with("file", file).with("why", error.to_string());
+    (words.say(&message), Exit::File)
+}
+
+fn write_demo(asked: &ArgMatches, words: &Words) -> Done {
+    let folder = asked.get_one::<String>("folder").map_or("demo", String::as_str);
+    let seed = match asked.get_one::<String>("seed") {
+        Some(text) => text.parse().map_err(|_| not_a_number(text, "--seed", words))?,
+        None => demo::SEED,
+    };
+    let written = demo::write(Path::new(folder), seed).map_err(|error| unwritable(folder, &error, words))?;
+    let readme = written.readme.display().to_string();
+    show::line(&words.say(&Message::new("demo-written").with("folder", folder).with("readme", readme)));
+    show::line(&words.say(&Message::new("truth-is-in").with("file", written.truth.display().to_string())));
+    Ok(Exit::Well)
+}
+
+fn completions(asked: &ArgMatches, words: &Words) -> Done {
+    let shell = asked.get_one::<String>("shell").and_then(|name| name.parse::<clap_complete::Shell>().ok());
+    let shell = shell.unwrap_or(clap_complete::Shell::Bash);
+    clap_complete::generate(shell, &mut command(words), "tautline", &mut std::io::stdout());
+    Ok(Exit::Well)
+}
+
+fn man(words: &Words) -> Done {
+    let page = clap_mangen::Man::new(command(words));
+    page.render(&mut std::io::stdout()).map_err(|error| unwritable("-", &error, words))?;
+    Ok(Exit::Well)
+}
+
+/// The files, read, and everything asked of them.
+fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (String, Exit)> {
+    let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
+    let mark =
+        text("decimal").map(|mark| if mark == "comma" { DecimalMark::Comma } else { DecimalMark::Point });
+    let unit = text("unit").map(|found| {
+        Bare::from_words(found).ok_or_else(|| {
+            (words.say(&Message::new("option-not-a-unit").with("found", found)), Exit::NotUnderstood)
+        })
+    });
+    let unit = unit.transpose()?;
+    let length = |name: &'static str| -> Result<Option<Measure>, (String, Exit)> {
+        let read = |found| {
+            Measure::read(found, unit, mark.unwrap_or_default()).map_err(|_| not_a_number(found, name, words))
+        };
+        text(name).map(read).transpose()
+    };
+    let options = Options {
+        unit,
+        mark,
+        site: text("site").map(str::to_owned),
+        line_length: length("line-length")?,
+        protocol: text("protocol").map(|name| protocol_named(name, words)).transpose()?,
+    };
+    let names: Vec<String> = asked.get_many::<String>("files").into_iter().flatten().cloned().collect();
+    let mut read = tautline_exchange::read(&inputs::sources(&names, words)?, &options);
+    let mut question = Question::default();
+    question.choice.gap_limit = length("gap-rule")?.map(|measure| measure.length());
+    question.choice.counts = text("count").map(counts);
+    question.use_partly_read = asked.get_flag("use-partly-read");
+    question.year =
+        text("year").map(|year| year.parse().map_err(|_| not_a_number(year, "--year", words))).transpose()?;
+    if let Some(found) = text("confidence") {
+        question.confidence_per_mille = confidence(found, words)?;
+    }
+    question.method = text("method").map(|method| match method {
+        "student-t" => Method::StudentT,
+        "bca" => Method::Bca,
+        _ => Method::LogitT,
+    });
+    question.by = match text("by") {
+        Some("species") => By::Species,
+        Some("form") => By::Form,
+        Some("group") => By::Group,
+        _ => By::Nothing,
+    };
+    question.goals = core::mem::take(&mut read.goals);
+    // `cover` has no goals and no claim
+    if asked.try_contains_id("goal").is_ok() {
+        let asked_goals: Vec<&String> = asked.get_many::<String>("goal").into_iter().flatten().collect();
+        if !asked_goals.is_empty() {
+            question.goals.clear();
+        }
+        for text in asked_goals {
+            let goal = goal::read(text, mark.unwrap_or_default())
+                .map_err(|error| (words.say(&goals::finding(&error).message), Exit::NotUnderstood))?;
+            question.goals.push(SiteGoal { site: None, goal });
+        }
+        if text("claim") == Some("plot") {
+            question.claim = Claim::Plot;
+        }
+        question.cover_where_present = text("where-present")
+            .map(|found| {
+                percent(found).map(|p| p / 100.0).ok_or_else(|| not_a_number(found, "--where-present", words))
+            })
+            .transpose()?;
+    }
+    Ok((read, question))
+}
+
+fn percent(text: &str) -> Option<f64> {
+    text.trim_end_matches('%').trim().parse().ok().filter(|number: &f64| (0.0..=100.0).contains(number))
+}
+
+fn confidence(found: &str, words: &Words) -> Result<u16, (String, Exit)> {
+    let per_mille = percent(found).map(|percent| (percent * 10.0).round());
+    (500_u16..=999)
+        .find(|&candidate| Some(f64::from(candidate)) == per_mille)
+        .filter(|candidate| CONFIDENCE_PER_MILLE.contains(candidate))
+        .ok_or_else(|| {
+            (words.say(&Message::new("option-confidence").with("found", found)), Exit::NotUnderstood)
+        })
+}
+
+fn not_a_number(found: &str, option: &str, words: &Words) -> (String, Exit) {
+    let message = Message::new("option-not-a-number").with("found", found).with("option", option);
+    (words.say(&message), Exit::NotUnderstood)
+}
+
+/// Growth forms and plant codes, with commas; `woody` for the woody forms.
+fn counts(text: &str) -> Counts {
+    let mut counts = Counts::default();
+    for word in text.split(',').map(str::trim).filter(|word| !word.is_empty()) {
+        if word.eq_ignore_ascii_case("woody") {
+            counts.forms.extend(Counts::woody().forms);
+        } else if let Some(form) = GrowthForm::from_word(word) {
+            counts.forms.push(form);
+        } else {
+            counts.also.push(word.to_uppercase());
+        }
+    }
+    counts
+}
+
+/// A protocol file, or a shipped protocol by name.
+fn protocol_named(name: &str, words: &Words) -> Result<Protocol, (String, Exit)> {
+    if let Some(shipped) = protocol::find(name) {
+        return Ok(shipped);
+    }
+    let text = std::fs::read_to_string(name).map_err(|error| {
+        let message = Message::new("file-unreadable").with("file", name).with("why", error.to_string());
+        (words.say(&message), Exit::File)
+    })?;
+    let (protocol, findings) = protocol::read(name, &text);
+    match findings.first() {
+        None => Ok(protocol),
+        Some(finding) => Err((show::finding_words(finding, words), Exit::NotUnderstood)),
+    }
+}

@@ -1,0 +1,74 @@
+//! The demo: a small invented place with three visits, its goal, and what really grows there.
+//!
+//! Two stands are drawn from a seed, lines are laid across them and read as a crew would, so that the true cover
+//! is known and can be set beside the estimate. What tells no story of its own stands ready in `demo/`.
+
+mod ground;
+mod reading;
+mod sheets;
+mod truth;
+
+use ground::Ground;
+use std::fs;
+use std::io::{self, Write};
+use std::path::{Path, PathBuf};
+
+/// The seed of the demo that the handbook pages show.
+pub(crate) const SEED: u64 = 1;
+
+/// What was written.
+#[derive(Debug)]
+pub(crate) struct Written {
+    /// The files that are read together: readings, plan, plants, protocol, goals.
+    pub(crate) files: Vec<PathBuf>,
+    /// A sheet with planted mistakes, in a folder of its own.
+    pub(crate) mistakes: PathBuf,
+    /// What really grows there, in a folder of its own.
+    pub(crate) truth: PathBuf,
+    /// What is in the folder, in words.
+    pub(crate) readme: PathBuf,
+}
+
+/// Writes the demo into a folder, which is made where it is missing.
+///
+/// # Errors
+/// where a folder can't be made or a file can't be written; a file that is there already is left as it is and
+/// refused
+pub(crate) fn write(folder: &Path, seed: u64) -> io::Result<Written> {
+    let ground = Ground::draw(seed);
+    let mut files = Vec::new();
+    for (name, text) in [
+        ("lines.csv", sheets::lines(&ground)),
+        ("strata.csv", sheets::strata()),
+        ("plants-invented-codes.csv", include_str!("demo/plants.csv").to_owned()),
+        ("live-canopy.toml", include_str!("demo/live-canopy.toml").to_owned()),
+        ("goals.csv", include_str!("demo/goals.csv").to_owned()),
+        ("older-sheet.csv", include_str!("demo/older-sheet.csv").to_owned()),
+    ] {
+        files.push(create(folder, name, &text)?);
+    }
+    for year in &ground::YEARS {
+        let name = format!("readings-{}.csv", year.year);
+        files.push(create(folder, &name, &sheets::readings(&ground, year, seed))?);
+    }
+    let mistakes = folder.join("mistakes");
+    create(&mistakes, "README.txt", include_str!("demo/mistakes.txt"))?;
+    Ok(Written {
+        files,
+        mistakes: create(&mistakes, "with-mistakes.csv", include_str!("demo/with-mistakes.csv"))?,
+        truth: create(&folder.join("truth"), "truth.csv", &truth::sheet(&ground))?,
+        readme: create(folder, "README.txt", include_str!("demo/readme.txt"))?,
+    })
+}
+
+/// Writes a new file and makes its folder; never over one that is there.
+fn create(folder: &Path, name: &str, text: &str) -> io::Result<PathBuf> {
+    fs::create_dir_all(folder)?;
+    let path = folder.join(name);
+    let named = |error: io::Error| io::Error::new(error.kind(), format!("{}: {error}", path.display()));
+    fs::File::create_new(&path).and_then(|mut file| file.write_all(text.as_bytes())).map_err(named)?;
+    Ok(path)
+}
+
+#[cfg(test)]
+mod tests;

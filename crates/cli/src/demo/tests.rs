@@ -1,0 +1,152 @@
+//! The demo read back as anyone would read it, and held against what is known.
+
+use super::ground::{Ground, STRATA, YEARS, inside};
+use super::reading::{SHARP, hundredths, read, written};
+use super::{SEED, truth, write};
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::{Path, PathBuf};
+use tautline_engine::length::Unit;
+use tautline_engine::seed::Seed;
+use tautline_exchange::{Options, Read, Source};
+use tautline_survey::visit::Outcome;
+
+/// A folder that goes when the test ends.
+struct Folder(PathBuf);
+
+impl Folder {
+    fn new(name: &str) -> Self {
+        let folder = std::env::temp_dir().join(format!("tautline-demo-{name}-{}", std::process::id()));
+        Self(folder)
+    }
+}
+
+impl Drop for Folder {
+    fn drop(&mut self) {
+        // a folder left behind in the temporary place hurts nobody
+        let _ = fs::remove_dir_all(&self.0);
+    }
+}
+
+fn read_back(files: &[PathBuf]) -> Read {
+    let source = |path: &PathBuf| Source {
+        name: path.file_name().unwrap().to_string_lossy().into_owned(),
+        bytes: fs::read(path).unwrap(),
+    };
+    tautline_exchange::read(&files.iter().map(source).collect::<Vec<_>>(), &Options::default())
+}
+
+fn text(path: &Path) -> String {
+    fs::read_to_string(path).unwrap()
+}
+
+#[test]
+fn the_story_is_all_there() {
+    let folder = Folder::new("story");
+    let demo = write(&folder.0, SEED).unwrap();
+    let read = read_back(&demo.files);
+    assert_eq!(read.input.findings, []);
+    assert_eq!((read.input.plan.len(), read.input.strata.len(), read.goals.len()), (12 + 5, 2, 2));
+
+    // twelve lines in three years, one of them read twice in the last, and the five of the older sheet
+    assert_eq!(read.input.visits.len(), 3 * 12 + 1 + 5);
+    let of = |outcome: &Outcome| read.input.visits.iter().filter(|visit| visit.outcome == *outcome).count();
+    assert_eq!((of(&Outcome::Read), of(&Outcome::NotRead)), (41, 1));
+    let last = read.input.visits.iter().filter(|visit| visit.date.is_some_and(|date| date.year() == 2026));
+    let nothing = last.filter(|visit| visit.outcome == Outcome::Read && visit.intercepts.is_empty());
+    assert_eq!(nothing.count(), 1);
+    let twice = read.input.visits.iter().filter(|visit| !visit.pass.is_empty());
+    let twice: Vec<(&str, &str)> = twice.map(|visit| (visit.line.as_str(), visit.reader.as_str())).collect();
+    assert_eq!(twice, [("B3", "reader A"), ("B3", "reader B")]);
+
+    assert!(read.input.visits.iter().all(|visit| visit.site.ends_with("(invented)")));
+    assert!(text(&demo.readme).contains("EVERYTHING HERE IS INVENTED"));
+}
+
+#[test]
+fn the_same_seed_writes_the_same_files() {
+    let (one, again, other) = (Folder::new("one"), Folder::new("again"), Folder::new("other"));
+    let all = |folder: &Folder, seed| {
+        let demo = write(&folder.0, seed).unwrap();
+        demo.files.iter().chain([&demo.truth, &demo.mistakes]).map(|path| text(path)).collect::<Vec<_>>()
+    };
+    let first = all(&one, 7);
+    assert_eq!(first, all(&again, 7));
+    assert_ne!(first, all(&other, 8));
+}
+
+#[test]
+fn what_is_there_already_is_left_alone() {
+    let folder = Folder::new("there");
+    fs::create_dir_all(&folder.0).unwrap();
+    fs::write(folder.0.join("goals.csv"), "mine").unwrap();
+    let error = write(&folder.0, SEED).unwrap_err();
+    assert_eq!(error.kind(), std::io::ErrorKind::AlreadyExists);
+    assert!(error.to_string().contains("goals.csv"));
+    assert_eq!(text(&folder.0.join("goals.csv")), "mine");
+}
+
+/// The truth is worked out under the rule of the protocol that lies in the folder.
+#[test]
+fn the_truth_follows_the_protocol_in_the_folder() {
+    let (protocol, findings) =
+        tautline_exchange::protocol::read("live-canopy.toml", include_str!("live-canopy.toml"));
+    assert_eq!(findings, []);
+    assert_eq!(protocol.rule(), (truth::rule(), Vec::new()));
+}
+
+/// Many lines laid at random and read as the crew reads them come to the swept truth, within four Monte-Carlo errors.
+#[test]
+fn readings_are_of_the_ground_they_claim() {
+    let ground = Ground::draw(SEED);
+    let (bench, last) = (&STRATA[0], &YEARS[2]);
+    let stand = ground.stand(0, last);
+    let mut random = Seed::from_purpose("test demo", &[]).stream();
+    let shares: Vec<f64> = (0..600)
+        .map(|_| {
+            let tape = inside(&mut random);
+            let mut rows = read(&stand.along(&tape), tape.length, last.unit, &SHARP, &mut random);
+            rows.retain(|row| row.chord.live && bench.plants[row.chord.species].0 != "RICE");
+            rows.sort_by_key(|row| row.written[0]);
+            let mut reached = 0;
+            let covered: i64 = rows
+                .iter()
+                .map(|row| {
+                    let fresh = (row.written[1] - row.written[0].max(reached)).max(0);
+                    reached = reached.max(row.written[1]);
+                    fresh
+                })
+                .sum();
+            f64::from(u32::try_from(covered).unwrap()) / 3048.0
+        })
+        .collect();
+    let mean = shares.iter().sum::<f64>() / 600.0;
+    let variance = shares.iter().map(|share| (share - mean) * (share - mean)).sum::<f64>() / 599.0;
+    let error = (variance / 600.0).sqrt();
+    let known = truth::known(stand, 0).openings_out;
+    assert!((mean - known).abs() < 4.0 * error && error < 0.003, "{mean} ± {error}, known {known}");
+}
+
+#[test]
+fn hundredths_are_rounded_half_up() {
+    assert_eq!(hundredths(1.235, Unit::Metre), 124);
+    assert_eq!(hundredths(30.48, Unit::Foot), 10_000);
+    assert_eq!(written(507), "5.07");
+    assert_eq!(written(9), "0.09");
+}
+
+/// Every row that is wrong by itself is found, and no other.
+#[test]
+fn planted_mistakes_are_found() {
+    let folder = Folder::new("mistakes");
+    let demo = write(&folder.0, SEED).unwrap();
+    let plants = demo.files.iter().find(|path| path.ends_with("plants-invented-codes.csv")).unwrap();
+    let found = read_back(&[plants.clone(), demo.mistakes.clone()]);
+    let rows: BTreeSet<(u64, &str)> = found
+        .input
+        .findings
+        .iter()
+        .map(|finding| (finding.place.as_ref().map_or(0, |place| place.row), finding.message.code))
+        .collect();
+    panic!("{rows:?}");
+}

@@ -1,0 +1,92 @@
+//! What really grows on the demo's ground, which in the field nobody knows.
+
+use super::ground::{Ground, SITE, STRATA, YEARS, Year};
+use super::reading::nanometres;
+use tautline_engine::cover::{Intercept, Life, line_cover};
+use tautline_engine::length::{Length, Unit};
+use tautline_engine::num::decimal::percent;
+use tautline_engine::rule::ReadingRule;
+use tautline_engine::simulate::{Stand, Tape};
+use tautline_engine::stretch::Stretch;
+use tautline_exchange::table::row;
+
+/// The plant that is written down and doesn't count: a grass.
+const GRASS: &str = "RICE";
+
+/// Distance between the exact lines that sweep the ground, in metres.
+const SWEEP: f64 = 0.2;
+
+/// The live cover of the plants that count.
+pub(super) struct Known {
+    /// Crowns as outlines, openings included.
+    outline: f64,
+    /// As the demo's protocol would have it read: gaps under 2.5 in closed.
+    protocol: f64,
+    /// Openings left out.
+    pub(super) openings_out: f64,
+}
+
+/// The known cover of each stratum and of the site, year by year, in per cent.
+pub(super) fn sheet(ground: &Ground) -> String {
+    let mut sheet =
+        row(&["site", "stratum", "year", "outline (%)", "under the protocol (%)", "openings left out (%)"]);
+    let area = STRATA.iter().map(|stratum| f64::from(stratum.hectares)).sum::<f64>();
+    for year in &YEARS {
+        let mut site = Known { outline: 0.0, protocol: 0.0, openings_out: 0.0 };
+        for (number, stratum) in STRATA.iter().enumerate() {
+            let known = known(ground.stand(number, year), number);
+            let weight = f64::from(stratum.hectares) / area;
+            site.outline += weight * known.outline;
+            site.protocol += weight * known.protocol;
+            site.openings_out += weight * known.openings_out;
+            sheet += &line(stratum.name, year, &known);
+        }
+        sheet += &line("", year, &site);
+    }
+    sheet
+}
+
+fn line(stratum: &str, year: &Year, known: &Known) -> String {
+    let [outline, protocol, openings_out] =
+        [known.outline, known.protocol, known.openings_out].map(|share| percent(share, 2));
+    row(&[SITE, stratum, &year.year.to_string(), &outline, &protocol, &openings_out])
+}
+
+pub(super) fn known(stand: &Stand, stratum: usize) -> Known {
+    let counts = |species: usize| STRATA[stratum].plants[species].0 != GRASS;
+    let cover = |openings| stand.cover(SWEEP, openings, |crown| crown.live && counts(crown.species));
+    Known { outline: cover(true), protocol: under_protocol(stand, counts), openings_out: cover(false) }
+}
+
+/// The rule of the demo's protocol.
+pub(super) fn rule() -> ReadingRule {
+    ReadingRule::AS_WRITTEN.with_limit(Length::from_nanometres(5 * Unit::Inch.nanometres() / 2))
+}
+
+/// Cover over the whole ground as the protocol has it read, swept like [`Stand::cover`].
+fn under_protocol(stand: &Stand, counts: impl Fn(usize) -> bool) -> f64 {
+    let rule = rule();
+    let (mut canopy, mut swept) = (Length::ZERO, Length::ZERO);
+    let mut y = SWEEP / 2.0;
+    while y < stand.height {
+        let tape = Tape { x: 0.0, y, direction: 0.0, length: stand.width };
+        let intercepts: Vec<Intercept> = stand
+            .along(&tape)
+            .into_iter()
+            .filter(|chord| counts(chord.species))
+            .filter_map(|chord| {
+                Some(Intercept {
+                    stretch: Stretch::new(nanometres(chord.start), nanometres(chord.stop))?,
+                    species: u32::try_from(chord.species).expect("a handful of species"),
+                    plant: u32::try_from(chord.plant).ok(),
+                    life: if chord.live { Life::Live } else { Life::Dead },
+                })
+            })
+            .collect();
+        let line = line_cover(nanometres(stand.width), &intercepts, &rule);
+        canopy = canopy + line.canopy_length();
+        swept = swept + line.length;
+        y += SWEEP;
+    }
+    canopy.share_of(swept)
+}

@@ -1,0 +1,368 @@
+//! What the command prints: tables that fit 100 columns, findings, chains, and data.
+
+mod chain;
+mod data;
+mod paper;
+mod sentences;
+mod table;
+
+pub(crate) use data::{csv_assess, csv_cover, json_assess, json_cover};
+
+use anstream::{eprintln, println};
+use anstyle::{AnsiColor, Style};
+use sentences::verdict;
+use table::Table;
+use tautline_engine::estimate::SamplingError;
+use tautline_engine::length::{Length, Notation, Unit, write};
+use tautline_survey::assess::{Assessment, Figure, Question};
+use tautline_survey::finding::{Finding, Weight};
+use tautline_survey::input::Input;
+use tautline_survey::line::{Bounds, LineResult, Recording, line_result};
+use tautline_survey::message::{Message, Value};
+use tautline_words::Words;
+
+const STRONG: Style = Style::new().bold();
+const QUIET: Style = Style::new().dimmed();
+const SETTLE: Style = AnsiColor::Red.on_default().bold();
+const LOOK: Style = AnsiColor::Yellow.on_default();
+
+/// One line of output.
+pub(crate) fn line(text: &str) {
+    println!("{text}");
+}
+
+/// A whole text that ends its own lines.
+pub(crate) fn print_all(text: &str) {
+    anstream::print!("{text}");
+}
+
+/// Something beside the result: to standard error.
+pub(crate) fn aside(text: &str) {
+    eprintln!("{text}");
+}
+
+/// Why nothing was done.
+pub(crate) fn refusal(text: &str) {
+    eprintln!("{SETTLE}{text}{SETTLE:#}");
+}
+
+fn title(text: &str) {
+    println!("\n{STRONG}{text}{STRONG:#}");
+}
+
+/// A text broken at spaces so that it fits, later rows indented.
+fn wrapped(text: &str, indent: usize) {
+    for row in table::wrap(text, table::WIDTH - indent) {
+        println!("{:indent$}{row}", "");
+    }
+}
+
+/// A finding with its place.
+pub(crate) fn finding_words(finding: &Finding, words: &Words) -> String {
+    let text = words.say(&finding.message);
+    let Some(place) = &finding.place else { return text };
+    let code = if place.column.is_some() { "finding-at-column" } else { "finding-at" };
+    let message = Message::new(code)
+        .with("file", place.file.as_str())
+        .with("row", place.row.to_string())
+        .with("column", place.column.clone().unwrap_or_default());
+    words.say(&message.with("text", text))
+}
+
+fn findings(findings: &[Finding], words: &Words) {
+    let kinds = [
+        (Weight::MustSettle, "heading-must-settle", SETTLE),
+        (Weight::HaveALook, "heading-have-a-look", LOOK),
+        (Weight::Note, "heading-note", QUIET),
+    ];
+    for (weight, heading, style) in kinds {
+        let mut own = findings.iter().filter(|finding| finding.weight == weight).peekable();
+        if own.peek().is_some() {
+            println!("\n{style}{}{style:#}", words.word(heading));
+        }
+        for finding in own {
+            wrapped(&finding_words(finding, words), 2);
+        }
+    }
+}
+
+/// The shipped protocols.
+pub(crate) fn protocols(words: &Words) {
+    for (key, protocol) in tautline_exchange::protocol::shipped() {
+        title(key);
+        wrapped(&protocol.name, 2);
+        wrapped(&protocol.source, 2);
+        if protocol.from_memory {
+            wrapped(&words.word("from-memory"), 2);
+        }
+    }
+}
+
+fn protocol_notes(input: &Input, lines: &[LineResult], words: &Words) {
+    let mut prints: Vec<&str> = lines.iter().map(|line| line.protocol.as_str()).collect();
+    prints.sort_unstable();
+    prints.dedup();
+    for print in prints {
+        let text = match input.protocols.get(print) {
+            Some(protocol) => Message::new("title-protocol")
+                .with("name", protocol.name.as_str())
+                .with("fingerprint", print.chars().take(12).collect::<String>()),
+            None => Message::new("title-no-protocol"),
+        };
+        println!();
+        wrapped(&words.say(&text), 0);
+        let Some(first) = lines.iter().find(|line| line.protocol == print) else { continue };
+        if !first.assumed.is_empty() {
+            let taken: Vec<String> = first
+                .assumed
+                .iter()
+                .map(|one| {
+                    let message = Message::new("assumed")
+                        .with("rule", words.word(&format!("rule-{}", one.rule)))
+                        .with("taken", words.word(&format!("taken-{}", one.taken)));
+                    words.say(&message)
+                })
+                .collect();
+            wrapped(&format!("{} {}", words.word("title-assumed"), taken.join("; ")), 2);
+        }
+    }
+}
+
+/// Cover of each line.
+pub(crate) fn cover(input: &Input, question: &Question, words: &Words, explain: bool, work: bool) {
+    let (lines, mut found) = lines_of(input, question);
+    let mut last: Option<(&str, Option<u16>)> = None;
+    let mut rows: Option<Table> = None;
+    for result in &lines {
+        let round = (result.site.as_str(), result.date.map(tautline_survey::date::Date::year));
+        if last != Some(round) {
+            if let Some(table) = rows.take() {
+                table.print();
+            }
+            title(&site_title(round.0, round.1, None, words));
+            rows = Some(Table::new(&headings(words)));
+            last = Some(round);
+        }
+        if let Some(table) = &mut rows {
+            table.row(line_row(result, input, words));
+            for (name, bounds) in parts(result, question, words) {
+                table.row(vec![format!("  {name}"), String::new(), cover_words(result, bounds, words)]);
+            }
+        }
+    }
+    if let Some(table) = rows {
+        table.print();
+    }
+    protocol_notes(input, &lines, words);
+    found.extend(input.findings.iter().cloned());
+    findings(&found, words);
+    for result in &lines {
+        if work {
+            paper::work(input, result, words);
+        }
+        if explain {
+            chain::line(input, result, words);
+        }
+    }
+    if lines.is_empty() {
+        wrapped(&words.word("no-lines"), 0);
+    }
+}
+
+/// Every visit worked out, sorted by site, year and line, and what is to be said.
+fn lines_of(input: &Input, question: &Question) -> (Vec<LineResult>, Vec<Finding>) {
+    let mut lines = Vec::new();
+    let mut found = Vec::new();
+    for index in 0..input.visits.len() {
+        let year = input.visits[index].date.map(tautline_survey::date::Date::year);
+        if question.year.is_some() && year != question.year {
+            continue;
+        }
+        match line_result(input, index, &question.choice) {
+            Ok(mut result) => {
+                found.append(&mut result.findings);
+                lines.push(result);
+            }
+            Err(finding) => found.push(finding),
+        }
+    }
+    lines.sort_by(|a, b| {
+        let year = |line: &LineResult| line.date.map(tautline_survey::date::Date::year);
+        a.site
+            .cmp(&b.site)
+            .then_with(|| year(a).cmp(&year(b)))
+            .then_with(|| tautline_survey::assess::natural_order(&a.line, &b.line))
+            .then_with(|| a.pass.cmp(&b.pass))
+    });
+    (lines, found)
+}
+
+fn headings(words: &Words) -> Vec<String> {
+    ["line", "length", "canopy", "sum", "dead", "closed", "recorded", "reader"]
+        .iter()
+        .map(|name| words.word(&format!("column-{name}")))
+        .collect()
+}
+
+fn line_row(result: &LineResult, input: &Input, words: &Words) -> Vec<String> {
+    let (count, closed) = result.closed();
+    let closed = if count == 0 {
+        String::new()
+    } else {
+        let shown = Value::Length(closed, coarse(result.notation(input)));
+        words.say(&Message::new("closed-count").with("count", count).with("length", shown))
+    };
+    let recorded = match result.recording {
+        Recording::Positions => "positions",
+        Recording::LengthsOnly => "lengths-only",
+        Recording::NothingFound => "nothing-found-on-line",
+    };
+    let reader = [result.reader.as_str(), result.pass.as_str()];
+    let reader: Vec<&str> = reader.into_iter().filter(|part| !part.is_empty()).collect();
+    vec![
+        result.line.clone(),
+        write(result.length.length(), result.length.notation()),
+        cover_words(result, result.canopy, words),
+        cover_words(result, result.sum, words),
+        if result.dead == Bounds::default() {
+            String::new()
+        } else {
+            cover_words(result, result.dead, words)
+        },
+        closed,
+        words.word(recorded),
+        reader.join(", "),
+    ]
+}
+
+/// What `--by` asks for on a line.
+fn parts(result: &LineResult, question: &Question, words: &Words) -> Vec<(String, Bounds)> {
+    use tautline_survey::assess::By;
+    match question.by {
+        By::Nothing => Vec::new(),
+        By::Species => result.species.iter().map(|species| (species.code.clone(), species.live)).collect(),
+        By::Form => result.forms.iter().map(|(form, bounds)| (words.word(form.word()), *bounds)).collect(),
+        By::Group => result.groups.clone(),
+    }
+}
+
+fn cover_words(result: &LineResult, bounds: Bounds, words: &Words) -> String {
+    between(
+        result.share(bounds.low),
+        result.share(bounds.high),
+        bounds.is_known(),
+        |share| words.percent(share, 1),
+        words,
+    )
+}
+
+fn between(low: f64, high: f64, known: bool, show: impl Fn(f64) -> String, words: &Words) -> String {
+    if known {
+        return show(low);
+    }
+    words.say(&Message::new("between-ends").with("low", show(low)).with("high", show(high)))
+}
+
+/// A notation for sums in a narrow column: whole millimetres become centimetres.
+fn coarse(notation: Notation) -> Notation {
+    match notation.unit {
+        Unit::Metre | Unit::Decimetre => Notation::decimals(Unit::Centimetre, 0),
+        Unit::Foot => Notation::decimals(Unit::Foot, 2),
+        _ => notation,
+    }
+}
+
+fn site_title(site: &str, year: Option<u16>, plot: Option<&str>, words: &Words) -> String {
+    let site = match year {
+        Some(year) => {
+            words.say(&Message::new("title-site-year").with("site", site).with("year", year.to_string()))
+        }
+        None => words.say(&Message::new("title-site").with("site", site)),
+    };
+    match plot {
+        Some(plot) => words.say(&Message::new("title-site-plot").with("site", site).with("plot", plot)),
+        None => site,
+    }
+}
+
+/// Estimates and verdicts of each site.
+pub(crate) fn assess(input: &Input, assessments: &[Assessment], words: &Words, explain: bool) {
+    findings(&input.findings, words);
+    for assessment in assessments {
+        title(&site_title(&assessment.site, assessment.year, assessment.plot.as_deref(), words));
+        for judgement in &assessment.judgements {
+            let said = verdict(assessment, judgement, words);
+            println!();
+            for (number, text) in said.iter().enumerate() {
+                if number == 0 {
+                    println!("{STRONG}{text}{STRONG:#}");
+                } else {
+                    wrapped(text, 2);
+                }
+            }
+        }
+        println!();
+        let mut table = Table::new(&figure_headings(assessment, words));
+        for figure in &assessment.figures {
+            table.row(figure_row(figure, words));
+        }
+        table.print();
+        for figure in assessment.figures.iter().take(1) {
+            for part in
+                figure.parts.iter().filter_map(|part| part.effective.as_ref().map(|worth| (part, worth)))
+            {
+                let message = Message::new("worth-effective")
+                    .with("lines", part.0.estimate.lines)
+                    .with("plots", part.0.estimate.units)
+                    .with("effective", Value::Number(part.1.effective, 1));
+                wrapped(&words.say(&message), 0);
+            }
+        }
+        protocol_notes(input, &assessment.lines, words);
+        findings(&assessment.findings, words);
+        if explain {
+            chain::site(input, assessment, words);
+        }
+    }
+    if assessments.iter().all(|assessment| assessment.figures.is_empty()) {
+        wrapped(&words.word("nothing-worked-out"), 0);
+    }
+}
+
+fn figure_headings(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let interval = Message::new("column-interval").with("confidence", Value::Share(assessment.confidence, 0));
+    vec![
+        words.word("column-what"),
+        words.word("column-cover"),
+        words.word("column-se"),
+        words.say(&interval),
+        words.word("column-n"),
+    ]
+}
+
+fn figure_row(figure: &Figure, words: &Words) -> Vec<String> {
+    let show = |value: f64| sentences::value(value, figure.height, words);
+    let [low, high] = figure.ends();
+    let se = match figure.estimate.error {
+        SamplingError::Known { se, .. } => show(se),
+        SamplingError::Unknown(_) => "–".to_owned(),
+    };
+    let interval = match figure.interval {
+        Ok(interval) => between(interval.low, interval.high, false, show, words),
+        Err(reason) => words.word(reason.code()),
+    };
+    let n = if figure.estimate.method.counts_plots() { "units-plots" } else { "units-lines" };
+    let n = Message::new(n).with("lines", figure.estimate.lines).with("units", figure.estimate.units);
+    vec![
+        words.say(&tautline_survey::explain::figure_words(&figure.subject, figure.height)),
+        between(low.value, high.value, figure.high.is_none(), show, words),
+        se,
+        interval,
+        words.say(&n),
+    ]
+}
+
+/// A length for the paper work.
+fn length_words(length: Length, notation: Notation) -> String {
+    write(length, notation)
+}

@@ -1,0 +1,112 @@
+//! The verdict in sentences: for anybody, then for a specialist.
+
+use tautline_engine::confidence::{NoBound, zeros};
+use tautline_engine::effort::MoreUnits;
+use tautline_engine::estimate::SamplingError;
+use tautline_engine::verdict::Verdict;
+use tautline_survey::assess::{Assessment, Judgement, NoVerdict};
+use tautline_survey::explain::{figure_words, goal_words};
+use tautline_survey::limits;
+use tautline_survey::message::{Message, Value};
+use tautline_survey::output::estimator;
+use tautline_words::Words;
+
+/// A figure for people: per cent with one decimal, or metres with two.
+pub(super) fn value(value: f64, height: bool, words: &Words) -> String {
+    if height {
+        words.say(&Message::new("metres").with("figure", words.number(value, 2)))
+    } else {
+        words.percent(value, 1)
+    }
+}
+
+/// The sentences of a verdict, the plain one first.
+pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Words) -> Vec<String> {
+    let what = figure_words(&judgement.goal.subject, judgement.height);
+    let code = match judgement.verdict {
+        Verdict::Met => "verdict-met",
+        Verdict::NotMet => "verdict-not-met",
+        Verdict::NotYetShown => "verdict-not-yet-shown",
+    };
+    let confidence = Value::Share(assessment.confidence, 0);
+    let mut said = vec![words.say(
+        &Message::new(code).with("goal", goal_words(&judgement.goal.wanted)).with("what", what.clone()),
+    )];
+    let Some(figure) = judgement.figure.map(|at| &assessment.figures[at]) else {
+        said.push(words.say(&Message::new("verdict-no-figure").with("what", what)));
+        return said;
+    };
+    let show = |figure: f64| value(figure, judgement.height, words);
+    let lines = figure.estimate.units;
+    let share_of_lines = || Value::Share(zeros::share_of_lines_at_most(lines, assessment.confidence), 1);
+    match judgement.bounds {
+        Ok(bounds) if judgement.from_zeros => said.push(
+            words.say(
+                &Message::new("verdict-bounds-zeros")
+                    .with("lines", lines)
+                    .with("confidence", confidence)
+                    .with("share", share_of_lines())
+                    .with("upper", show(bounds.upper)),
+            ),
+        ),
+        Ok(bounds) => {
+            said.push(
+                words.say(
+                    &Message::new("verdict-why-at-least")
+                        .with("confidence", confidence.clone())
+                        .with("lower", show(bounds.lower))
+                        .with("upper", show(bounds.upper)),
+                ),
+            );
+            if let SamplingError::Known { se, df } = figure.estimate.error {
+                said.push(
+                    words.say(
+                        &Message::new("verdict-specialist")
+                            .with("value", show(figure.estimate.value))
+                            .with("se", show(se))
+                            .with("df", Value::Number(df, 1))
+                            .with("estimator", Value::Word(estimator(&figure.estimate.method)))
+                            .with("method", Value::Word(figure.method.code()))
+                            .with("confidence", confidence)
+                            .with("lower", show(bounds.lower))
+                            .with("upper", show(bounds.upper)),
+                    ),
+                );
+            }
+        }
+        Err(NoVerdict::NoBound(NoBound::NothingFound)) => said.push(
+            words.say(
+                &Message::new("verdict-zeros")
+                    .with("lines", lines)
+                    .with("confidence", confidence)
+                    .with("share", share_of_lines()),
+            ),
+        ),
+        Err(NoVerdict::NoBound(reason)) => {
+            said.push(
+                words.say(&Message::new("verdict-no-bound").with("reason", Value::Word(reason.code()))),
+            );
+        }
+        Err(NoVerdict::NoFigure) => {
+            said.push(words.say(&Message::new("verdict-no-figure").with("what", what)))
+        }
+    }
+    let chance = Value::Share(f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0, 0);
+    match judgement.more {
+        Some(MoreUnits::More(more)) => {
+            let units = if figure.estimate.method.counts_plots() { "plots" } else { "lines" };
+            let message =
+                Message::new("verdict-more-lines").with("more", more).with("units", Value::Word(units));
+            said.push(words.say(&message.with("chance", chance)));
+        }
+        Some(MoreUnits::NoPracticalNumber) => said.push(
+            words.say(
+                &Message::new("verdict-no-practical-number")
+                    .with("most", limits::MOST_PRACTICAL_LINES)
+                    .with("chance", chance),
+            ),
+        ),
+        None => {}
+    }
+    said
+}

@@ -31,7 +31,7 @@ impl Words {
     /// use tautline_survey::message::Message;
     /// let words = tautline_words::Words::english();
     /// assert_eq!(words.word("met"), "met");
-    /// assert_eq!(words.say(&Message::new("per-cent").with("figure", "9.4")), "9.4 %");
+    /// assert_eq!(words.say(&Message::new("per-cent").with("figure", "9.4")), "9.4\u{a0}%"); // a no-break space
     /// ```
     pub fn english() -> Self {
         let mut bundle = FluentBundle::new(vec![LanguageIdentifier::from_bytes(b"en").unwrap_or_default()]);

@@ -15,10 +15,10 @@ fn width(text: &str) -> usize {
     text.chars().count()
 }
 
-/// Breaks a text at spaces into rows of at most `most` characters; a longer word stands alone and is broken.
+/// Breaks a text at spaces (not at no-break spaces) into rows of at most `most` characters; a longer word is broken.
 pub(super) fn wrap(text: &str, most: usize) -> Vec<String> {
     let mut rows = vec![String::new()];
-    for word in text.split_whitespace() {
+    for word in text.split([' ', '\n']).filter(|word| !word.is_empty()) {
         let mut rest: String = word.to_owned();
         loop {
             let row = rows.last_mut().expect("there is always a row");

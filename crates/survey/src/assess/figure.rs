@@ -1,8 +1,8 @@
 //! One figure of a site: its estimate from the lines, in strata or plots where they were laid so, and how sure it is.
 
-use super::{Claim, Question, intercept, subject};
+use super::{By, Claim, Question, intercept, subject};
 use crate::finding::Finding;
-use crate::goal::Subject;
+use crate::goal::{Goal, Subject, Wanted};
 use crate::input::Input;
 use crate::line::{Bounds, LineResult};
 use crate::message::Message;
@@ -101,7 +101,14 @@ pub(super) fn cover_figure(
         question.method.unwrap_or(if subject.is_bounded() { Method::LogitT } else { Method::StudentT });
     let method = if method == Method::LogitT && !subject.is_bounded() { Method::StudentT } else { method };
     let groups = sample(lines, &low, &parts);
-    let interval = super::judge::interval(&low_estimate, &groups, method, question.confidence());
+    let low_interval = super::judge::interval(&low_estimate, &groups, method, question.confidence());
+    let interval = match &high_estimate {
+        None => low_interval,
+        Some(estimate) => {
+            let groups = sample(lines, &high, &parts);
+            around(low_interval, super::judge::interval(estimate, &groups, method, question.confidence()))
+        }
+    };
     Figure {
         subject,
         height: false,
@@ -115,13 +122,30 @@ pub(super) fn cover_figure(
     }
 }
 
-/// Mean of line means of the heights, for each species and growth form with heights on any line.
-pub(super) fn height_figures(input: &Input, question: &Question, lines: &[LineResult]) -> Vec<Figure> {
-    let species = subject::species(lines).into_iter().map(Subject::Species);
-    let forms = crate::plants::GrowthForm::ALL.into_iter().map(Subject::Form);
-    let _ = input;
-    species
-        .chain(forms)
+/// The interval of a figure known only between two ends: from the low end's to the high end's.
+fn around(low: Result<Interval, Unsure>, high: Result<Interval, Unsure>) -> Result<Interval, Unsure> {
+    match (low, high) {
+        (Ok(low), Ok(high)) => Ok(Interval { low: low.low.min(high.low), high: low.high.max(high.high) }),
+        // nothing at the low end: the figure may be zero
+        (Err(NoBound::NothingFound), Ok(high)) => Ok(Interval { low: 0.0, ..high }),
+        (Err(reason), _) | (_, Err(reason)) => Err(reason),
+    }
+}
+
+/// Mean of line means of the heights: of the species or growth forms that are asked for, and of a goal's.
+pub(super) fn height_figures(question: &Question, lines: &[LineResult], goals: &[&Goal]) -> Vec<Figure> {
+    let mut asked: Vec<Subject> = match question.by {
+        By::Species => subject::species(lines).into_iter().map(Subject::Species).collect(),
+        By::Form => crate::plants::GrowthForm::ALL.into_iter().map(Subject::Form).collect(),
+        By::Nothing | By::Group => Vec::new(),
+    };
+    for goal in goals.iter().filter(|goal| matches!(goal.wanted, Wanted::Height(_))) {
+        if !asked.contains(&goal.subject) {
+            asked.push(goal.subject.clone());
+        }
+    }
+    asked
+        .into_iter()
         .filter_map(|subject| {
             let values: Vec<(usize, Line)> = lines
                 .iter()

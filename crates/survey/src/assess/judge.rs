@@ -3,7 +3,6 @@
 use super::figure::{Figure, sample};
 use super::{Assessment, Question};
 use crate::goal::{Goal, Relation, Subject, Wanted};
-use crate::input::Input;
 use crate::limits;
 use crate::measure::Measure;
 use tautline_engine::confidence::bootstrap::{Group, Resampled};
@@ -42,7 +41,7 @@ pub struct Judgement {
     pub from_zeros: bool,
     /// How many more lines (or plots) would settle it; asked only while it is not yet shown.
     pub more: Option<MoreUnits>,
-    /// Mean or total height instead of cover.
+    /// Mean height instead of cover.
     pub height: bool,
     /// The figure it is about, by its place in the assessment.
     pub figure: Option<usize>,
@@ -82,7 +81,7 @@ pub(super) fn interval(
     tails(estimate, groups, method, Tail::of_interval(confidence)).map(|(low, high)| Interval { low, high })
 }
 
-pub(super) fn judge(input: &Input, question: &Question, assessment: &Assessment, goal: &Goal) -> Judgement {
+pub(super) fn judge(question: &Question, assessment: &Assessment, goal: &Goal) -> Judgement {
     let height = matches!(goal.wanted, Wanted::Height(_));
     let threshold = threshold(&goal.wanted);
     let figure = assessment
@@ -120,7 +119,6 @@ pub(super) fn judge(input: &Input, question: &Question, assessment: &Assessment,
     if judgement.verdict == Verdict::NotYetShown && figure.high.is_none() {
         judgement.more = settle(question, figure, threshold);
     }
-    let _ = input;
     judgement
 }
 

@@ -204,10 +204,10 @@ fn assess_round(
         assessment.findings.extend(figure.findings.iter().cloned());
         assessment.figures.push(figure);
     }
-    assessment.figures.extend(figure::height_figures(input, question, &assessment.lines));
+    assessment.figures.extend(figure::height_figures(question, &assessment.lines, &goals));
     dedupe(&mut assessment.findings);
     for goal in goals {
-        let judgement = judge::judge(input, question, &assessment, goal);
+        let judgement = judge::judge(question, &assessment, goal);
         assessment.judgements.push(judgement);
     }
     assessment

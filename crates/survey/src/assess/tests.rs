@@ -178,3 +178,42 @@ fn unlike_protocols_meet_on_the_coarsest_ground_or_stay_apart() {
     assert!(apart.lines.is_empty() && apart.figures.is_empty());
     assert!(apart.findings.iter().any(|finding| finding.message.code == "protocols-apart"));
 }
+
+/// Heights of 40 and 60 cm on one line and 80 cm on the other: line means 0.5 and 0.8 m, mean 0.65 m.
+#[test]
+fn heights_are_a_mean_of_line_means() {
+    let mut input = site(&[("10", "", 100), ("10", "", 200)]);
+    let tall = |visit: &mut Visit, heights: &[&str]| {
+        for height in heights {
+            let mut intercept = visit.intercepts[0].clone();
+            intercept.height = Some(cm(height));
+            visit.intercepts.push(intercept);
+        }
+    };
+    tall(&mut input.visits[0], &["40", "60"]);
+    tall(&mut input.visits[1], &["80"]);
+    let assessment = only(&input, &asked("height of AAAA: at most 2 m"));
+    let figure = assessment.figures.iter().find(|figure| figure.height).unwrap();
+    assert!((figure.estimate.value - 0.65).abs() < 1e-12);
+    assert_eq!(assessment.judgements[0].verdict, Verdict::Met);
+}
+
+/// Lengths of two species, 30 and 20 cm of 10 m on each of three lines: union between 3 and 5 %; a goal between
+/// the two ends is not yet shown whatever the spread.
+#[test]
+fn no_verdict_leans_on_one_end_of_a_figure_known_between_two() {
+    let mut input = site(&[("10", "", 100), ("10", "", 110), ("10", "", 120)]);
+    for (visit, more) in input.visits.iter_mut().zip([0, 1, 2]) {
+        let row = |species: &str, length: i32| Intercept {
+            species: species.into(),
+            extent: Extent::Length(cm(&length.to_string())),
+            ..visit.intercepts[0].clone()
+        };
+        visit.intercepts = vec![row("AAAA", 30 + more), row("BBBB", 20 + more)];
+    }
+    let assessment = only(&input, &asked("at least 4 %"));
+    let [low, high] = assessment.figures[0].ends();
+    assert!((low.value - 0.031).abs() < 1e-12 && (high.value - 0.052).abs() < 1e-12);
+    assert_eq!(assessment.judgements[0].verdict, Verdict::NotYetShown);
+    assert_eq!(only(&input, &asked("at least 2 %")).judgements[0].verdict, Verdict::Met);
+}

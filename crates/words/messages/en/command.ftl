@@ -119,7 +119,7 @@ other = other
 verdict-met = The goal of { $goal } for { $what } is met.
 verdict-not-met = The goal of { $goal } for { $what } is not met.
 verdict-not-yet-shown = The readings don't show yet whether the goal of { $goal } for { $what } is met.
-verdict-why-at-least = With { $confidence } confidence it is at least { $lower }, and at most { $upper } with the same confidence on that side.
+verdict-why-at-least = It is { $lower } or more, with { $confidence } confidence; and it is { $upper } or less, with { $confidence } confidence.
 verdict-bounds-zeros = Nothing was found on { $lines } lines: with { $confidence } confidence at most { $share } of lines meet any, and cover is at most { $upper } with the cover you stated for lines that do.
 verdict-zeros = Nothing was found on { $lines } lines: with { $confidence } confidence at most { $share } of lines meet any. That bounds cover only with a stated cover on lines that do (--where-present).
 verdict-no-figure = Nobody recorded { $what }, so there is no verdict.
@@ -188,5 +188,5 @@ work-line = line: { $given }
 work-conversion = line: { $given } × { $factor } = { $line } { $unit }
 work-quotient = { $total } ÷ { $line } = { $quotient }, that is { $percent }, rounded last
 work-overlap = overlap counted once; the stretches are the joined ones, gaps under the rule closed
-metres = { $figure } m
+metres = { $figure } m
 from-memory = From memory: the source was not at hand when the rules were written down.

@@ -48,3 +48,19 @@ protocol-unknown-rule = “{ $found }” isn't a rule of a protocol. These are: 
 protocol-unknown-word = { $rule } = “{ $found }” isn't understood. One of these would do: { $accepted }.
 protocol-not-text = { $rule } = { $found } should be text in quotes.
 protocol-not-a-length = { $rule } = “{ $found }” isn't a length with its unit.
+
+protocol-rule-misspelt = “{ $found }” isn't a rule of a protocol. Was “{ $near }” meant?
+protocol-without-name = This protocol has no name. Give it a plain description: name = "live canopy, gaps under 2 in closed".
+protocol-not-true-or-false = { $rule } = { $found } should be true or false, without quotes.
+protocol-not-a-list = { $rule } = { $found } should be a list of texts, such as ["shrub", "subshrub"].
+protocol-not-a-section = { $rule } should be a section of its own: a row [{ $rule }] with its rules below it.
+
+heading-twice = “{ $found }” names the same column as a heading before it. The first is used; give the other one another name or take it out.
+row-too-long = This row has { $found } cells under { $headings } headings, so its cells can't be told apart and it is set aside. If it has decimal commas, part the cells with semicolons or put the numbers in quotes.
+cell-over-several-rows = A cell goes over several rows; most likely a quote that opens here never closes. These rows are set aside.
+unit-not-known = “{ $found }” isn't a unit. mm, cm, m, in, ft, decimal ft or ft-in would do.
+stratum-listed-twice = { $found } stands twice in the table of strata. The first area is used.
+plan-differs = { $site }, line { $line } is in { $first } elsewhere and in { $found } here. The first is used.
+visit-in-two-files = { $site }, line { $line }: this reading also stands in { $first }. Only that file's rows are used; take one of the files out, or tell the readings apart by date, reader or pass.
+not-read-but-readings = { $site }, line { $line } is said to be not read, and there are readings of it. It is left out until that is settled.
+nothing-found-but-readings = { $site }, line { $line } is said to hold nothing, and there are readings of it. It is left out until that is settled.

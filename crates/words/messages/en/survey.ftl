@@ -1,6 +1,6 @@
 ### Words of tautline: readings, lines, sites, verdicts.
 
-per-cent = { $figure } %
+per-cent = { $figure } %
 
 ## Verdicts
 met = met

@@ -14,15 +14,14 @@ use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 
 /// The seed of the demo that the handbook pages show.
-pub(crate) const SEED: u64 = 1;
+pub(crate) const SEED: u64 = 2026;
+
+const PLANTS: (&str, &str) = ("plants-invented-codes.csv", include_str!("demo/plants.csv"));
+const PROTOCOL: (&str, &str) = ("live-canopy.toml", include_str!("demo/live-canopy.toml"));
 
 /// What was written.
 #[derive(Debug)]
 pub(crate) struct Written {
-    /// The files that are read together: readings, plan, plants, protocol, goals.
-    pub(crate) files: Vec<PathBuf>,
-    /// A sheet with planted mistakes, in a folder of its own.
-    pub(crate) mistakes: PathBuf,
     /// What really grows there, in a folder of its own.
     pub(crate) truth: PathBuf,
     /// What is in the folder, in words.
@@ -36,26 +35,30 @@ pub(crate) struct Written {
 /// refused
 pub(crate) fn write(folder: &Path, seed: u64) -> io::Result<Written> {
     let ground = Ground::draw(seed);
-    let mut files = Vec::new();
     for (name, text) in [
         ("lines.csv", sheets::lines(&ground)),
         ("strata.csv", sheets::strata()),
-        ("plants-invented-codes.csv", include_str!("demo/plants.csv").to_owned()),
-        ("live-canopy.toml", include_str!("demo/live-canopy.toml").to_owned()),
+        (PLANTS.0, PLANTS.1.to_owned()),
+        (PROTOCOL.0, PROTOCOL.1.to_owned()),
         ("goals.csv", include_str!("demo/goals.csv").to_owned()),
         ("older-sheet.csv", include_str!("demo/older-sheet.csv").to_owned()),
     ] {
-        files.push(create(folder, name, &text)?);
+        create(folder, name, &text)?;
     }
     for year in &ground::YEARS {
-        let name = format!("readings-{}.csv", year.year);
-        files.push(create(folder, &name, &sheets::readings(&ground, year, seed))?);
+        let name = format!("readings-{}.csv", year.number);
+        create(folder, &name, &sheets::readings(&ground, year, seed))?;
     }
     let mistakes = folder.join("mistakes");
-    create(&mistakes, "README.txt", include_str!("demo/mistakes.txt"))?;
+    for (name, text) in [
+        PLANTS,
+        PROTOCOL,
+        ("with-mistakes.csv", include_str!("demo/with-mistakes.csv")),
+        ("README.txt", include_str!("demo/mistakes.txt")),
+    ] {
+        create(&mistakes, name, text)?;
+    }
     Ok(Written {
-        files,
-        mistakes: create(&mistakes, "with-mistakes.csv", include_str!("demo/with-mistakes.csv"))?,
         truth: create(&folder.join("truth"), "truth.csv", &truth::sheet(&ground))?,
         readme: create(folder, "README.txt", include_str!("demo/readme.txt"))?,
     })

@@ -12,7 +12,7 @@ pub(super) const SITE: &str = "Hollow Flat (invented)";
 pub(super) const LINE: f64 = 30.48;
 
 /// The piece of ground that stands for a stratum, in metres.
-const PIECE: (f64, f64) = (150.0, 100.0);
+const PIECE: (f64, f64) = (120.0, 80.0);
 
 /// A stratum as it was in the first year.
 pub(super) struct Stratum {
@@ -38,9 +38,9 @@ pub(super) const STRATA: [Stratum; 2] = [
         letter: 'B',
         lines: 8,
         plants: &[
-            ("FOUR", plant(0.035, 1.1, 0.35, Pattern::Random, 4.0, 0.08)),
-            ("WINT", plant(0.30, 0.38, 0.30, Pattern::Random, 1.0, 0.08)),
-            ("SHAD", plant(0.30, 0.45, 0.30, Pattern::Random, 1.5, 0.08)),
+            ("FOUR", plant(0.035, 1.1, 0.35, Pattern::Random, 7.0, 0.10)),
+            ("WINT", plant(0.30, 0.38, 0.30, Pattern::Random, 3.0, 0.12)),
+            ("SHAD", plant(0.30, 0.45, 0.30, Pattern::Random, 4.0, 0.12)),
             ("BUDS", plant(0.15, 0.28, 0.25, Pattern::Random, 0.0, 0.0)),
             ("RICE", plant(0.30, 0.16, 0.25, Pattern::Random, 0.0, 0.0)),
         ],
@@ -51,8 +51,8 @@ pub(super) const STRATA: [Stratum; 2] = [
         letter: 'S',
         lines: 4,
         plants: &[
-            ("GREA", plant(0.17, 1.3, 0.35, Pattern::Clumped { clumps: 0.006, spread: 3.5 }, 5.0, 0.07)),
-            ("FOUR", plant(0.02, 1.0, 0.35, Pattern::Clumped { clumps: 0.002, spread: 3.0 }, 4.0, 0.08)),
+            ("GREA", plant(0.17, 1.3, 0.35, Pattern::Clumped { clumps: 0.006, spread: 3.5 }, 8.0, 0.09)),
+            ("FOUR", plant(0.02, 1.0, 0.35, Pattern::Clumped { clumps: 0.002, spread: 3.0 }, 7.0, 0.10)),
         ],
     },
 ];
@@ -71,7 +71,7 @@ const fn plant(
 
 /// A year in which the lines were read.
 pub(super) struct Year {
-    pub(super) year: u16,
+    pub(super) number: u16,
     /// How much wider every crown is than in the first year.
     pub(super) grown: f64,
     /// Share of the plants that are dead.
@@ -89,7 +89,7 @@ pub(super) struct Year {
 /// The three visits: the crowns grow, some plants die, and in the last year the tape is metric.
 pub(super) const YEARS: [Year; 3] = [
     Year {
-        year: 2022,
+        number: 2022,
         grown: 1.0,
         dead: 0.05,
         days: ["2022-06-14", "2022-06-15"],
@@ -100,7 +100,7 @@ pub(super) const YEARS: [Year; 3] = [
         wind: "calm",
     },
     Year {
-        year: 2024,
+        number: 2024,
         grown: 1.09,
         dead: 0.08,
         days: ["2024-06-11", "2024-06-12"],
@@ -111,7 +111,7 @@ pub(super) const YEARS: [Year; 3] = [
         wind: "light",
     },
     Year {
-        year: 2026,
+        number: 2026,
         grown: 1.18,
         dead: 0.12,
         days: ["2026-06-16", "2026-06-17"],
@@ -164,7 +164,8 @@ impl Ground {
 
     /// The stand of a stratum in a year.
     pub(super) fn stand(&self, stratum: usize, year: &Year) -> &Stand {
-        let number = YEARS.iter().position(|known| known.year == year.year).expect("one of the three years");
+        let number =
+            YEARS.iter().position(|known| known.number == year.number).expect("one of the three years");
         &self.stands[number][stratum]
     }
 }

@@ -47,10 +47,10 @@ pub(super) fn readings(ground: &Ground, year: &Year, seed: u64) -> String {
         "wind",
         "note",
     ]);
-    let mut random = Seed::from_purpose("demo readers", &[seed, u64::from(year.year)]).stream();
+    let mut random = Seed::from_purpose("demo readers", &[seed, u64::from(year.number)]).stream();
     for line in &ground.lines {
         let stand = ground.stand(line.stratum, year);
-        let twice = (line.name.as_str(), year.year) == READ_TWICE;
+        let twice = (line.name.as_str(), year.number) == READ_TWICE;
         let passes: &[(&str, &str, &Eye)] = if twice {
             &[("1", year.reader, &SHARP), ("2", "reader B", &WIDE)]
         } else {
@@ -58,7 +58,7 @@ pub(super) fn readings(ground: &Ground, year: &Year, seed: u64) -> String {
         };
         for &(pass, reader, eye) in passes {
             let head = Head { line, year, pass, reader };
-            if (line.name.as_str(), year.year) == WASHED_OUT {
+            if (line.name.as_str(), year.number) == WASHED_OUT {
                 sheet += &head.outcome("not read", "both stakes washed out; invented");
                 continue;
             }

@@ -6,7 +6,7 @@ use tautline_engine::cover::{Intercept, Life, line_cover};
 use tautline_engine::length::{Length, Unit};
 use tautline_engine::num::decimal::percent;
 use tautline_engine::rule::ReadingRule;
-use tautline_engine::simulate::{Stand, Tape};
+use tautline_engine::simulate::{Chord, Stand, Tape};
 use tautline_engine::stretch::Stretch;
 use tautline_exchange::table::row;
 
@@ -14,7 +14,7 @@ use tautline_exchange::table::row;
 const GRASS: &str = "RICE";
 
 /// Distance between the exact lines that sweep the ground, in metres.
-const SWEEP: f64 = 0.2;
+const SWEEP: f64 = 0.25;
 
 /// The live cover of the plants that count.
 pub(super) struct Known {
@@ -49,13 +49,29 @@ pub(super) fn sheet(ground: &Ground) -> String {
 fn line(stratum: &str, year: &Year, known: &Known) -> String {
     let [outline, protocol, openings_out] =
         [known.outline, known.protocol, known.openings_out].map(|share| percent(share, 2));
-    row(&[SITE, stratum, &year.year.to_string(), &outline, &protocol, &openings_out])
+    row(&[SITE, stratum, &year.number.to_string(), &outline, &protocol, &openings_out])
 }
 
 pub(super) fn known(stand: &Stand, stratum: usize) -> Known {
     let counts = |species: usize| STRATA[stratum].plants[species].0 != GRASS;
-    let cover = |openings| stand.cover(SWEEP, openings, |crown| crown.live && counts(crown.species));
-    Known { outline: cover(true), protocol: under_protocol(stand, counts), openings_out: cover(false) }
+    let (mut protocol, mut openings_out, mut swept) = (Length::ZERO, Length::ZERO, Length::ZERO);
+    let length = nanometres(stand.width);
+    let mut y = SWEEP / 2.0;
+    while y < stand.height {
+        let mut chords = stand.along(&Tape { x: 0.0, y, direction: 0.0, length: stand.width });
+        chords.retain(|chord| counts(chord.species));
+        let intercepts: Vec<Intercept> = chords.iter().filter_map(intercept).collect();
+        protocol = protocol + line_cover(length, &intercepts, &rule()).canopy_length();
+        openings_out =
+            openings_out + line_cover(length, &intercepts, &ReadingRule::AS_WRITTEN).canopy_length();
+        swept = swept + length;
+        y += SWEEP;
+    }
+    Known {
+        outline: stand.cover(SWEEP, true, |crown| crown.live && counts(crown.species)),
+        protocol: protocol.share_of(swept),
+        openings_out: openings_out.share_of(swept),
+    }
 }
 
 /// The rule of the demo's protocol.
@@ -63,30 +79,11 @@ pub(super) fn rule() -> ReadingRule {
     ReadingRule::AS_WRITTEN.with_limit(Length::from_nanometres(5 * Unit::Inch.nanometres() / 2))
 }
 
-/// Cover over the whole ground as the protocol has it read, swept like [`Stand::cover`].
-fn under_protocol(stand: &Stand, counts: impl Fn(usize) -> bool) -> f64 {
-    let rule = rule();
-    let (mut canopy, mut swept) = (Length::ZERO, Length::ZERO);
-    let mut y = SWEEP / 2.0;
-    while y < stand.height {
-        let tape = Tape { x: 0.0, y, direction: 0.0, length: stand.width };
-        let intercepts: Vec<Intercept> = stand
-            .along(&tape)
-            .into_iter()
-            .filter(|chord| counts(chord.species))
-            .filter_map(|chord| {
-                Some(Intercept {
-                    stretch: Stretch::new(nanometres(chord.start), nanometres(chord.stop))?,
-                    species: u32::try_from(chord.species).expect("a handful of species"),
-                    plant: u32::try_from(chord.plant).ok(),
-                    life: if chord.live { Life::Live } else { Life::Dead },
-                })
-            })
-            .collect();
-        let line = line_cover(nanometres(stand.width), &intercepts, &rule);
-        canopy = canopy + line.canopy_length();
-        swept = swept + line.length;
-        y += SWEEP;
-    }
-    canopy.share_of(swept)
+fn intercept(chord: &Chord) -> Option<Intercept> {
+    Some(Intercept {
+        stretch: Stretch::new(nanometres(chord.start), nanometres(chord.stop))?,
+        species: u32::try_from(chord.species).expect("a handful of species"),
+        plant: u32::try_from(chord.plant).ok(),
+        life: if chord.live { Life::Live } else { Life::Dead },
+    })
 }

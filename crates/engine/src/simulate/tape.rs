@@ -118,7 +118,8 @@ fn under(disc: &Disc, tape: &Tape, heading: Heading) -> Option<(f64, f64)> {
 fn pieces(crown: &Crown, tape: &Tape, heading: Heading) -> Vec<Chord> {
     let Some((start, stop)) = under(&crown.outline, tape, heading) else { return Vec::new() };
     let stop = stop.min(tape.length);
-    let mut openings: Vec<(f64, f64)> = crown.openings.iter().filter_map(|disc| under(disc, tape, heading)).collect();
+    let mut openings: Vec<(f64, f64)> =
+        crown.openings.iter().filter_map(|disc| under(disc, tape, heading)).collect();
     openings.sort_by(|a, b| a.0.total_cmp(&b.0));
     openings.push((stop, stop));
     let mut from = start.max(0.0);
@@ -151,7 +152,10 @@ mod tests {
 
     fn stretches(crown: &Crown, tape: &Tape) -> Vec<(f64, f64)> {
         let round = |metres: f64| (metres * 1e9).round() / 1e9;
-        pieces(crown, tape, tape.heading()).iter().map(|chord| (round(chord.start), round(chord.stop))).collect()
+        pieces(crown, tape, tape.heading())
+            .iter()
+            .map(|chord| (round(chord.start), round(chord.stop)))
+            .collect()
     }
 
     /// The triangle of sides 3, 4 and 5: a disc of radius 5 whose centre is 3 aside has a half chord of 4.

@@ -1,9 +1,8 @@
 //! Cover of one line as a curve against the gap rule.
 
-use crate::cover::{Intercept, Life, LineCover, line_cover};
+use crate::cover::{Intercept, LineCover, line_cover};
 use crate::length::Length;
 use crate::rule::ReadingRule;
-use crate::stretch::{gaps, union};
 
 /// Cover from one gap limit up to the next step.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -46,52 +45,50 @@ impl Step {
 /// assert_eq!(steps.iter().map(|step| step.canopy).collect::<Vec<_>>(), [at(72), at(76), at(85)]);
 /// ```
 pub fn curve(length: Length, intercepts: &[Intercept], rule: &ReadingRule, widest: Length) -> Vec<Step> {
-    let mut steps = vec![Step::at(rule.gap.limit, &line_cover(length, intercepts, rule))];
-    for limit in turning_points(length, intercepts, rule.gap.limit, widest) {
-        let step = Step::at(limit, &line_cover(length, intercepts, &rule.with_limit(limit)));
-        let last = steps[steps.len() - 1];
-        if (step.canopy, step.sum, step.dead) != (last.canopy, last.sum, last.dead) {
-            steps.push(step);
-        }
-    }
+    let at = |limit| Step::at(limit, &line_cover(length, intercepts, &rule.with_limit(limit)));
+    let limits = turning_points(length, intercepts, rule.gap.limit, widest);
+    let mut steps = vec![at(rule.gap.limit)];
+    let Some(&last) = limits.last() else { return steps };
+    search(&limits, steps[0], at(last), &at, &mut steps);
     steps
 }
 
-/// The limits at which cover may change: just above each gap and each dead stretch, or at it where equal ones close.
-fn turning_points(length: Length, intercepts: &[Intercept], from: Length, widest: Length) -> Vec<Length> {
-    let mut lengths: Vec<Length> = Vec::new();
-    let mut species: Vec<u32> = intercepts.iter().map(|i| i.species).collect();
-    species.sort_unstable();
-    species.dedup();
-    let mut take = |stretches: Vec<crate::stretch::Stretch>| {
-        lengths.extend(gaps(&stretches, length).iter().map(|gap| gap.length()));
-        lengths.extend(stretches.iter().map(|piece| piece.length()));
-    };
-    for one in species {
-        let of = |life: Option<Life>| {
-            union(
-                intercepts
-                    .iter()
-                    .filter(|i| i.species == one && life.is_none_or(|life| i.life == life))
-                    .map(|i| i.stretch),
-            )
-        };
-        take(of(Some(Life::Live)));
-        take(of(Some(Life::Dead)));
-        take(of(None));
+/// Adds the steps within `limits`, the last of which gives `right`; `left` holds just before the first.
+///
+/// Canopy, sum and the tape under any canopy never fall as the limit grows, so where both ends agree nothing
+/// happens between them.
+fn search(limits: &[Length], left: Step, right: Step, at: &impl Fn(Length) -> Step, steps: &mut Vec<Step>) {
+    let same = |a: Step, b: Step| (a.canopy, a.sum, a.dead) == (b.canopy, b.sum, b.dead);
+    if same(left, right) {
+        return;
     }
-    take(union(intercepts.iter().map(|i| i.stretch)));
-    take(union(intercepts.iter().filter(|i| i.life == Life::Live).map(|i| i.stretch)));
-    take(crate::stretch::without(
-        &union(intercepts.iter().filter(|i| i.life == Life::Dead).map(|i| i.stretch)),
-        &union(intercepts.iter().filter(|i| i.life == Life::Live).map(|i| i.stretch)),
-    ));
+    if limits.len() == 1 {
+        steps.push(right);
+        return;
+    }
+    let (first, second) = limits.split_at(limits.len() / 2);
+    let middle = at(first[first.len() - 1]);
+    search(first, left, middle, at, steps);
+    search(second, middle, right, at, steps);
+}
+
+/// The limits at which cover may change: every gap and every dead stretch lies between two edges of the reading, so
+/// it happens at the distance of two edges (where equal gaps close) or just above it.
+fn turning_points(length: Length, intercepts: &[Intercept], from: Length, widest: Length) -> Vec<Length> {
+    let inside = |edge: Length| edge.clamp(Length::ZERO, length);
+    let mut edges: Vec<Length> =
+        intercepts.iter().flat_map(|i| [inside(i.stretch.start()), inside(i.stretch.stop())]).collect();
+    edges.extend([Length::ZERO, length]);
+    edges.sort_unstable();
+    edges.dedup();
     let just_above = Length::from_nanometres(1);
-    let mut limits: Vec<Length> = lengths
-        .into_iter()
-        .flat_map(|gap| [gap, gap + just_above])
-        .filter(|&limit| limit > from && limit <= widest)
-        .collect();
+    let mut limits: Vec<Length> = Vec::new();
+    for (i, &start) in edges.iter().enumerate() {
+        let distances =
+            edges[i + 1..].iter().map(|&stop| stop - start).take_while(|&distance| distance <= widest);
+        limits.extend(distances.flat_map(|distance| [distance, distance + just_above]));
+    }
+    limits.retain(|&limit| limit > from && limit <= widest);
     limits.sort_unstable();
     limits.dedup();
     limits
@@ -100,6 +97,7 @@ fn turning_points(length: Length, intercepts: &[Intercept], from: Length, widest
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::cover::Life;
     use crate::length::Unit;
     use crate::rule::{Bridging, DeadRule};
     use crate::stretch::tests::cm;

@@ -103,6 +103,7 @@ pub fn read(sources: &[Source], options: &Options) -> Read {
     let mut so_far = readings::SoFar::default();
     for sheet in &mut sheets {
         sheet.set_misshapen_rows_aside(&mut read.input.findings);
+        sheet.name_unused_columns(&mut read.input.findings);
     }
     for sheet in &sheets {
         match sheet.kind {
@@ -110,6 +111,11 @@ pub fn read(sources: &[Source], options: &Options) -> Read {
             Kind::Strata => lists::strata(sheet, options, &mut read.input),
             Kind::Goals => goals::goals(sheet, &mut read),
             Kind::Lines | Kind::Readings => readings::readings(sheet, options, &mut so_far, &mut read.input),
+            Kind::LengthOfWhat => {
+                let message = Message::new("length-of-what");
+                let place = sheet.place(1, Some(Column::Length));
+                read.input.findings.push(Finding::must_settle(message).at(place));
+            }
             Kind::Unknown => {
                 let found: Vec<String> = sheet.headings.iter().map(|heading| heading.text.clone()).collect();
                 let message = Message::new("headings-not-understood")
@@ -131,6 +137,8 @@ enum Kind {
     Goals,
     Lines,
     Readings,
+    /// Lines with lengths and nothing else: of the lines, or of intercepts?
+    LengthOfWhat,
     Unknown,
 }
 
@@ -149,9 +157,10 @@ impl Sheet {
         let first = if cut.rows.is_empty() { Vec::new() } else { cut.rows.remove(0).1 };
         let headings: Vec<Heading> = first.iter().map(|cell| heading(cell)).collect();
         let has = |column| headings.iter().any(|heading| heading.column == Some(column));
-        let kind = if has(Column::Line) && (has(Column::Species) || has(Column::Start) || has(Column::Length))
-        {
+        let kind = if has(Column::Line) && (has(Column::Species) || has(Column::Start)) {
             Kind::Readings
+        } else if has(Column::Line) && has(Column::Length) {
+            Kind::LengthOfWhat
         } else if has(Column::Line) {
             Kind::Lines
         } else if has(Column::Code) && has(Column::Form) {
@@ -194,6 +203,20 @@ impl Sheet {
             findings.push(Finding::must_settle(message).at(self.place(row, column)));
         }
         self.rows = good;
+    }
+
+    /// Columns that nothing is done with. On readings and lines they are kept as conditions.
+    fn name_unused_columns(&self, findings: &mut Vec<Finding>) {
+        if !matches!(self.kind, Kind::Plants | Kind::Strata | Kind::Goals) {
+            return;
+        }
+        let unused =
+            self.headings.iter().filter(|heading| heading.column.is_none() && !heading.text.is_empty());
+        let found: Vec<String> = unused.map(|heading| heading.text.clone()).collect();
+        if !found.is_empty() {
+            let message = Message::new("columns-not-used").with("found", found);
+            findings.push(Finding::note(message).at(self.place(1, None)));
+        }
     }
 
     /// The understood column, notes aside, in which a cell goes over several rows.

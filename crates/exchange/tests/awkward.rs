@@ -49,7 +49,7 @@ fn a_unit_that_is_none_is_not_replaced_by_another() {
     let options = Options { unit: tautline_engine::length::Bare::from_words("cm"), ..Options::default() };
     let text = "site,line,line length,species,start,stop,unit\nA,1,20 m,SHAD,3,4,yards\n";
     let read = read(&[Source { name: "a.csv".into(), bytes: text.into() }], &options);
-    assert_eq!(found(&read), [("unit-not-known", 2, Weight::MustSettle)]);
+    assert_eq!(found(&read)[0], ("unit-not-known", 2, Weight::MustSettle));
 }
 
 #[test]
@@ -72,8 +72,52 @@ fn a_mark_of_thousands_in_an_area_is_refused() {
 
 #[test]
 fn a_length_of_zero_is_named_and_is_no_reading() {
-    let read = one(&format!("{HEAD}A,1,20 m,SHAD,3,3\n"));
+    let read = one(&format!("{HEAD}A,1,20 m,SHAD,3,3\nA,1,20 m,SHAD,5,6\n"));
     assert_eq!(found(&read), [("zero-length", 2, Weight::HaveALook)]);
+    assert_eq!(read.input.visits[0].intercepts.len(), 1);
+}
+
+/// A line whose only row was set aside, or whose readings were not handed in, is no line with nothing on it.
+#[test]
+fn a_zero_is_only_what_somebody_wrote_down_as_one() {
+    let read = one(&format!("{HEAD}A,1,20 m,SHAD,9,3\n"));
+    assert_eq!(
+        found(&read),
+        [("stop-before-start", 2, Weight::MustSettle), ("read-but-no-readings", 2, Weight::MustSettle)]
+    );
+    assert_eq!(read.input.visits[0].outcome, Outcome::NotRead);
+    let read = one(&format!("{LINES}read\n"));
+    assert_eq!(found(&read), [("read-but-no-readings", 2, Weight::MustSettle)]);
+    let read = one(&format!("{LINES}nothing found\n"));
+    assert_eq!((found(&read), &read.input.visits[0].outcome), (vec![], &Outcome::Read));
+}
+
+#[test]
+fn two_outcomes_of_one_reading_are_settled_by_a_person() {
+    let read = one(&format!("{LINES}not read\nA,1,20 m,2026-06-09,Reader A,nothing found\n"));
+    assert_eq!(found(&read), [("outcomes-differ", 3, Weight::MustSettle)]);
+    assert_eq!(read.input.visits[0].outcome, Outcome::NotRead);
+}
+
+/// 20 m could be the line's length or an intercept's.
+#[test]
+fn a_bare_length_beside_a_line_is_not_guessed() {
+    let read = one("line,length\n1,20 m\n");
+    assert_eq!(found(&read), [("length-of-what", 1, Weight::MustSettle)]);
+    assert!(read.input.visits.is_empty());
+}
+
+#[test]
+fn a_file_without_sites_is_one_site_and_an_empty_site_is_none() {
+    let read = one("line,line length,species,start (cm),stop (cm)\n1,20 m,SHAD,3,4\n");
+    assert_eq!((found(&read), read.input.visits[0].site.as_str()), (vec![], "site"));
+    assert_eq!(found(&one(&format!("{HEAD},1,20 m,SHAD,3,4\n"))), [("site-missing", 2, Weight::MustSettle)]);
+}
+
+#[test]
+fn columns_that_nothing_is_done_with_are_named() {
+    let read = one("site,goal,confidence\nA,at least 15 %,95 %\n");
+    assert_eq!(found(&read), [("columns-not-used", 1, Weight::Note)]);
 }
 
 const LINES: &str = "site,line,line length,date,reader,outcome\nA,1,20 m,2026-06-09,Reader A,";
@@ -86,6 +130,16 @@ fn readings_fill_the_visit_that_a_lines_table_announced() {
     assert_eq!(read.input.visits.len(), 1);
     assert_eq!(read.input.visits[0].reader, "Reader A");
     assert_eq!(read.input.visits[0].intercepts.len(), 1);
+}
+
+/// A lines table without dates still speaks of the line that was read.
+#[test]
+fn an_announcement_without_date_is_filled_too() {
+    let lines = "site,line,line length,outcome\nA,1,20 m,read\n";
+    let readings = "site,line,date,species,start (cm),stop (cm)\nA,1,2026-06-09,SHAD,3,4\n";
+    let read = files(&[("lines.csv", lines), ("readings.csv", readings)]);
+    assert_eq!((found(&read), read.input.visits.len()), (vec![], 1));
+    assert_eq!(read.input.visits[0].date.unwrap().to_string(), "2026-06-09");
 }
 
 #[test]

@@ -7,6 +7,9 @@ use tautline_survey::finding::{Finding, Place};
 use tautline_survey::measure::{Measure, unit_words};
 use tautline_survey::message::Message;
 
+/// The name of the site where no file and no option names one.
+const ONE_SITE: &str = "site";
+
 /// One row of a sheet.
 #[derive(Clone, Copy)]
 pub(super) struct Row<'a> {
@@ -25,6 +28,14 @@ impl<'a> Row<'a> {
     pub(super) fn some(&self, column: Column) -> Option<String> {
         let text = self.text(column);
         (!text.is_empty()).then(|| text.to_owned())
+    }
+
+    /// The site: the cell, else the option, else, where the file knows no sites at all, the one word for it.
+    pub(super) fn site(&self, options: &Options) -> Option<String> {
+        let has_column = self.sheet.headings.iter().any(|heading| heading.column == Some(Column::Site));
+        self.some(Column::Site)
+            .or_else(|| options.site.clone())
+            .or_else(|| (!has_column).then(|| ONE_SITE.to_owned()))
     }
 
     pub(super) fn place(&self, column: Column) -> Place {

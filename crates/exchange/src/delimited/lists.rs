@@ -61,7 +61,10 @@ pub(super) fn strata(sheet: &Sheet, options: &Options, input: &mut Input) {
             input.findings.push(row.about(Column::Area, "area-not-a-number"));
             continue;
         };
-        let site = row.some(Column::Site).or_else(|| options.site.clone()).unwrap_or_default();
+        let Some(site) = row.site(options) else {
+            input.findings.push(row.about(Column::Site, "site-missing"));
+            continue;
+        };
         let name = row.text(Column::Stratum).to_owned();
         if input.strata.iter().any(|stratum| stratum.site == site && stratum.name == name) {
             input.findings.push(row.about(Column::Stratum, "stratum-listed-twice"));

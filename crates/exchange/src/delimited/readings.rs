@@ -32,10 +32,7 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     if row.text(Column::Line).is_empty() {
         return Err(row.about(Column::Line, "cell-empty"));
     }
-    let site = row
-        .some(Column::Site)
-        .or_else(|| options.site.clone())
-        .ok_or_else(|| row.about(Column::Site, "site-missing"))?;
+    let site = row.site(options).ok_or_else(|| row.about(Column::Site, "site-missing"))?;
     plan(row, &site, options, &mut so_far.planned, input);
     let is_reading = row.sheet.kind == Kind::Readings;
     let outcome = outcome(row, options)?;
@@ -46,6 +43,9 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     so_far.visits.keep_conditions(row, at, &mut input.visits[at]);
     let says_outcome = outcome.is_some();
     if let Some(outcome) = outcome {
+        if !so_far.visits.agrees_on(at, &outcome) {
+            return Err(row.about(Column::Outcome, "outcomes-differ"));
+        }
         input.visits[at].outcome = outcome;
         if row.text(Column::Outcome).to_lowercase().contains("nothing") {
             so_far.visits.found_nothing(at);

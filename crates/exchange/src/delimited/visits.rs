@@ -23,8 +23,8 @@ struct Key {
     protocol: String,
 }
 
-/// What a lines table can know of a visit before its readings are in.
-type Announced = (String, String, Option<Date>, String);
+/// What a lines table knows of a visit before its readings are in: site, line and pass.
+type Announced = (String, String, String);
 
 /// The visits so far, found by hash so that a hundred thousand lines cost no more each than ten.
 #[derive(Default)]
@@ -34,6 +34,7 @@ pub(super) struct Visits {
     protocols: HashMap<String, String>,
     conditions: HashSet<(usize, String, String)>,
     nothing_found: HashSet<usize>,
+    outcomes: HashMap<usize, Outcome>,
     told_twice: HashSet<(usize, String)>,
 }
 
@@ -73,6 +74,7 @@ impl Visits {
                     empty.clone_from(read);
                 }
             }
+            filled.date = filled.date.or(key.date);
             if !key.protocol.is_empty() {
                 filled.protocol = protocol;
             }
@@ -88,11 +90,16 @@ impl Visits {
 
     /// Marks a visit as announced by a lines table, so that readings can claim it.
     pub(super) fn announce(&mut self, at: usize, visit: &Visit) {
-        let key = (visit.site.clone(), visit.line.clone(), visit.date, visit.pass.clone());
+        let key = (visit.site.clone(), visit.line.clone(), visit.pass.clone());
         let same = self.announced.entry(key).or_default();
         if !same.contains(&at) {
             same.push(at);
         }
+    }
+
+    /// Whether a row's outcome agrees with what other rows said of the same visit.
+    pub(super) fn agrees_on(&mut self, at: usize, outcome: &Outcome) -> bool {
+        self.outcomes.entry(at).or_insert_with(|| outcome.clone()) == outcome
     }
 
     /// Marks a visit as read with nothing found.
@@ -124,12 +131,14 @@ impl Visits {
     }
 
     fn claim(&mut self, key: &Key, input: &Input) -> Option<usize> {
-        let announced =
-            self.announced.get_mut(&(key.site.clone(), key.line.clone(), key.date, key.pass.clone()))?;
+        let same = (key.site.clone(), key.line.clone(), key.pass.clone());
+        let announced = self.announced.get_mut(&same)?;
         let agrees = |ours: &str, theirs: &str| ours.is_empty() || theirs.is_empty() || ours == theirs;
         let position = announced.iter().position(|&at| {
             let visit = &input.visits[at];
-            agrees(&visit.reader, &key.reader) && agrees(&visit.recorder, &key.recorder)
+            (visit.date == key.date || visit.date.is_none() || key.date.is_none())
+                && agrees(&visit.reader, &key.reader)
+                && agrees(&visit.recorder, &key.recorder)
         })?;
         Some(announced.remove(position))
     }
@@ -184,7 +193,11 @@ pub(super) fn settle(visits: &Visits, input: &mut Input) {
     for (at, visit) in input.visits.iter_mut().enumerate() {
         let lengths = visit.intercepts.iter().filter(|i| matches!(i.extent, Extent::Length(_))).count();
         let code = if visit.intercepts.is_empty() {
-            continue;
+            // a zero is only what somebody wrote down as one
+            if visit.outcome != Outcome::Read || visits.says_nothing_found(at) {
+                continue;
+            }
+            "read-but-no-readings"
         } else if visit.outcome == Outcome::NotRead {
             "not-read-but-readings"
         } else if visits.says_nothing_found(at) {

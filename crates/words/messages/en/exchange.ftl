@@ -64,3 +64,7 @@ plan-differs = { $site }, line { $line } is in { $first } elsewhere and in { $fo
 visit-in-two-files = { $site }, line { $line }: this reading also stands in { $first }. Only that file's rows are used; take one of the files out, or tell the readings apart by date, reader or pass.
 not-read-but-readings = { $site }, line { $line } is said to be not read, and there are readings of it. It is left out until that is settled.
 nothing-found-but-readings = { $site }, line { $line } is said to hold nothing, and there are readings of it. It is left out until that is settled.
+read-but-no-readings = { $site }, line { $line }: no reading of it could be used. If nothing grew on it, write “nothing found” under “outcome”; until then it is left out and is not a zero.
+outcomes-differ = “{ $found }” is not what another row says of this reading. The first is used.
+length-of-what = Is this the length of the lines or of what was read on them? Head it “line length”, or add a “species” column.
+columns-not-used = Nothing is done with these columns: { $found }.

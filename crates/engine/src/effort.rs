@@ -1,4 +1,9 @@
 //! How many lines would settle a verdict, with a stated chance.
+//!
+//! [`power`] has the chances of t tests, [`size`] the handbooks' formulas for numbers of lines.
+
+pub mod power;
+pub mod size;
 
 use crate::num::math::{logit, sqrt};
 use crate::num::noncentral::{chance_between, noncentral_t_cdf};

@@ -52,6 +52,7 @@ impl Resampled {
     /// let (low, high) = draws.ends(Tail::of_interval(0.9));
     /// assert!(low < 0.1317 && 0.1317 < high);
     /// ```
+    #[expect(clippy::missing_panics_doc, reason = "a pick lies below the number of units")]
     pub fn draw(groups: &[Group], resamples: usize, random: &mut Random) -> Result<Self, NoBound> {
         check(groups)?;
         let mut drawn: Vec<f64> = Vec::with_capacity(resamples);

@@ -15,6 +15,7 @@
 /// assert_eq!(decimal(-2.5, 0), "-3");
 /// assert_eq!(decimal(-0.001, 2), "0.00");
 /// ```
+#[expect(clippy::missing_panics_doc, reason = "a text with places has a point")]
 pub fn decimal(x: f64, places: u32) -> String {
     if !x.is_finite() {
         return x.to_string();
@@ -53,6 +54,7 @@ pub fn decimal(x: f64, places: u32) -> String {
 /// assert_eq!(percent(1.0, 0), "100");
 /// assert_eq!(percent(-0.00004, 1), "0.0");
 /// ```
+#[expect(clippy::missing_panics_doc, reason = "a text with places has a point")]
 pub fn percent(share: f64, places: u32) -> String {
     if !share.is_finite() {
         return share.to_string();

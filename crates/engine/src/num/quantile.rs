@@ -40,7 +40,7 @@ pub fn normal_quantile(p: f64) -> f64 {
     if p == 0.0 {
         return f64::NEG_INFINITY;
     }
-    if !(p > 0.0) {
+    if p.is_nan() || p < 0.0 {
         return f64::NAN;
     }
     let t = sqrt(-2.0 * ln(p));
@@ -111,7 +111,7 @@ pub fn chi_square_quantile(p: f64, df: f64) -> f64 {
     if p == 0.0 {
         return 0.0;
     }
-    if p == 1.0 {
+    if p >= 1.0 {
         return f64::INFINITY;
     }
     let above = |x: f64| excess(incomplete_gamma(df / 2.0, x / 2.0), p);
@@ -158,7 +158,7 @@ const NEARLY_NORMAL: f64 = 1e9;
 
 /// Probability above t ≥ 0.
 fn t_tail(t: f64, df: f64) -> f64 {
-    if !(df > 0.0) || t.is_nan() {
+    if df.is_nan() || df <= 0.0 || t.is_nan() {
         return f64::NAN;
     }
     if df > NEARLY_NORMAL {
@@ -174,7 +174,7 @@ fn t_tail(t: f64, df: f64) -> f64 {
 
 /// The point with the small probability q ≤ ½ above it.
 fn t_upper_quantile(q: f64, df: f64) -> f64 {
-    if q == 0.5 {
+    if q >= 0.5 {
         return 0.0;
     }
     if q == 0.0 {

@@ -7,9 +7,11 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 use tautline_engine::length::Unit;
+use tautline_engine::num::decimal::percent;
 use tautline_engine::seed::Seed;
 use tautline_exchange::{Options, Read, Source};
 use tautline_survey::assess::{Question, assess};
+use tautline_survey::goal::Subject;
 use tautline_survey::visit::Outcome;
 
 /// A folder that goes when the test ends.
@@ -174,4 +176,25 @@ fn planted_mistakes_are_found() {
     }
     let sound = [2, 8, 12, 16];
     assert!(rows.iter().all(|(row, _)| !sound.contains(row)), "{rows:?}");
+}
+
+/// The table of `docs/demo.md` is what comes out.
+#[test]
+fn the_page_says_what_comes_out() {
+    let page = include_str!("../../../../docs/demo.md");
+    let folder = Folder::new("page");
+    write(&folder.0, SEED).unwrap();
+    let read = read_back(&folder.0);
+    let assessed = assess(&read.input, &Question { goals: read.goals.clone(), ..Question::default() });
+    let ground = Ground::draw(SEED);
+    for year in &YEARS {
+        let known = truth::by_area(&truth::strata(&ground, year));
+        let site = assessed.iter().find(|site| site.year == Some(year.number)).unwrap();
+        let estimate = site.figure(&Subject::Canopy).unwrap().ends()[0].value;
+        let lower = site.judgements[0].bounds.as_ref().unwrap().lower;
+        let figures = [known.outline, known.protocol, known.openings_out, estimate, lower];
+        let row = figures.map(|share| percent(share, 1)).join(" | ");
+        let row = format!("| {} | {row} |", year.number);
+        assert!(page.contains(&row), "{row}");
+    }
 }

@@ -19,9 +19,9 @@ const SWEEP: f64 = 0.25;
 /// The live cover of the plants that count.
 pub(super) struct Known {
     /// Crowns as outlines, openings included.
-    outline: f64,
+    pub(super) outline: f64,
     /// As the demo's protocol would have it read: gaps under 2.5 in closed.
-    protocol: f64,
+    pub(super) protocol: f64,
     /// Openings left out.
     pub(super) openings_out: f64,
 }
@@ -30,20 +30,33 @@ pub(super) struct Known {
 pub(super) fn sheet(ground: &Ground) -> String {
     let mut sheet =
         row(&["site", "stratum", "year", "outline (%)", "under the protocol (%)", "openings left out (%)"]);
-    let area = STRATA.iter().map(|stratum| f64::from(stratum.hectares)).sum::<f64>();
     for year in &YEARS {
-        let mut site = Known { outline: 0.0, protocol: 0.0, openings_out: 0.0 };
-        for (number, stratum) in STRATA.iter().enumerate() {
-            let known = known(ground.stand(number, year), number);
-            let weight = f64::from(stratum.hectares) / area;
-            site.outline += weight * known.outline;
-            site.protocol += weight * known.protocol;
-            site.openings_out += weight * known.openings_out;
-            sheet += &line(stratum.name, year, &known);
+        let strata = strata(ground, year);
+        for (stratum, known) in STRATA.iter().zip(&strata) {
+            sheet += &line(stratum.name, year, known);
         }
-        sheet += &line("", year, &site);
+        sheet += &line("", year, &by_area(&strata));
     }
     sheet
+}
+
+/// Each stratum's known cover in a year.
+pub(super) fn strata(ground: &Ground, year: &Year) -> Vec<Known> {
+    (0..STRATA.len()).map(|stratum| known(ground.stand(stratum, year), stratum)).collect()
+}
+
+/// The strata's cover, each weighted by its share of the area.
+pub(super) fn by_area(strata: &[Known]) -> Known {
+    let area = STRATA.iter().map(|stratum| f64::from(stratum.hectares)).sum::<f64>();
+    let weighted = |cover: fn(&Known) -> f64| {
+        let parts = STRATA.iter().zip(strata);
+        parts.map(|(stratum, known)| f64::from(stratum.hectares) / area * cover(known)).sum()
+    };
+    Known {
+        outline: weighted(|known| known.outline),
+        protocol: weighted(|known| known.protocol),
+        openings_out: weighted(|known| known.openings_out),
+    }
 }
 
 fn line(stratum: &str, year: &Year, known: &Known) -> String {

@@ -157,7 +157,9 @@ impl Sheet {
         let first = if cut.rows.is_empty() { Vec::new() } else { cut.rows.remove(0).1 };
         let headings: Vec<Heading> = first.iter().map(|cell| heading(cell)).collect();
         let has = |column| headings.iter().any(|heading| heading.column == Some(column));
-        let kind = if has(Column::Line) && (has(Column::Species) || has(Column::Start)) {
+        // “length” is the intercept's once the tape's own length stands somewhere else
+        let length_is_read = has(Column::Length) && (has(Column::LineLength) || options.line_length.is_some());
+        let kind = if has(Column::Line) && (has(Column::Species) || has(Column::Start) || length_is_read) {
             Kind::Readings
         } else if has(Column::Line) && has(Column::Length) {
             Kind::LengthOfWhat

@@ -48,8 +48,7 @@ require_linker() {
     local trial answer
     trial=$(mktemp -d)
     if ! answer=$(rustc --edition 2024 -o "$trial/trial" - <<<'fn main() {}' 2>&1); then
-        complain "Rust is here, but it cannot link a program:"
-        complain "$(tail -n 4 <<<"$answer")"
+        complain "Rust is here, but it cannot link a program: $(sed -n 's/^error: //p' <<<"$answer" | head -n 1)"
         complain "Install a C linker: 'apt-get install gcc' (Debian, Ubuntu), 'dnf install gcc' (Fedora),"
         complain "'xcode-select --install' (macOS)."
         rm -rf "$trial"

@@ -9,7 +9,7 @@ help-completions = Print completions for a shell
 help-man = Print the man page
 help-protocols = List the protocols that ship with tautline, with their sources
 help-files = Files or folders with readings, lines, plants, strata, goals and protocols; “-” reads standard input
-help-json = Print data as JSON (format in docs/json.md)
+help-json = Print data as JSON (described in docs/json.md)
 help-csv = Print data as delimited text
 help-explain = Print how each figure came about, down to the readings
 help-work = Print the arithmetic as done on paper
@@ -33,8 +33,12 @@ help-demo-folder = The folder to write; it must not hold a demo already
 help-seed = Another seed gives another demo
 help-shell = The shell
 help-exit =
-    Exit status: 0 all well; 1 something must be settled, and the rest was worked out; 2 the call was not
-    understood; 3 nothing could be worked out; 4 a file could not be read or written.
+    Exit status:
+      0  all well
+      1  something must be settled; the rest was worked out
+      2  the call was not understood
+      3  nothing could be worked out
+      4  a file could not be read or written
 
 ## Refusals
 file-unreadable = { $file } can't be read: { $why }.

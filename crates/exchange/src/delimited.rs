@@ -158,7 +158,8 @@ impl Sheet {
         let headings: Vec<Heading> = first.iter().map(|cell| heading(cell)).collect();
         let has = |column| headings.iter().any(|heading| heading.column == Some(column));
         // “length” is the intercept's once the tape's own length stands somewhere else
-        let length_is_read = has(Column::Length) && (has(Column::LineLength) || options.line_length.is_some());
+        let length_is_read =
+            has(Column::Length) && (has(Column::LineLength) || options.line_length.is_some());
         let kind = if has(Column::Line) && (has(Column::Species) || has(Column::Start) || length_is_read) {
             Kind::Readings
         } else if has(Column::Line) && has(Column::Length) {
@@ -238,18 +239,20 @@ impl Sheet {
     }
 }
 
-/// A comma where cells are parted by something else, some cell has digits on both sides of a comma, and none has
-/// them on both sides of a point.
+/// A comma where cells are parted by something else, some cell shows one between digits, and none a point.
+///
+/// Commas with three digits behind them in every cell could be marks of thousands: then the point stays, and each
+/// such cell is refused.
 fn decimal_mark(delimiter: char, rows: &[(u64, Vec<String>)]) -> DecimalMark {
-    let shows = |mark: char| {
-        rows.iter().flat_map(|(_, cells)| cells).any(|cell| {
-            cell.split_once(mark).is_some_and(|(before, after)| {
-                before.ends_with(|c: char| c.is_ascii_digit())
-                    && after.starts_with(|c: char| c.is_ascii_digit())
-            })
+    let behind = |mark: char| {
+        rows.iter().flat_map(|(_, cells)| cells).filter_map(move |cell| {
+            let (before, after) = cell.split_once(mark)?;
+            let digits = after.chars().take_while(char::is_ascii_digit).count();
+            (before.ends_with(|c: char| c.is_ascii_digit()) && digits > 0).then_some(digits)
         })
     };
-    if delimiter != ',' && shows(',') && !shows('.') { DecimalMark::Comma } else { DecimalMark::Point }
+    let comma = delimiter != ',' && behind(',').any(|digits| digits != 3) && behind('.').next().is_none();
+    if comma { DecimalMark::Comma } else { DecimalMark::Point }
 }
 
 #[cfg(test)]

@@ -32,6 +32,16 @@ fn a_decimal_comma_between_commas_is_no_number() {
     assert_eq!(read.input.visits[0].intercepts.len(), 1);
 }
 
+/// 1,250 cm is 1250 cm to one person and 1.25 cm to another.
+#[test]
+fn commas_of_thousands_are_not_taken_for_decimals() {
+    let head = HEAD.replace(',', "\t");
+    let read = one(&format!("{head}A\t1\t20 m\tSHAD\t1,250\t1,300\nA\t1\t20 m\tSHAD\t3\t4\n"));
+    assert_eq!(found(&read), [("length-other-decimal-mark", 2, Weight::MustSettle)]);
+    let read = one(&format!("{head}A\t1\t20 m\tSHAD\t1,250\t1,5\n"));
+    assert_eq!(found(&read), []);
+}
+
 #[test]
 fn empty_cells_behind_the_last_heading_do_no_harm() {
     assert_eq!(found(&one(&format!("{HEAD}A,1,20 m,SHAD,3,4,,,\n"))), []);

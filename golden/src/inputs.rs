@@ -29,7 +29,7 @@ impl Inputs {
 
     /// A whole number from nought to below `below`.
     pub(crate) fn below(&mut self, below: u32) -> u32 {
-        let whole = (self.bits() >> 32) * u64::from(below) >> 32;
+        let whole = ((self.bits() >> 32) * u64::from(below)) >> 32;
         u32::try_from(whole).expect("below a number of 32 bits")
     }
 }

@@ -6,16 +6,20 @@
 //! | distributions and their quantiles | `distributions` |
 //! | cover of a line, its gaps, the work on paper | `lines` |
 //! | estimates, intervals, verdicts, lines to come | `sites` |
+//! | power, and the handbooks' numbers of lines | `plans` |
 //! | randomness and invented stands | `stands` |
+//! | figures and lengths as people read them | `printed` |
 //!
 //! Each row is a label, a blank and a value: the sixteen hexadecimal digits of a real number's bits, or a whole
-//! number, or a word. A row that ends in `digest` stands for thousands of values.
+//! number, or what is printed for people. A row that ends in `digest` stands for thousands of values.
 
 mod distributions;
 mod export;
 mod inputs;
 mod lines;
 mod mathematics;
+mod plans;
+mod printed;
 mod sites;
 mod stands;
 mod table;
@@ -29,6 +33,8 @@ pub fn table() -> String {
     distributions::rows(&mut table);
     lines::rows(&mut table);
     sites::rows(&mut table);
+    plans::rows(&mut table);
     stands::rows(&mut table);
+    printed::rows(&mut table);
     table.text()
 }

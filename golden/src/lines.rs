@@ -70,7 +70,7 @@ fn intercepts(inputs: &mut Inputs) -> Vec<Intercept> {
     for _ in 0..10 + inputs.below(15) {
         let species = inputs.below(3);
         let mut at = i64::from(inputs.below(3_000));
-        for _ in 0..1 + inputs.below(4) {
+        for _ in 0..=inputs.below(4) {
             let stop = at + 1 + i64::from(inputs.below(50));
             found.push(Intercept {
                 stretch: Stretch::new(cm(at), cm(stop)).expect("at least 1 cm long"),

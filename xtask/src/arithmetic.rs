@@ -1,8 +1,8 @@
 //! One arithmetic everywhere: nothing in the command may switch on the standard library's mathematics.
 //!
 //! Cargo joins the features that any crate of a build asks for. One that asks for `num-traits/std` (its
-//! default) makes statrs take `exp` and `ln` from the standard library, whose last bit differs between a
-//! computer and a browser.
+//! default) makes every user of `num-traits` take `exp` and `ln` from the standard library, whose last bit
+//! differs between a computer and a browser.
 
 use crate::Outcome;
 use crate::cargo::cargo;

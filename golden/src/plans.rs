@@ -1,0 +1,74 @@
+//! Plans: the chance that a test sees a difference, and the numbers of lines that handbooks give.
+
+use tautline_engine::effort::power::{Groups, Sides, TTest};
+use tautline_engine::effort::size;
+use tautline_engine::effort::{SoFar, chance_to_settle};
+use tautline_engine::verdict::Goal;
+
+use crate::inputs::Inputs;
+use crate::table::Table;
+
+const PLANS: usize = 10;
+
+pub(crate) fn rows(table: &mut Table) {
+    let mut inputs = Inputs::new(5);
+    for plan in 0..PLANS {
+        for groups in [Groups::One, Groups::Two] {
+            for sides in [Sides::One, Sides::Two] {
+                let test = TTest { groups, sides, alpha: inputs.between(0.01, 0.2) };
+                let label = format!("plan {plan} {groups:?} {sides:?}").to_lowercase();
+                test_rows(table, &label, test, inputs.between(0.3, 2.0), inputs.between(3.0, 60.0));
+            }
+        }
+        size_rows(table, plan, &mut inputs);
+        settle_rows(table, plan, &mut inputs);
+    }
+}
+
+fn test_rows(table: &mut Table, label: &str, test: TTest, difference: f64, units: f64) {
+    table.real(format_args!("{label} power"), test.power(difference, units));
+    table.real(
+        format_args!("{label} power unlike"),
+        test.power_of_unlike_groups(difference, units, units / 2.0),
+    );
+    maybe(table, format!("{label} units"), test.units(difference, 0.8));
+    maybe(table, format!("{label} detectable"), test.detectable(units, 0.8));
+}
+
+fn size_rows(table: &mut Table, plan: usize, inputs: &mut Inputs) {
+    let deviation = inputs.between(0.02, 0.2);
+    let wanted = inputs.between(0.01, 0.1);
+    let again = size::deviation_of_differences(deviation, inputs.between(0.0, 0.95));
+    let plain = size::for_half_width(1.96, deviation, wanted);
+    table.real(format_args!("size {plan} half width"), plain);
+    table.real(
+        format_args!("size {plan} new"),
+        size::for_change_of_new_units(1.645, 0.842, deviation, wanted),
+    );
+    table.real(format_args!("size {plan} same"), size::for_change_of_same_units(1.645, 0.842, again, wanted));
+    table.real(format_args!("size {plan} population"), size::of_population(plain, 120.0));
+    table.real(format_args!("size {plan} share of mean"), size::for_share_of_mean(1.7, deviation, wanted));
+    maybe(table, format!("size {plan} interval"), size::for_interval(0.9, deviation, wanted));
+    table.row(format_args!("size {plan} corrected"), size::corrected(5 + 3 * plan, 0.95, 0.8));
+}
+
+fn settle_rows(table: &mut Table, plan: usize, inputs: &mut Inputs) {
+    let so_far = SoFar {
+        value: inputs.between(0.05, 0.5),
+        se: inputs.between(0.01, 0.06),
+        df: inputs.between(4.0, 9.0),
+        units: 10,
+        on_logit: plan.is_multiple_of(2),
+    };
+    for goal in [Goal::AtLeast(0.2), Goal::AtMost(0.2), Goal::Between(0.1, 0.3)] {
+        let chance = chance_to_settle(&so_far, goal, 0.9, 10 + 4 * plan);
+        table.real(format_args!("settle {plan} {goal:?}"), chance);
+    }
+}
+
+fn maybe(table: &mut Table, label: String, value: Option<f64>) {
+    match value {
+        Some(value) => table.real(label, value),
+        None => table.row(label, "none"),
+    }
+}

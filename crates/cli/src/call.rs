@@ -87,7 +87,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
             show::protocols(words);
             Ok(Exit::Well)
         }
-        Some(("completions", asked)) => completions(asked, words),
+        Some(("completions", asked)) => Ok(completions(asked, words)),
         _ => man(words),
     };
     done.unwrap_or_else(|(text, exit)| {
@@ -158,11 +158,11 @@ fn write_demo(asked: &ArgMatches, words: &Words) -> Done {
     Ok(Exit::Well)
 }
 
-fn completions(asked: &ArgMatches, words: &Words) -> Done {
+fn completions(asked: &ArgMatches, words: &Words) -> Exit {
     let shell = asked.get_one::<String>("shell").and_then(|name| name.parse::<clap_complete::Shell>().ok());
     let shell = shell.unwrap_or(clap_complete::Shell::Bash);
     clap_complete::generate(shell, &mut command(words), "tautline", &mut std::io::stdout());
-    Ok(Exit::Well)
+    Exit::Well
 }
 
 fn man(words: &Words) -> Done {

@@ -1,5 +1,4 @@
 //! The `tautline` command: parse, call, print.
-#![expect(clippy::print_stdout, reason = "printing is what the command is for")]
 
 mod call;
 mod demo;

@@ -35,7 +35,7 @@ fn write(value: &Value, text: &mut String) -> Option<()> {
         Value::Number(number) if number.is_f64() => return None,
         // serde_json writes null, booleans and whole numbers as RFC 8785 wants them, and strings with its escapes
         Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) => {
-            text.push_str(&value.to_string())
+            text.push_str(&value.to_string());
         }
         Value::Array(items) => {
             text.push('[');

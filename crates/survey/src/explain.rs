@@ -59,8 +59,9 @@ pub fn figure_words(subject: &Subject, height: bool) -> Message {
 pub fn goal_words(wanted: &Wanted) -> Message {
     let length = |measure: &crate::measure::Measure| Value::Length(measure.length(), measure.notation());
     let percent = |percent: &crate::goal::Percent| {
-        let places =
-            [(10_000, 0), (1_000, 1), (100, 2), (10, 3)].into_iter().find(|(step, _)| percent.0 % step == 0);
+        let places = [(10_000, 0), (1_000, 1), (100, 2), (10, 3)]
+            .into_iter()
+            .find(|(step, _)| percent.0.is_multiple_of(*step));
         Value::Share(percent.share(), places.map_or(4, |(_, places)| places))
     };
     match wanted {
@@ -213,15 +214,15 @@ fn limits(
         .with("probability", Value::Number(1.0 - tail.probability(), 3))
         .with("df", Value::Number(df, 2));
     let mut message = Message::new(kind).with("confidence", Value::Share(confidence, 0)).with("how", how);
-    if figure.method != Method::Bca {
-        message =
-            message.with("low", shown(ends.0, figure.height)).with("high", shown(ends.1, figure.height));
-    } else {
+    if figure.method == Method::Bca {
         let interval = figure.interval.ok()?;
         if kind != "explain-two-sided" {
             return None;
         }
         message = message.with("low", shown(interval.low, false)).with("high", shown(interval.high, false));
+    } else {
+        message =
+            message.with("low", shown(ends.0, figure.height)).with("high", shown(ends.1, figure.height));
     }
     Some(step(1, message))
 }

@@ -417,7 +417,7 @@ fn figure(figure: &Figure) -> FigureOutput {
         high_end: figure.high.as_ref().map(estimate),
         interval_method: figure.method.code(),
         interval: figure.interval.ok().map(|interval| (interval.low, interval.high)),
-        no_interval: figure.interval.err().map(|reason| reason.code()),
+        no_interval: figure.interval.err().map(tautline_engine::confidence::NoBound::code),
         strata: strata.map(|part| (part.name.clone(), part.weight, estimate(&part.estimate))).collect(),
         effective_lines: effective.reduce(|sum, one| sum + one),
     }

@@ -106,12 +106,20 @@ pub struct Visit {
     pub outcome: Outcome,
     /// What was read, in the order of the sheet.
     pub intercepts: Vec<Intercept>,
+    /// Rows of the sheet that could not be read as they stand; until they are settled the reading isn't whole.
+    #[serde(default, skip_serializing_if = "is_zero")]
+    pub set_aside: u32,
     /// Growth stage, wind, grazing, fire and whatever else was noted, by heading.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub conditions: Vec<(String, String)>,
     /// Where the visit itself was read from.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub place: Option<Place>,
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde hands in a reference")]
+const fn is_zero(count: &u32) -> bool {
+    *count == 0
 }
 
 impl Visit {

@@ -1,14 +1,19 @@
 //! The catalogue has words for every code, and no other room has sentences of its own.
 
+#![expect(clippy::unwrap_used, reason = "a test that can't read the sources has failed")]
+
 use std::fs;
 use std::path::{Path, PathBuf};
 use tautline_words::Words;
 
 /// Every Rust file that ships, without the catalogue itself, tests and examples.
 fn sources() -> Vec<(PathBuf, String)> {
-    let crates = Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("the room stands in crates/").to_owned();
-    let mut folders: Vec<PathBuf> =
-        ["engine", "survey", "exchange", "figures", "report", "cli"].iter().map(|room| crates.join(room).join("src")).collect();
+    let crates =
+        Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("the room stands in crates/").to_owned();
+    let mut folders: Vec<PathBuf> = ["engine", "survey", "exchange", "figures", "report", "cli"]
+        .iter()
+        .map(|room| crates.join(room).join("src"))
+        .collect();
     let mut files = Vec::new();
     while let Some(folder) = folders.pop() {
         for entry in fs::read_dir(&folder).unwrap_or_else(|error| panic!("{}: {error}", folder.display())) {
@@ -17,7 +22,7 @@ fn sources() -> Vec<(PathBuf, String)> {
             if path.is_dir() && name != "demo" {
                 // the demo's rows are data, invented and marked so
                 folders.push(path);
-            } else if name.ends_with(".rs") && !name.ends_with("tests.rs") {
+            } else if path.extension().is_some_and(|ending| ending == "rs") && !name.ends_with("tests.rs") {
                 let text = fs::read_to_string(&path).unwrap();
                 let shipped = text.split("#[cfg(test)]\nmod tests {").next().unwrap_or_default().to_owned();
                 files.push((path, shipped));
@@ -37,12 +42,11 @@ fn literals(line: &str) -> Vec<String> {
     while let Some(c) = chars.next() {
         match (&mut current, c) {
             (None, '/') if chars.peek() == Some(&'/') => break,
-            (None, '\'') => {
+            (None, '\'')
                 // a character such as '"'
-                if chars.peek() == Some(&'"') {
+                if chars.peek() == Some(&'"') => {
                     chars.next();
                 }
-            }
             (None, '"') => current = Some(String::new()),
             (Some(_), '\\') => {
                 chars.next();
@@ -122,7 +126,8 @@ fn codes_of_types_have_words() {
     for limit in [None, Some("2 in")] {
         let mut protocol = Protocol::default();
         protocol.gap.limit = limit.map(|text| {
-            tautline_survey::measure::Measure::read(text, None, tautline_engine::length::DecimalMark::Point).unwrap()
+            tautline_survey::measure::Measure::read(text, None, tautline_engine::length::DecimalMark::Point)
+                .unwrap()
         });
         for assumption in protocol.rule().1 {
             codes.push(format!("rule-{}", assumption.rule));
@@ -137,8 +142,17 @@ fn codes_of_types_have_words() {
 /// behind an `expect`, and purposes of seeds are read by programmers.
 #[test]
 fn no_sentence_stands_outside_the_catalogue() {
-    let for_programmers =
-        ["expect(", "reason", "SOUND", "panic!", "assert", "unreachable!", "from_purpose", "#[", "debug_assert"];
+    let for_programmers = [
+        "expect(",
+        "reason",
+        "SOUND",
+        "panic!",
+        "assert",
+        "unreachable!",
+        "from_purpose",
+        "#[",
+        "debug_assert",
+    ];
     let mut outside = Vec::new();
     for (file, text) in sources() {
         let lines: Vec<&str> = text.lines().collect();
@@ -148,7 +162,9 @@ fn no_sentence_stands_outside_the_catalogue() {
                 continue;
             }
             for literal in literals(line) {
-                let is_word = |word: &&str| word.len() > 1 && word.chars().all(|c| c.is_alphabetic() || c == ',' || c == '.');
+                let is_word = |word: &&str| {
+                    word.len() > 1 && word.chars().all(|c| c.is_alphabetic() || c == ',' || c == '.')
+                };
                 if literal.split(' ').filter(is_word).count() >= 4 && !literal.contains(['<', '{', '=']) {
                     outside.push(format!("{}:{}: {literal}", file.display(), number + 1));
                 }

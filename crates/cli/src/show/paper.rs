@@ -17,8 +17,8 @@ pub(super) fn work(input: &Input, result: &LineResult, words: &Words) {
         let known = input.plants.find(code).map_or(code.trim().to_uppercase(), |plant| plant.code.clone());
         result.species.iter().any(|species| species.counted && species.code == known)
     };
-    let terms: Vec<Term> = match result.recording {
-        Recording::LengthsOnly => input.visits[result.visit]
+    let terms: Vec<Term> = if result.recording == Recording::LengthsOnly {
+        input.visits[result.visit]
             .intercepts
             .iter()
             .filter(|intercept| intercept.state == State::Live && counted(&intercept.species))
@@ -28,16 +28,15 @@ pub(super) fn work(input: &Input, result: &LineResult, words: &Words) {
                 }
                 Extent::Edges { .. } => None,
             })
-            .collect(),
-        _ => {
-            let joined: &[Stretch] = result.cover.as_ref().map_or(&[], |cover| &cover.canopy);
-            let term = |stretch: &Stretch| Term {
-                edges: Some((stretch.start(), stretch.stop())),
-                length: stretch.length(),
-                notation,
-            };
-            joined.iter().map(term).collect()
-        }
+            .collect()
+    } else {
+        let joined: &[Stretch] = result.cover.as_ref().map_or(&[], |cover| &cover.canopy);
+        let term = |stretch: &Stretch| Term {
+            edges: Some((stretch.start(), stretch.stop())),
+            length: stretch.length(),
+            notation,
+        };
+        joined.iter().map(term).collect()
     };
     let read: Length = result.read;
     let line_notation = if result.is_partly_read() { notation } else { result.length.notation() };

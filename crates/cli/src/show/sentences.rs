@@ -20,6 +20,11 @@ pub(super) fn value(value: f64, height: bool, words: &Words) -> String {
     }
 }
 
+/// A figure, or the two ends it is known between.
+fn ends([low, high]: [f64; 2], show: impl Fn(f64) -> String, words: &Words) -> String {
+    super::between(low, high, low.to_bits() == high.to_bits(), show, words)
+}
+
 /// The sentences of a verdict, the plain one first.
 pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Words) -> Vec<String> {
     let what = figure_words(&judgement.goal.subject, judgement.height);
@@ -62,7 +67,7 @@ pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Wo
                 said.push(
                     words.say(
                         &Message::new("verdict-specialist")
-                            .with("value", show(figure.estimate.value))
+                            .with("value", ends(figure.ends().map(|end| end.value), show, words))
                             .with("se", show(se))
                             .with("df", Value::Number(df, 1))
                             .with("estimator", Value::Word(estimator(&figure.estimate.method)))
@@ -88,7 +93,7 @@ pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Wo
             );
         }
         Err(NoVerdict::NoFigure) => {
-            said.push(words.say(&Message::new("verdict-no-figure").with("what", what)))
+            said.push(words.say(&Message::new("verdict-no-figure").with("what", what)));
         }
     }
     let chance = Value::Share(f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0, 0);

@@ -5,7 +5,7 @@ use super::visits::{Visits, settle};
 use super::{Kind, Options, Sheet};
 use crate::headings::Column;
 use std::collections::{BTreeSet, HashMap};
-use tautline_survey::finding::{Finding, Place};
+use tautline_survey::finding::{Finding, Place, Weight};
 use tautline_survey::input::Input;
 use tautline_survey::measure::Measure;
 use tautline_survey::message::{Message, Value};
@@ -71,7 +71,13 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
             .with("first", first.file.as_str());
         return Err(Finding::must_settle(message).at(row.place(Column::Line)));
     }
-    let intercept = intercept(row, options, &input.visits[at])?;
+    let intercept = match intercept(row, options, &input.visits[at]) {
+        Ok(intercept) => intercept,
+        Err(finding) => {
+            input.visits[at].set_aside += u32::from(finding.weight == Weight::MustSettle);
+            return Err(finding);
+        }
+    };
     notes(row, &intercept, input);
     input.visits[at].intercepts.push(intercept);
     Ok(())

@@ -183,6 +183,7 @@ fn begun(key: &Key, protocol: String, place: Option<Place>) -> Visit {
         length: None,
         outcome: Outcome::Read,
         intercepts: Vec::new(),
+        set_aside: 0,
         conditions: Vec::new(),
         place,
     }

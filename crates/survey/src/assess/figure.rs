@@ -184,8 +184,8 @@ fn line_height(line: &LineResult, subject: &Subject) -> Option<f64> {
     (count > 0.0).then(|| sum / count)
 }
 
-/// The estimate from lines laid anywhere, in strata of known area, or in plots.
-pub fn estimate(
+/// The estimate from lines laid anywhere, in strata of known area, or in plots; there must be a line.
+pub(super) fn estimate(
     input: &Input,
     claim: Claim,
     lines: &[LineResult],

@@ -5,7 +5,7 @@ mod judge;
 mod round;
 mod subject;
 
-pub use figure::{Figure, Part, PartKind, Unsure, estimate};
+pub use figure::{Figure, Part, PartKind, Unsure};
 pub use judge::{Judgement, NoVerdict, Threshold};
 pub use subject::{intercept, subjects};
 
@@ -168,11 +168,16 @@ fn assess_round(
                             .with("line", line.line.as_str())
                             .with("to", Value::Length(line.read, line.length.notation()))
                             .with("length", Value::Length(line.length.length(), line.length.notation())),
-                    ))
+                    ));
                 }
                 Ok(mut line) => {
                     findings.append(&mut line.findings);
-                    lines.push(line);
+                    if line.unsettled {
+                        let message = Message::new("line-left-out").with("site", line.site.as_str());
+                        findings.push(Finding::must_settle(message.with("line", line.line.as_str())));
+                    } else {
+                        lines.push(line);
+                    }
                 }
                 Err(finding) => findings.push(finding),
             }

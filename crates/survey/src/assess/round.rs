@@ -16,9 +16,12 @@ pub(super) struct Round {
     again: Vec<(usize, usize)>,
 }
 
+/// Visits by line.
+type ByLine<'a> = BTreeMap<&'a str, Vec<usize>>;
+
 /// Sites and years in order; a line that was read more than once goes in with its first pass.
 pub(super) fn rounds(input: &Input, only: Option<u16>) -> Vec<Round> {
-    let mut by_round: BTreeMap<(&str, Option<u16>), BTreeMap<&str, Vec<usize>>> = BTreeMap::new();
+    let mut by_round: BTreeMap<(&str, Option<u16>), ByLine> = BTreeMap::new();
     for (index, visit) in input.visits.iter().enumerate() {
         let year = visit.date.map(crate::date::Date::year);
         if only.is_none() || year == only {

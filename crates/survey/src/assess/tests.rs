@@ -49,6 +49,7 @@ fn site(lines: &[(&str, &str, u32)]) -> Input {
             length: None,
             outcome: Outcome::Read,
             intercepts: if *intercept > 0 { vec![intercept_row] } else { Vec::new() },
+            set_aside: 0,
             conditions: Vec::new(),
             place: None,
         });
@@ -216,4 +217,15 @@ fn no_verdict_leans_on_one_end_of_a_figure_known_between_two() {
     assert!((low.value - 0.031).abs() < 1e-12 && (high.value - 0.052).abs() < 1e-12);
     assert_eq!(assessment.judgements[0].verdict, Verdict::NotYetShown);
     assert_eq!(only(&input, &asked("at least 2 %")).judgements[0].verdict, Verdict::Met);
+}
+
+/// A line of which a row could not be read speaks for no site: its cover isn't whole.
+#[test]
+fn a_line_with_rows_set_aside_is_left_out_and_named() {
+    let mut input = site(&[("10", "", 100), ("10", "", 200), ("10", "", 900)]);
+    input.visits[2].set_aside = 1;
+    let assessment = only(&input, &Question::default());
+    assert!((assessment.figures[0].estimate.value - 0.15).abs() < 1e-12);
+    let codes: Vec<&str> = assessment.findings.iter().map(|finding| finding.message.code).collect();
+    assert_eq!(codes, ["rows-set-aside", "line-left-out"]);
 }

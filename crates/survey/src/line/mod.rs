@@ -5,7 +5,7 @@ mod positions;
 mod traits;
 
 use crate::date::Date;
-use crate::finding::Finding;
+use crate::finding::{Finding, Weight};
 use crate::input::Input;
 use crate::measure::Measure;
 use crate::message::Message;
@@ -159,6 +159,8 @@ pub struct LineResult {
     pub findings: Vec<Finding>,
     /// The visit it came from, by its place in the input.
     pub visit: usize,
+    /// Part of the reading must be settled first, so the line is shown and speaks for no site.
+    pub unsettled: bool,
 }
 
 impl LineResult {
@@ -262,15 +264,24 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
         gap_classes: Vec::new(),
         findings: Vec::new(),
         visit: index,
+        unsettled: false,
     };
     if lengths_only {
         lengths::work_out(&work, &mut result);
     } else {
         positions::work_out(&work, &mut result, choice.gap_breaks.as_deref());
     }
+    if visit.set_aside > 0 {
+        let message = about("rows-set-aside").with("rows", u64::from(visit.set_aside));
+        result.findings.push(placed(Finding::must_settle(message)));
+    }
+    result.unsettled = result.findings.iter().any(|finding| finding.weight == Weight::MustSettle);
     compose(&mut result);
     Ok(result)
 }
+
+/// Growth forms or groups, each with the numbers of its species.
+type Members<T> = Vec<(T, Vec<usize>)>;
 
 /// What both ways of recording need.
 struct Work<'a> {
@@ -310,7 +321,7 @@ impl Work<'_> {
     }
 
     /// The growth forms and groups that the line's species belong to, each with its species' numbers.
-    fn unions(&self, codes: &[String]) -> (Vec<(GrowthForm, Vec<usize>)>, Vec<(String, Vec<usize>)>) {
+    fn unions(&self, codes: &[String]) -> (Members<GrowthForm>, Members<String>) {
         let members = |is: &dyn Fn(&str) -> bool| -> Vec<usize> {
             codes.iter().enumerate().filter(|(_, code)| is(code)).map(|(number, _)| number).collect()
         };

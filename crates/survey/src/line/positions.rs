@@ -81,10 +81,12 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
     result.codes = codes;
     result.cover = Some(low);
     for intercept in &work.visit.intercepts {
-        if let Extent::Edges { stop, .. } = &intercept.extent
+        if let Extent::Edges { start, stop } = &intercept.extent
             && stop.length() > result.length.length()
         {
-            let message = Message::new("beyond-the-tape")
+            // nothing of it on the tape: most likely another unit or another line
+            let wholly = start.length() >= result.length.length();
+            let message = Message::new(if wholly { "wholly-beyond-the-tape" } else { "beyond-the-tape" })
                 .with("site", result.site.as_str())
                 .with("line", result.line.as_str())
                 .with("stop", crate::message::Value::Length(stop.length(), stop.notation()))
@@ -92,7 +94,7 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
                     "length",
                     crate::message::Value::Length(result.length.length(), result.length.notation()),
                 );
-            let finding = Finding::have_a_look(message);
+            let finding = if wholly { Finding::must_settle(message) } else { Finding::have_a_look(message) };
             result.findings.push(intercept.place.clone().map_or(finding.clone(), |place| finding.at(place)));
         }
     }

@@ -51,6 +51,7 @@ fn input(protocol: Protocol, intercepts: Vec<Intercept>) -> Input {
         length: None,
         outcome: Outcome::Read,
         intercepts,
+        set_aside: 0,
         conditions: Vec::new(),
         place: None,
     });

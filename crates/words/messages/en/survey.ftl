@@ -19,6 +19,12 @@ lengths-only-overlap-unknown = { $site }, line { $line }: lengths only. How far 
 lengths-pass-the-line = { $site }, line { $line }: the lengths of { $species } add up to more than the line. Check them against the sheet.
 plant-marks-missing = { $site }, line { $line }: the gap rule stops at the plant and the plants were not marked, so under another limit cover lies between a low and a high figure.
 beyond-the-tape = { $site }, line { $line }: an intercept stops at { $stop }, beyond the tape of { $length }. Only the part on the line counts.
+wholly-beyond-the-tape = { $site }, line { $line }: an intercept stops at { $stop } and lies wholly beyond the tape of { $length }. Another unit, or another line?
+rows-set-aside = { $site }, line { $line }: { $rows ->
+    [one] one row was
+   *[other] { $rows } rows were
+} set aside, so its cover is not whole.
+line-left-out = { $site }, line { $line } is left out of the site's figures until that is settled.
 species-not-listed = { $species } is not on the plant list. It counts, since the reader wrote it down; add it to the list to settle that.
 
 ## Protocols

@@ -230,7 +230,11 @@ fn line_row(result: &LineResult, input: &Input, words: &Words) -> Vec<String> {
             cover_words(result, result.dead, words)
         },
         closed,
-        words.word(recorded),
+        if result.unsettled {
+            words.say(&Message::new("to-settle").with("recorded", words.word(recorded)))
+        } else {
+            words.word(recorded)
+        },
         reader.join(", "),
     ]
 }

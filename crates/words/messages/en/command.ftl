@@ -77,6 +77,7 @@ column-n = n
 positions = positions
 lengths-only = lengths only
 nothing-found-on-line = nothing found
+to-settle = { $recorded }, to settle
 closed-count = { $count } · { $length }
 between-ends = { $low } to { $high }
 title-site = { $site }
@@ -154,7 +155,7 @@ too-few-units = a bootstrap needs three lines or more
 
 ## Chain
 explain-verdict = Goal: { $what } { $goal }. Verdict: { $verdict }.
-explain-bounds = Decided by the one-sided { $confidence } bounds: at least { $lower }; at most { $upper }. Two one-sided tests for a goal between two values (Schuirmann 1987).
+explain-bounds = Decided by the one-sided { $confidence } bounds: at least { $lower }; at most { $upper }.
 explain-bounds-zeros = Nothing was found on any line; one-sided { $confidence } bound 1 − (1 − c)^(1/n) on the share of lines, times the stated cover where present: { $lower } to { $upper }.
 explain-no-bounds = There are no bounds.
 explain-figure = { $what }: { $value }

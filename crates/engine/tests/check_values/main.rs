@@ -1,0 +1,5 @@
+//! Statistics against figures that others worked out: printed ones, and those of other programs.
+
+mod published;
+mod reference;
+mod tables;

@@ -1,0 +1,158 @@
+//! A verdict in sentences: for anybody first, then for a specialist.
+
+use crate::shown;
+use tautline_engine::confidence::{Bounds, NoBound, zeros};
+use tautline_engine::effort::MoreUnits;
+use tautline_engine::estimate::SamplingError;
+use tautline_engine::verdict::Verdict;
+use tautline_survey::assess::{Assessment, Figure, Judgement, NoVerdict, Threshold};
+use tautline_survey::explain::{figure_words, goal_words};
+use tautline_survey::limits;
+use tautline_survey::message::{Message, Value};
+use tautline_survey::output::estimator;
+use tautline_words::Words;
+
+/// Which of the two bounds decided.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Deciding {
+    /// What is sure to be there is enough, or too much.
+    Lower,
+    /// What can be there at most is little enough, or too little.
+    Upper,
+    /// Both were needed.
+    Both,
+}
+
+/// The bound that decided, or that a goal of this kind waits for.
+pub(crate) fn deciding(judgement: &Judgement, bounds: Bounds) -> Deciding {
+    match (judgement.verdict, judgement.threshold) {
+        (Verdict::Met, Threshold::AtLeast(_)) | (Verdict::NotMet, Threshold::AtMost(_)) => Deciding::Lower,
+        (Verdict::NotMet, Threshold::Between(_, high)) if bounds.lower > high => Deciding::Lower,
+        (Verdict::Met, Threshold::AtMost(_))
+        | (Verdict::NotMet, Threshold::AtLeast(_) | Threshold::Between(..)) => Deciding::Upper,
+        _ => Deciding::Both,
+    }
+}
+
+/// What the goal is about, and the verdict on it.
+pub(crate) fn in_short(judgement: &Judgement, words: &Words) -> String {
+    let goal = Message::new("report-goal")
+        .with("what", figure_words(&judgement.goal.subject, judgement.height))
+        .with("goal", goal_words(&judgement.goal.wanted));
+    let verdict = Value::Word(judgement.verdict.code());
+    words.say(&Message::new("report-short").with("goal", goal).with("verdict", verdict))
+}
+
+/// The verdict itself, in one sentence.
+pub(crate) fn sentence(judgement: &Judgement, words: &Words) -> String {
+    let message = match judgement.verdict {
+        Verdict::Met => Message::new("verdict-met"),
+        Verdict::NotMet => Message::new("verdict-not-met"),
+        Verdict::NotYetShown => Message::new("verdict-not-yet-shown"),
+    };
+    let what = figure_words(&judgement.goal.subject, judgement.height);
+    words.say(&message.with("goal", goal_words(&judgement.goal.wanted)).with("what", what))
+}
+
+/// What the readings show, in plain words.
+pub(crate) fn plainly(assessment: &Assessment, judgement: &Judgement, words: &Words) -> Vec<String> {
+    let what = figure_words(&judgement.goal.subject, judgement.height);
+    let Some(figure) = judgement.figure.map(|at| &assessment.figures[at]) else {
+        return vec![words.say(&Message::new("verdict-no-figure").with("what", what))];
+    };
+    let mut said = vec![
+        words.say(&comes_to(figure, what, words)),
+        words.say(&sure_of(assessment, judgement, figure, words)),
+    ];
+    let chance = Value::Share(f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0, 0);
+    match judgement.more {
+        Some(MoreUnits::More(more)) => {
+            let units = if figure.estimate.method.counts_plots() { "plots" } else { "lines" };
+            let message =
+                Message::new("verdict-more-lines").with("more", more).with("units", Value::Word(units));
+            said.push(words.say(&message.with("chance", chance)));
+        }
+        Some(MoreUnits::NoPracticalNumber) => {
+            let message =
+                Message::new("verdict-no-practical-number").with("most", limits::MOST_PRACTICAL_LINES);
+            said.push(words.say(&message.with("chance", chance)));
+        }
+        None => {}
+    }
+    said
+}
+
+fn comes_to(figure: &Figure, what: Message, words: &Words) -> Message {
+    let [low, high] = figure.ends().map(|end| shown::value(end.value, figure.height, words));
+    if figure.high.is_some() {
+        Message::new("report-comes-between").with("what", what).with("low", low).with("high", high)
+    } else {
+        Message::new("report-comes-to").with("what", what).with("value", low)
+    }
+}
+
+/// What can be said of other lines than those read.
+fn sure_of(assessment: &Assessment, judgement: &Judgement, figure: &Figure, words: &Words) -> Message {
+    let confidence = shown::confidence(assessment);
+    let lines = figure.estimate.units;
+    let share = Value::Share(zeros::share_of_lines_at_most(lines, assessment.confidence), 1);
+    let bounds = match judgement.bounds {
+        Ok(bounds) => bounds,
+        Err(NoVerdict::NoBound(NoBound::NothingFound)) => {
+            return Message::new("report-nothing-found")
+                .with("lines", lines)
+                .with("confidence", confidence)
+                .with("share", share);
+        }
+        Err(NoVerdict::NoBound(reason)) => {
+            return Message::new("verdict-no-bound").with("reason", Value::Word(reason.code()));
+        }
+        Err(NoVerdict::NoFigure) => {
+            let what = figure_words(&judgement.goal.subject, judgement.height);
+            return Message::new("verdict-no-figure").with("what", what);
+        }
+    };
+    let [lower, upper] =
+        [bounds.lower, bounds.upper].map(|bound| shown::value(bound, judgement.height, words));
+    let message = if judgement.from_zeros {
+        Message::new("verdict-bounds-zeros").with("lines", lines).with("share", share)
+    } else if judgement.verdict == Verdict::NotYetShown {
+        Message::new("report-may-be-either")
+    } else {
+        match deciding(judgement, bounds) {
+            Deciding::Lower => Message::new("report-is-or-more"),
+            Deciding::Upper => Message::new("report-is-or-less"),
+            Deciding::Both => Message::new("report-is-within"),
+        }
+    };
+    message.with("lower", lower).with("upper", upper).with("confidence", confidence)
+}
+
+/// The same for a specialist; nothing where there is no error.
+pub(crate) fn for_a_specialist(
+    assessment: &Assessment,
+    judgement: &Judgement,
+    words: &Words,
+) -> Option<String> {
+    let figure = judgement.figure.map(|at| &assessment.figures[at])?;
+    let SamplingError::Known { se, df } = figure.estimate.error else { return None };
+    let bounds = judgement.bounds.ok().filter(|_| !judgement.from_zeros)?;
+    let show = |number: f64| shown::value(number, judgement.height, words);
+    let stated = match deciding(judgement, bounds) {
+        Deciding::Lower => Message::new("report-lower-bound"),
+        Deciding::Upper => Message::new("report-upper-bound"),
+        Deciding::Both => Message::new("report-both-bounds"),
+    }
+    .with("confidence", shown::confidence(assessment))
+    .with("lower", show(bounds.lower))
+    .with("upper", show(bounds.upper));
+    let message = Message::new("report-specialist")
+        .with("value", shown::estimate(figure, words))
+        .with("se", show(se))
+        .with("df", Value::Number(df, 1))
+        .with("estimator", Value::Word(estimator(&figure.estimate.method)))
+        .with("source", Value::Word(figure.estimate.method.source().code()))
+        .with("method", Value::Word(figure.method.code()))
+        .with("bounds", stated);
+    Some(words.say(&message))
+}

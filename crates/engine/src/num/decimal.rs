@@ -23,7 +23,7 @@ pub fn decimal(x: f64, places: u32) -> String {
     let places = places as usize;
     // The exact decimal expansion of a double ends within 1074 places, so this text is exact.
     let exact = format!("{:.*}", EXACT_PLACES.max(places), x.abs());
-    let (whole, fraction) = exact.split_once('.').unwrap_or((&exact, ""));
+    let (whole, fraction) = exact.split_once('.').expect("a fixed-point text with places has a point");
     let mut digits = format!("{whole}{}", &fraction[..places]).into_bytes();
     if fraction.as_bytes().get(places).is_some_and(|&next| next >= b'5') {
         add_one(&mut digits);
@@ -59,16 +59,14 @@ pub fn percent(share: f64, places: u32) -> String {
     if !share.is_finite() {
         return share.to_string();
     }
-    let rounded = decimal(share, places.saturating_add(2));
+    let places = places as usize;
+    let rounded = decimal(share, u32::try_from(places + 2).unwrap_or(u32::MAX));
     let (sign, rest) = rounded.strip_prefix('-').map_or(("", rounded.as_str()), |rest| ("-", rest));
-    let (whole, fraction) = rest.split_once('.').unwrap_or((rest, "00"));
-    let (hundredths, rest) = fraction.split_at(2);
-    let shifted = format!("{whole}{hundredths}");
-    let whole = match shifted.trim_start_matches('0') {
-        "" => "0",
-        digits => digits,
-    };
-    if rest.is_empty() { format!("{sign}{whole}") } else { format!("{sign}{whole}.{rest}") }
+    let (whole, fraction) = rest.split_once('.').expect("two places or more were asked for");
+    let shifted = format!("{whole}{}", &fraction[..2]);
+    let whole = shifted.trim_start_matches('0');
+    let whole = if whole.is_empty() { "0" } else { whole };
+    if places == 0 { format!("{sign}{whole}") } else { format!("{sign}{whole}.{}", &fraction[2..]) }
 }
 
 /// The shortest text that reads back as the same number; for data, not for people.

@@ -16,7 +16,6 @@
 /// assert!((root - std::f64::consts::SQRT_2).abs() < 1e-15);
 /// ```
 #[expect(clippy::many_single_char_names, reason = "the paper's letters")]
-#[expect(clippy::many_single_char_names, reason = "the paper's own letters")]
 pub fn crossing(f: impl Fn(f64) -> f64, low: f64, high: f64) -> Option<f64> {
     // The letters are the paper's: b the newest point, a the other end of the bracket, c the one before.
     let (mut b, mut a) = (low, high);

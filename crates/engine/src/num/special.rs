@@ -87,7 +87,6 @@ pub fn incomplete_gamma(a: f64, x: f64) -> Tails {
 
 /// xᵃ yᵇ / B(a, b).
 #[expect(clippy::many_single_char_names, reason = "the letters of the formula")]
-#[expect(clippy::many_single_char_names, reason = "the source's own letters")]
 fn beta_factor(a: f64, b: f64, x: f64, y: f64) -> f64 {
     let n = a + b;
     let exponent =

@@ -14,7 +14,7 @@ by_hand() {
     cargo_deny) say "cargo-deny: cargo install cargo-deny --locked --version $CARGO_DENY_VERSION" ;;
     wasm_compiler) say "a compiler for the browser: rustup target add wasm32-unknown-unknown" ;;
     node) say "Node.js 18 or newer: apt-get install nodejs" ;;
-    reference) say "Python 3 with venv, R with survey and boot: apt-get install python3-venv r-base-core r-cran-survey r-cran-boot" ;;
+    reference) say "PyPI within reach, Python 3 with venv, R with survey and boot: apt-get install python3-venv r-base-core r-cran-survey r-cran-boot" ;;
     esac
 }
 

@@ -1,0 +1,118 @@
+//! The command as a person uses it: what it prints, and how it ends.
+
+#![expect(clippy::unwrap_used, reason = "a test that can't call the command has failed")]
+
+use std::io::Write;
+use std::process::{Command, Output, Stdio};
+
+fn tautline(arguments: &[&str], input: &str) -> Output {
+    let mut child = Command::new(env!("CARGO_BIN_EXE_tautline"))
+        .args(arguments)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    // a call that refuses its arguments may close its input before reading it
+    let _ = child.stdin.take().unwrap().write_all(input.as_bytes());
+    child.wait_with_output().unwrap()
+}
+
+fn text(output: &Output) -> String {
+    String::from_utf8(output.stdout.clone()).unwrap().replace('\u{a0}', " ")
+}
+
+fn folder(name: &str) -> std::path::PathBuf {
+    let folder = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
+    let _ = std::fs::remove_dir_all(&folder);
+    folder
+}
+
+/// Common practice, no source: 29 + 44 = 73 in of a 65-ft line, 780 in, is 9.36 %.
+const SHEET: &str = "site,line,line length,length (in)\nInvented,1,65 ft,5\nInvented,1,65 ft,2.5\nInvented,1,65 ft,2.5\n\
+    Invented,1,65 ft,5\nInvented,1,65 ft,10.5\nInvented,1,65 ft,3.5\nInvented,1,65 ft,16\nInvented,1,65 ft,17\n\
+    Invented,1,65 ft,3.5\nInvented,1,65 ft,2\nInvented,1,65 ft,5.5\n";
+
+#[test]
+fn the_work_on_paper_of_the_check_value() {
+    let output = tautline(&["cover", "-", "--protocol", "live-canopy-2.5in", "--work"], SHEET);
+    assert_eq!(output.status.code(), Some(0));
+    let printed = text(&output);
+    for row in [
+        "5 + 2.5 + 2.5 + 5 + 10.5 + 3.5 = 29",
+        "16 + 17 + 3.5 + 2 + 5.5 = 44",
+        "together: 29 + 44 = 73 in",
+        "line: 65 × 12 = 780 in",
+        "73 ÷ 780 = 0.09359, that is 9.36 %, rounded last",
+    ] {
+        assert!(printed.contains(row), "“{row}” is not in\n{printed}");
+    }
+}
+
+#[test]
+fn data_is_json_and_delimited_text() {
+    let json = tautline(&["cover", "-", "--json"], SHEET);
+    let value: serde_json::Value = serde_json::from_slice(&json.stdout).unwrap();
+    assert_eq!(value["format"], "tautline.cover");
+    assert_eq!(value["version"], 1);
+    assert_eq!(value["lines"][0]["canopy"]["low_nm"], 73 * 25_400_000_i64);
+    let csv = text(&tautline(&["cover", "-", "--csv"], SHEET));
+    assert!(csv.lines().nth(1).unwrap().contains(",19812,1854.2,1854.2,"), "{csv}");
+}
+
+#[test]
+fn each_way_of_ending() {
+    let status = |arguments: &[&str], input: &str| tautline(arguments, input).status.code();
+    assert_eq!(status(&["cover", "-"], SHEET), Some(0));
+    let swapped =
+        "site,line,line length,start (in),stop (in)\nInvented,1,65 ft,20,10\nInvented,1,65 ft,30,40\n";
+    assert_eq!(status(&["cover", "-"], swapped), Some(1));
+    assert_eq!(status(&["cover", "-", "--unit", "furlong"], SHEET), Some(2));
+    assert_eq!(status(&["cover"], ""), Some(2));
+    assert_eq!(status(&["assess", "-", "--goal", "lots"], SHEET), Some(2));
+    assert_eq!(status(&["cover", "-"], "hello\n"), Some(3));
+    assert_eq!(status(&["cover", "no-such-file.csv"], ""), Some(4));
+    assert_eq!(status(&["--help"], ""), Some(0));
+}
+
+#[test]
+fn one_line_has_no_interval_and_no_verdict() {
+    let printed = text(&tautline(&["assess", "-", "--goal", "at least 5 %"], SHEET));
+    assert!(printed.contains("one line shows no variation between lines"), "{printed}");
+    assert!(printed.contains("don't show yet"), "{printed}");
+}
+
+#[test]
+fn completions_and_the_man_page_are_made() {
+    assert!(text(&tautline(&["completions", "bash"], "")).contains("tautline"));
+    assert!(text(&tautline(&["man"], "")).contains(".TH tautline"));
+    assert!(text(&tautline(&["protocols"], "")).contains("Boyd, Bates and Miller 2007"));
+}
+
+#[test]
+fn the_demo_runs_through_and_fits_a_hundred_columns() {
+    let folder = folder("demo");
+    let place = folder.to_str().unwrap();
+    assert_eq!(tautline(&["demo", place], "").status.code(), Some(0));
+    let report = folder.join("report.html");
+    for arguments in [
+        vec!["cover", place, "--by", "species"],
+        vec!["assess", place, "--by", "form", "--report", report.to_str().unwrap()],
+    ] {
+        let output = tautline(&arguments, "");
+        assert_eq!(output.status.code(), Some(0), "{}", String::from_utf8_lossy(&output.stderr));
+        let printed = text(&output);
+        // paths are as long as they are
+        let wide: Vec<&str> =
+            printed.lines().filter(|line| line.chars().count() > 100 && !line.contains(place)).collect();
+        assert!(wide.is_empty(), "{wide:#?}");
+        assert!(!printed.contains('\u{1b}'), "no colour where there is no terminal");
+    }
+    assert!(std::fs::read_to_string(report).unwrap().contains("<svg"));
+    let explained = text(&tautline(&["assess", place, "--year", "2026", "--explain"], ""));
+    for link in ["Cochran 1977, 5.3–5.4", "Korn and Graubard 1998", "readings-2026.csv row"] {
+        assert!(explained.contains(link), "no “{link}” in the chain");
+    }
+    // what stands there is left alone
+    assert_eq!(tautline(&["demo", place], "").status.code(), Some(4));
+}

@@ -1,4 +1,5 @@
 //! A page about a hand-worked, invented site: it says what was worked out, and it stands alone.
+#![expect(clippy::unwrap_used, reason = "a test that can't go on should stop")]
 
 use std::fs;
 use std::path::Path;
@@ -201,11 +202,10 @@ fn the_page_is_well_formed_and_stands_alone() {
         }
     }
     assert!(open.is_empty(), "{open:?} stay open");
-    for foreign in ["<script", "http://", "https://", "url(", "@import", " src=", "<link", "<b>"] {
-        let found =
-            page.matches(foreign).count() - if foreign == "url(" { page.matches("url(#").count() } else { 0 };
-        let of_pictures = page.matches("xmlns=\"http://www.w3.org/2000/svg\"").count();
-        assert_eq!(found - if foreign == "http://" { of_pictures } else { 0 }, 0, "{foreign}");
+    // the name of the vector markup is no address, and `url(#…)` points into the page itself
+    let own = page.replace("xmlns=\"http://www.w3.org/2000/svg\"", "").replace("url(#", "");
+    for foreign in ["<script", "http:", "https:", "url(", "@import", " src=", "<link", "<b>"] {
+        assert!(!own.contains(foreign), "{foreign}");
     }
     assert!(page.contains("Flat &lt;b&gt;&amp;&quot;quoted&quot;"));
     let mut ids: Vec<&str> = page.split(" id=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect();
@@ -252,7 +252,7 @@ fn every_code_has_words() {
         let text = fs::read_to_string(&path).unwrap();
         let families =
             ["report-", "column-", "title-", "verdict-", "heading-", "units-", "explain-", "finding-"];
-        for literal in text.split('"').skip(1).step_by(1) {
+        for literal in text.split('"').skip(1) {
             let is_code = families.iter().any(|family| literal.starts_with(family) && literal != *family)
                 && literal.bytes().all(|b| b.is_ascii_lowercase() || b == b'-');
             if is_code {

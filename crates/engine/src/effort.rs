@@ -68,22 +68,35 @@ pub fn chance_to_settle(so_far: &SoFar, goal: Goal, confidence: f64, units: usiz
     };
     let on_scale = |goal: f64| if so_far.on_logit { logit(goal) } else { goal };
     let t = t_quantile(confidence, df);
-    let clearly = |distance: f64| {
-        let beyond = 1.0 - noncentral_t_cdf(t, df, distance / se);
-        if beyond.is_nan() { 1.0 } else { beyond }
-    };
+    let clearly = |distance: f64| beyond(t, df, distance / se);
     match goal {
         Goal::AtLeast(g) | Goal::AtMost(g) => clearly((at - on_scale(g)).abs()),
         Goal::Between(low, high) => {
-            let (low, high) = (on_scale(low), on_scale(high));
-            if at < low {
-                clearly(low - at)
-            } else if at > high {
-                clearly(at - high)
+            let (to_low, to_high) = (at - on_scale(low), on_scale(high) - at);
+            if to_low < 0.0 {
+                clearly(-to_low)
+            } else if to_high < 0.0 {
+                clearly(-to_high)
+            } else if to_low.is_infinite() {
+                clearly(to_high)
+            } else if to_high.is_infinite() {
+                clearly(to_low)
             } else {
-                chance_between(t, df, (at - low) / se, (high - at) / se)
+                chance_between(t, df, to_low / se, to_high / se)
             }
         }
+    }
+}
+
+/// Chance that a figure lies clearly beyond a goal, `distance` standard errors away: certain where the goal is at the
+/// end of the scale (0 or 100 % on the logit), none where the figure itself is.
+fn beyond(t: f64, df: f64, distance: f64) -> f64 {
+    if distance.is_nan() {
+        0.0
+    } else if distance.is_infinite() {
+        1.0
+    } else {
+        1.0 - noncentral_t_cdf(t, df, distance)
     }
 }
 
@@ -103,4 +116,34 @@ pub fn more_units(so_far: &SoFar, goal: Goal, confidence: f64, chance: f64, most
     ((so_far.units + 1)..=most)
         .find(|&units| chance_to_settle(so_far, goal, confidence, units) >= chance)
         .map_or(MoreUnits::NoPracticalNumber, |units| MoreUnits::More(units - so_far.units))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const TWENTY: SoFar = SoFar { value: 0.2, se: 0.04, df: 7.0, units: 10, on_logit: false };
+
+    /// Ten lines in three strata have 7 degrees of freedom, so twenty have 17; the error shrinks by √2.
+    #[test]
+    fn strata_keep_what_they_cost() {
+        let expected = 1.0 - noncentral_t_cdf(t_quantile(0.9, 17.0), 17.0, 0.05 / 0.04 * sqrt(2.0));
+        assert!((chance_to_settle(&TWENTY, Goal::AtLeast(0.15), 0.9, 20) - expected).abs() < 1e-12);
+    }
+
+    /// On the logit 0 % is endlessly far, so only the other end is left to be shown.
+    #[test]
+    fn from_nothing_to_a_quarter_is_at_most_a_quarter() {
+        let logit = SoFar { on_logit: true, ..TWENTY };
+        let chance = |goal| chance_to_settle(&logit, goal, 0.9, 40);
+        let one_sided = chance(Goal::AtMost(0.25));
+        assert!((chance(Goal::Between(0.0, 0.25)) - one_sided).abs() < 1e-12);
+        assert!(one_sided > 0.5 && one_sided < 1.0, "{one_sided}");
+    }
+
+    #[test]
+    fn a_figure_at_the_end_of_the_scale_settles_nothing() {
+        let full = SoFar { value: 1.0, on_logit: true, ..TWENTY };
+        assert_eq!(more_units(&full, Goal::AtLeast(0.15), 0.9, 0.8, 100), MoreUnits::NoPracticalNumber);
+    }
 }

@@ -170,4 +170,13 @@ mod tests {
         assert!(acceleration(&[group(&[1.0, 2.0, 3.0, 4.0, 5.0])]).abs() < 1e-12);
         assert!(acceleration(&[group(&[1.0, 1.0, 1.0, 9.0])]) > 0.0);
     }
+
+    /// By hand, Davison and Hinkley 1997, §5.3.2, with areas of one half: the first stratum has Σd³ = 6 and Σd² = 6 of
+    /// 3, the second 24 and 12 of 4: (6/27 + 24/64)/8 / (6 ((6/9 + 12/16)/4)^1.5) = 0.059032.
+    #[test]
+    fn strata_weigh_in_the_acceleration() {
+        let half = |values| Group { weight: 0.5, ..group(values) };
+        let found = acceleration(&[half(&[0.0, 0.0, 3.0]), half(&[0.0, 0.0, 0.0, 4.0])]);
+        assert!((found - 0.059_032).abs() < 1e-6, "{found}");
+    }
 }

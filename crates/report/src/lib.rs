@@ -86,7 +86,7 @@ fn contents(sorted: &[&Assessment], words: &Words) -> String {
             );
             let verdicts: Vec<String> =
                 assessment.judgements.iter().map(|one| verdict::in_short(one, words)).collect();
-            around("li", &(link + &escape(&verdicts.join("; "))))
+            around("li", &(link + &markup::list(&verdicts)))
         })
         .collect();
     around("nav", &(text("h2", &words.word("report-sites")) + &around("ul", &items)))

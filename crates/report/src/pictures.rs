@@ -47,10 +47,13 @@ fn twice(id: &str, title: &str, description: &str, draw: impl Fn(&Frame) -> Stri
     picture(&draw(&frame("wide", 704)), &draw(&frame("narrow", 358)))
 }
 
-/// The name of a figure with a capital, as it begins a line of its own.
+/// What a figure is about; a species by its plant's name.
 pub(crate) fn name(figure: &Figure, input: &Input, words: &Words) -> String {
     match &figure.subject {
-        Subject::Species(code) if !figure.height && !code.is_empty() => plant_name(code, input),
+        Subject::Species(code) if !code.is_empty() => {
+            let plant = plant_name(code, input);
+            if figure.height { words.say(&Message::new("height-of").with("what", plant)) } else { plant }
+        }
         subject => words.say(&figure_words(subject, figure.height)),
     }
 }

@@ -36,11 +36,11 @@ pub(crate) fn deciding(judgement: &Judgement, bounds: Bounds) -> Deciding {
 
 /// What the goal is about, and the verdict on it.
 pub(crate) fn in_short(judgement: &Judgement, words: &Words) -> String {
-    let goal = Message::new("report-goal")
+    let message = Message::new("report-short")
         .with("what", figure_words(&judgement.goal.subject, judgement.height))
-        .with("goal", goal_words(&judgement.goal.wanted));
-    let verdict = Value::Word(judgement.verdict.code());
-    words.say(&Message::new("report-short").with("goal", goal).with("verdict", verdict))
+        .with("goal", goal_words(&judgement.goal.wanted))
+        .with("verdict", Value::Word(judgement.verdict.code()));
+    words.say(&message)
 }
 
 /// The verdict itself, in one sentence.

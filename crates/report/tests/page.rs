@@ -236,7 +236,7 @@ fn the_newest_year_of_a_site_comes_first() {
     let headings: Vec<&str> =
         page.split("<h2 id=").skip(1).filter_map(|rest| rest.split(['>', '<']).nth(1)).collect();
     assert_eq!(headings, ["B 2, 2026", "B 2, 2024", "B 10, 2025"]);
-    says(&page, &["canopy cover: at least 14 % – met"]);
+    says(&page, &["canopy cover, at least 14 %: met"]);
 }
 
 /// Every text in the sources that is a code of the catalogue has words there.

@@ -10,8 +10,8 @@ report-no-goal = No goal was set for this site, so there is no verdict.
 
 ## Headings
 report-sites = Sites
-report-goal = { $what }: { $goal }
-report-short = { $goal } – { $verdict }
+report-goal = Goal for { $what }: { $goal }
+report-short = { $what }, { $goal }: { $verdict }
 report-goal-source = The goal comes from: { $source }
 report-lines = The lines
 report-lines-table = Cover of each line
@@ -34,7 +34,7 @@ report-comes-between = From what was written down, { $what } can only be placed 
 report-is-or-more = Other lines would have given another figure; allowing for that, it is { $lower } or more, with { $confidence } confidence.
 report-is-or-less = Other lines would have given another figure; allowing for that, it is { $upper } or less, with { $confidence } confidence.
 report-is-within = Other lines would have given another figure; allowing for that, it is { $lower } or more and { $upper } or less, each with { $confidence } confidence.
-report-may-be-either = Other lines would have given another figure; allowing for that, it may be as low as { $lower } or as high as { $upper } (each bound with { $confidence } confidence), and the goal lies between.
+report-may-be-either = Other lines would have given another figure; allowing for that, it may be as low as { $lower } or as high as { $upper } (each bound with { $confidence } confidence), so the goal may be met or not.
 report-nothing-found =
     Nothing was found on { $lines } lines: with { $confidence } confidence at most { $share } of such lines would meet any.
     That says nothing yet about cover where shrubs do stand.

@@ -1,10 +1,12 @@
 //! A site's assessment: which readings speak for it, what they come to, how sure, and the verdict.
 
+mod curve;
 mod figure;
 mod judge;
 mod round;
 mod subject;
 
+pub use curve::{CurveStep, curve};
 pub use figure::{Figure, Part, PartKind, Unsure};
 pub use judge::{Judgement, NoVerdict, Threshold};
 pub use subject::{intercept, subjects};

@@ -229,3 +229,22 @@ fn a_line_with_rows_set_aside_is_left_out_and_named() {
     let codes: Vec<&str> = assessment.findings.iter().map(|finding| finding.message.code).collect();
     assert_eq!(codes, ["rows-set-aside", "line-left-out"]);
 }
+
+/// Two lines of 10 m: 10 cm pieces with a gap of 4 cm on one and of 9 cm on the other. Covers 2 and 2 % as written;
+/// 2.4 % on the first from just above 4 cm, 2.9 % on the second from just above 9 cm.
+#[test]
+fn the_curve_of_a_site_steps_where_a_line_does() {
+    let mut input = site(&[("10", "", 10), ("10", "", 10)]);
+    for (visit, start) in input.visits.iter_mut().zip(["14", "19"]) {
+        let mut second = visit.intercepts[0].clone();
+        second.extent =
+            Extent::Edges { start: cm(start), stop: cm(&(start.parse::<u32>().unwrap() + 10).to_string()) };
+        visit.intercepts.push(second);
+    }
+    let assessment = only(&input, &Question::default());
+    let steps = curve(&input, &assessment, cm("20").length()).unwrap();
+    let covers: Vec<f64> = steps.iter().map(|step| (step.cover * 1e6).round() / 1e4).collect();
+    assert_eq!(covers, [2.0, 2.2, 2.65]);
+    let above = |text: &str| cm(text).length() + tautline_engine::length::Length::from_nanometres(1);
+    assert_eq!(steps.iter().skip(1).map(|step| step.limit).collect::<Vec<_>>(), [above("4"), above("9")]);
+}

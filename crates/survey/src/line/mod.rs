@@ -13,7 +13,7 @@ use crate::plants::{GrowthForm, PlantList};
 use crate::protocol::{Assumption, Counts, Protocol};
 use crate::visit::{Extent, Outcome, Visit};
 use serde::{Serialize, Serializer, ser::SerializeStruct};
-use tautline_engine::cover::LineCover;
+use tautline_engine::cover::{Intercept, LineCover};
 use tautline_engine::gaps::{Gap, GapClass};
 use tautline_engine::length::{Length, Notation, Unit};
 use tautline_engine::rule::ReadingRule;
@@ -149,6 +149,8 @@ pub struct LineResult {
     pub groups: Vec<(String, Bounds)>,
     /// Counted canopy as stretches, where positions were read.
     pub cover: Option<LineCover>,
+    /// The counted intercepts as the engine takes them, where positions were read.
+    pub counted: Vec<Intercept>,
     /// Codes of the species in [`LineResult::cover`], by number.
     pub codes: Vec<String>,
     /// Gaps between the counted plants, where positions were read.
@@ -259,6 +261,7 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
         forms: Vec::new(),
         groups: Vec::new(),
         cover: None,
+        counted: Vec::new(),
         codes: Vec::new(),
         gaps: Vec::new(),
         gap_classes: Vec::new(),

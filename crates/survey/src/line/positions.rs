@@ -79,6 +79,7 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
     result.gaps = canopy_gaps(&low.canopy, work.read);
     result.gap_classes = gap_classes(&result.gaps, breaks.unwrap_or(&published_breaks()));
     result.codes = codes;
+    result.counted = counted;
     result.cover = Some(low);
     for intercept in &work.visit.intercepts {
         if let Extent::Edges { start, stop } = &intercept.extent

@@ -102,18 +102,18 @@ pub(crate) fn species(input: &Input, assessment: &Assessment, words: &Words) -> 
         }
     }
     codes.sort_unstable_by(|a, b| b.0.cmp(&a.0).then_with(|| a.1.cmp(b.1)));
-    let mut headings = vec![words.word("report-column-species"), words.word("report-column-counted")];
-    headings.extend(
-        assessment
-            .lines
-            .iter()
-            .map(|line| words.say(&Message::new("report-line-name").with("line", line.line.as_str()))),
-    );
-    let mut table = Table::new(words.word("report-species-table"), headings);
-    for (counted, code) in codes {
+    if codes.is_empty() {
+        return String::new();
+    }
+    let mut headings = vec![words.word("column-line")];
+    headings.extend(codes.iter().map(|&(counted, code)| {
         let name = if code.is_empty() { words.word("unnamed-plants") } else { plant_name(code, input) };
-        let mut row = vec![name, words.word(if counted { "report-yes" } else { "report-no" })];
-        row.extend(assessment.lines.iter().map(|line| {
+        if counted { name } else { words.say(&Message::new("report-not-counted").with("species", name)) }
+    }));
+    let mut table = Table::new(words.word("report-species-table"), headings);
+    for line in &assessment.lines {
+        let mut row = vec![line.line.clone()];
+        row.extend(codes.iter().map(|&(counted, code)| {
             let own = line.species.iter().find(|species| species.code == code && species.counted == counted);
             own.map_or_else(|| words.word("report-none"), |species| shown::of_line(line, species.live, words))
         }));

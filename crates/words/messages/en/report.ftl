@@ -75,19 +75,13 @@ report-between-species = between species
 report-line-name = Line { $line }
 
 ## Tables
-report-column-site = site
-report-column-verdict = verdict
-report-column-goal = goal
-report-column-species = species
-report-column-counted = counts
 report-column-df = df
 report-column-closed = gaps closed
 report-column-class = length of the gap
 report-column-count = gaps
 report-column-cut-off = cut off by the line's end
 report-column-share = share of the lines
-report-yes = yes
-report-no = no
+report-not-counted = { $species } (doesn't count)
 report-from-to = { $low } to { $high }
 report-over = over { $low }
 report-none = –

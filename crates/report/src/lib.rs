@@ -4,6 +4,7 @@
 //! on, down to the readings. All its words come from the catalogue; nothing is computed here.
 #![forbid(unsafe_code)]
 
+mod curve;
 mod markup;
 mod notes;
 mod pictures;

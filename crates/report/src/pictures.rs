@@ -38,7 +38,7 @@ impl Tones {
 }
 
 /// Draws one picture at both widths.
-fn twice(id: &str, title: &str, description: &str, draw: impl Fn(&Frame) -> String) -> String {
+pub(crate) fn twice(id: &str, title: &str, description: &str, draw: impl Fn(&Frame) -> String) -> String {
     let frame = |name: &str, width| Frame {
         title: title.to_owned(),
         description: description.to_owned(),

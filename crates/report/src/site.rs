@@ -2,7 +2,7 @@
 
 use crate::markup::{around, text};
 use crate::pictures::{self, Tones};
-use crate::{notes, shown, tables, verdict};
+use crate::{curve, notes, shown, tables, verdict};
 use tautline_survey::assess::{Assessment, Judgement};
 use tautline_survey::explain::{figure_words, goal_words};
 use tautline_survey::input::Input;
@@ -45,6 +45,7 @@ pub(crate) fn section(
             inner += &table;
         }
     }
+    inner += &curve::section(&format!("{id}-curve"), input, assessment, words);
     inner += &notes::findings("h3", &assessment.findings, words);
     inner += &notes::rules(input, assessment, words);
     around("section", &inner)

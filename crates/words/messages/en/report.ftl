@@ -91,3 +91,12 @@ report-caution-advice = This page advises; people decide. A cover figure alone d
 report-caution-rule = A figure read under one set of rules can't be set beside one read under another: the rules alone can move it more than most years do.
 report-caution-local = Local codes, agreements for the land and licensed practice come before anything here.
 report-file = { $name }, SHA-256 begins { $sha }
+
+## Cover against the gap rule
+report-curve = Cover against the gap rule
+report-curve-none = Some lines can't be worked out under another gap rule (lengths without positions, or plants without marks), so there is no curve.
+report-curve-said = Read with gaps under { $recorded } closed, canopy cover is { $cover }; closing gaps up to { $widest } would make it { $most } on the same lines. A finer rule can't be worked out: gaps that small were never written down.
+report-curve-limit = gaps closed up to ({ $unit })
+report-curve-cover = canopy cover (%)
+report-curve-recorded = rule that was read
+report-curve-unknown = finer than was read

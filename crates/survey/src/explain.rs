@@ -208,22 +208,23 @@ fn limits(
         Method::LogitT => "explain-logit-t",
         Method::Bca => "explain-bca",
     };
-    let ends = tautline_engine::confidence::ends(estimate, figure.method, tail).ok()?;
     let how = Message::new(method)
         .with("t", Value::Number(t_quantile(1.0 - tail.probability(), df), 4))
         .with("probability", Value::Number(1.0 - tail.probability(), 3))
         .with("df", Value::Number(df, 2));
-    let mut message = Message::new(kind).with("confidence", Value::Share(confidence, 0)).with("how", how);
-    if figure.method == Method::Bca {
-        let interval = figure.interval.ok()?;
-        if kind != "explain-two-sided" {
-            return None;
+    // the bootstrap's own bounds stand in the verdict; its interval stands with the figure
+    let (low, high) = match figure.method {
+        Method::Bca if kind == "explain-two-sided" => {
+            figure.interval.map(|both| (both.low, both.high)).ok()?
         }
-        message = message.with("low", shown(interval.low, false)).with("high", shown(interval.high, false));
-    } else {
-        message =
-            message.with("low", shown(ends.0, figure.height)).with("high", shown(ends.1, figure.height));
-    }
+        Method::Bca => return None,
+        method => tautline_engine::confidence::ends(estimate, method, tail).ok()?,
+    };
+    let message = Message::new(kind)
+        .with("confidence", Value::Share(confidence, 0))
+        .with("how", how)
+        .with("low", shown(low, figure.height))
+        .with("high", shown(high, figure.height));
     Some(step(1, message))
 }
 

@@ -108,6 +108,7 @@ fn codes_of_types_have_words() {
             NoBound::FullCover,
             NoBound::NoSpread,
             NoBound::MayPassWhole,
+            NoBound::NeedsTheLines,
             NoBound::TooFewUnits { units: 2 },
         ]
         .map(|reason| reason.code().to_owned()),

@@ -91,6 +91,8 @@ pub enum NoBound {
     NoSpread,
     /// The figure may pass 100 %, so the logit doesn't fit it.
     MayPassWhole,
+    /// A bootstrap works from the lines, not from an estimate: see [`bootstrap::Resampled`].
+    NeedsTheLines,
     /// Too few lines or plots for a bootstrap.
     TooFewUnits {
         /// How many there are.
@@ -109,6 +111,7 @@ impl NoBound {
             Self::FullCover => "full-cover",
             Self::NoSpread => "no-spread",
             Self::MayPassWhole => "may-pass-the-whole",
+            Self::NeedsTheLines => "needs-the-lines",
             Self::TooFewUnits { .. } => "too-few-units",
         }
     }
@@ -121,7 +124,7 @@ impl NoBound {
 /// # Range
 /// logit-t stays strictly inside 0 to 1; Student's t may pass them
 /// # Errors
-/// [`NoBound`], with the reason. [`Method::Bca`] works from the lines: see [`bootstrap::Resampled`].
+/// [`NoBound`], with the reason; always for [`Method::Bca`], which works from the lines: [`bootstrap::Resampled`]
 /// # Source
 /// Student's t: Cochran 1977, *Sampling Techniques*, §2.8; logit-t: Korn and Graubard 1998, Survey Methodology
 /// 24(2):193–201 (the logit interval), with the delta method
@@ -146,7 +149,8 @@ pub fn ends(estimate: &Estimate, method: Method, tail: Tail) -> Result<(f64, f64
         return Err(NoBound::NoSpread);
     }
     match method {
-        Method::StudentT | Method::Bca => Ok(student::ends(estimate.value, se, df, tail)),
+        Method::StudentT => Ok(student::ends(estimate.value, se, df, tail)),
+        Method::Bca => Err(NoBound::NeedsTheLines),
         Method::LogitT => logit::ends(estimate.value, se, df, tail),
     }
 }

@@ -54,10 +54,13 @@ fn tails(
     method: Method,
     tail: Tail,
 ) -> Result<(f64, f64), NoBound> {
-    // the reasons why there can be no bound are the same for every method
-    let plain = ends(estimate, method, tail)?;
-    if method != Method::Bca || groups.is_empty() {
-        return Ok(plain);
+    if method != Method::Bca {
+        return ends(estimate, method, tail);
+    }
+    // what leaves Student's t without a bound leaves a bootstrap without one too
+    ends(estimate, Method::StudentT, tail)?;
+    if groups.is_empty() {
+        return Err(NoBound::NeedsTheLines);
     }
     let groups: Vec<Group> =
         groups.iter().map(|(weight, units)| Group { weight: *weight, units: units.clone() }).collect();

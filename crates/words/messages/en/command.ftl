@@ -151,6 +151,7 @@ nothing-found = nothing was found on any line
 full-cover = every line is covered from end to end
 no-spread = all lines are exactly alike
 may-pass-the-whole = the figure may pass 100 %
+needs-the-lines = a bootstrap works from the lines themselves
 too-few-units = a bootstrap needs three lines or more
 
 ## Chain

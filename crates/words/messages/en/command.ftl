@@ -89,7 +89,10 @@ title-assumed = Where it is silent, this was taken:
 assumed = { $rule }: { $taken }
 title-gap-rule = Gap rule: { $limit }
 units-plots = { $lines } lines in { $units } plots
-units-lines = { $lines } lines
+units-lines = { $lines ->
+    [one] one line
+   *[other] { $lines } lines
+}
 worth-effective = { $lines } lines in { $plots } plots are worth about { $effective } lines laid apart.
 demo-written = Demo written to { $folder }: an invented site with invented people. Start with { $readme }.
 truth-is-in = What really grows there is in { $file }.

@@ -3,8 +3,11 @@
 
 HOUSE=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 CACHE=${XDG_CACHE_HOME:-$HOME/.cache}/tautline
-# Builds stay outside the clone: a folder that is copied, synced or searched stays small.
-export CARGO_TARGET_DIR=${CARGO_TARGET_DIR:-$CACHE/target}
+# Builds stay outside the clone: a folder that is copied, synced or searched stays small. Each clone has its own:
+# cargo tells one package in two clones apart by the times of its files alone, so in one folder the older clone
+# would run what the newer one built.
+CLONE=$(cksum <<<"$HOUSE" | cut -d' ' -f1)
+export CARGO_TARGET_DIR=${CARGO_TARGET_DIR:-$CACHE/target-$CLONE}
 
 say() { printf '%s\n' "$*"; }
 complain() { printf '%s\n' "$*" >&2; }

@@ -5,9 +5,11 @@ use std::process::{Command, Stdio};
 
 use serde_json::Value;
 
-/// The folder that holds the workspace's `Cargo.toml`.
+/// The folder that holds the workspace's `Cargo.toml`: of the clone that cargo runs us in, which isn't always the
+/// one that we were built in.
 pub(crate) fn root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("xtask lies one folder below the root").to_owned()
+    let ours = std::env::var_os("CARGO_MANIFEST_DIR").unwrap_or_else(|| env!("CARGO_MANIFEST_DIR").into());
+    Path::new(&ours).parent().expect("xtask lies one folder below the root").to_owned()
 }
 
 /// The program's standard output. What it says on the other stream, progress and complaints, goes to our own.

@@ -5,7 +5,7 @@ use crate::{demo, inputs, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::confidence::Method;
-use tautline_engine::length::{Bare, DecimalMark};
+use tautline_engine::length::{Bare, DecimalMark, Length};
 use tautline_exchange::{Options, Read, delimited::goals, protocol};
 use tautline_survey::assess::{By, Claim, Question, SiteGoal, assess};
 use tautline_survey::finding::{Finding, Weight};
@@ -40,6 +40,7 @@ pub(crate) fn command(words: &Words) -> Command {
             .arg(flag("explain", "help-explain"))
             .arg(option("protocol", "FILE|NAME", "help-protocol"))
             .arg(option("gap-rule", "LENGTH", "help-gap-rule"))
+            .arg(option("gap-classes", "LENGTHS", "help-gap-classes"))
             .arg(option("count", "WHAT", "help-count"))
             .arg(option("line-length", "LENGTH", "help-line-length"))
             .arg(option("unit", "UNIT", "help-unit"))
@@ -199,6 +200,12 @@ fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (Stri
     let mut read = tautline_exchange::read(&inputs::sources(&names, words)?, &options);
     let mut question = Question::default();
     question.choice.gap_limit = length("gap-rule")?.map(|measure| measure.length());
+    question.choice.gap_breaks = text("gap-classes")
+        .map(|found| {
+            gap_breaks(found, unit, mark.unwrap_or_default())
+                .ok_or_else(|| not_a_number(found, "--gap-classes", words))
+        })
+        .transpose()?;
     question.choice.counts = text("count").map(counts);
     question.use_partly_read = asked.get_flag("use-partly-read");
     question.year =
@@ -258,6 +265,18 @@ fn confidence(found: &str, words: &Words) -> Result<u16, (String, Exit)> {
 fn not_a_number(found: &str, option: &str, words: &Words) -> (String, Exit) {
     let message = Message::new("option-not-a-number").with("found", found).with("option", option);
     (words.say(&message), Exit::NotUnderstood)
+}
+
+/// Lengths with semicolons or commas, rising; the last one's unit is also that of those without.
+fn gap_breaks(text: &str, unit: Option<Bare>, mark: DecimalMark) -> Option<Vec<Length>> {
+    let parts: Vec<&str> = text.split([';', ',']).map(str::trim).collect();
+    let last = parts.last()?.trim_start_matches(|c: char| c.is_ascii_digit() || c == '.').trim();
+    let unit = Bare::from_words(last).or(unit);
+    let breaks: Option<Vec<Length>> = parts
+        .iter()
+        .map(|part| Measure::read(part, unit, mark).ok().map(|measure| measure.length()))
+        .collect();
+    breaks.filter(|breaks| breaks.windows(2).all(|pair| pair[0] < pair[1]))
 }
 
 /// Growth forms and plant codes, with commas; `woody` for the woody forms.

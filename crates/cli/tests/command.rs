@@ -60,6 +60,23 @@ fn data_is_json_and_delimited_text() {
     assert!(csv.lines().nth(1).unwrap().contains(",19812,1854.2,1854.2,"), "{csv}");
 }
 
+/// A line of 10 m with canopy from 2 to 3 m: a gap of 2 m and one of 7 m, both cut off by the line's ends.
+#[test]
+fn gap_classes_are_settable() {
+    let sheet = "site,line,line length,start (m),stop (m)\nInvented,1,10 m,2,3\n";
+    let classes = |arguments: &[&str]| -> serde_json::Value {
+        let output = tautline(&[&["cover", "-", "--json"], arguments].concat(), sheet);
+        let value: serde_json::Value = serde_json::from_slice(&output.stdout).unwrap();
+        value["lines"][0]["gap_classes"].clone()
+    };
+    assert_eq!(classes(&[]).as_array().unwrap().len(), 4);
+    let own = classes(&["--gap-classes", "1, 5 m"]);
+    let counts: Vec<u64> =
+        own.as_array().unwrap().iter().map(|class| class["cut_off"].as_u64().unwrap()).collect();
+    assert_eq!(counts, [1, 1]);
+    assert_eq!(tautline(&["cover", "-", "--gap-classes", "5, 1 m"], sheet).status.code(), Some(2));
+}
+
 #[test]
 fn each_way_of_ending() {
     let status = |arguments: &[&str], input: &str| tautline(arguments, input).status.code();

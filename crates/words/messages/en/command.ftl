@@ -15,6 +15,7 @@ help-explain = Print how each figure came about, down to the readings
 help-work = Print the arithmetic as done on paper
 help-protocol = The protocol the lines were read under: a file, or the name of a shipped one
 help-gap-rule = Another, coarser gap limit, such as “4 in”
+help-gap-classes = Where the classes of gaps begin, such as “25, 50, 100, 200 cm” (those are the default)
 help-count = What counts: growth forms or plant codes, with commas; “woody” for the woody forms
 help-line-length = Length of lines that state none, such as “65 ft”
 help-unit = What bare numbers mean: in, cm, m, “decimal ft”, “ft-in”

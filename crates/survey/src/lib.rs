@@ -12,7 +12,7 @@
 //! | visits and their intercepts | [`visit`] |
 //! | goals | [`goal`] |
 //! | everything handed in | [`input`] |
-//! | cover of one line | [`line`] |
+//! | cover of one line | [`mod@line`] |
 //! | unlike protocols brought to common ground | [`compare`] |
 //! | a site's estimates and verdict | [`assess`] |
 //! | how a figure came about | [`explain`] |

@@ -167,7 +167,10 @@ pub fn line_cover(length: Length, intercepts: &[Intercept], rule: &ReadingRule) 
     let mut canopy = live.clone();
     let mut between = Vec::new();
     if rule.gap.between_species == Bridging::Bridged {
-        let dead_blocks = if rule.gap.across_dead == Bridging::Breaks { &dead_wood[..] } else { &[] };
+        // dead wood as it was read: what closes around it is no wood and blocks nothing
+        let read_dead = union(on_line.iter().filter(|(_, i)| i.life == Life::Dead).map(|(_, i)| i.stretch));
+        let standing = without(&read_dead, &live);
+        let dead_blocks = if rule.gap.across_dead == Bridging::Breaks { &standing[..] } else { &[] };
         canopy = close_gaps(&live, &rule.gap, length, &Blockers { dead: dead_blocks, others: &[] });
         between = without(&canopy, &live)
             .into_iter()

@@ -149,3 +149,17 @@ fn every_piece_names_its_intercepts() {
     let cover = line_cover(at(100), &[live(0, 20, 30), live(0, 0, 10), live(0, 5, 15)], &rule(6, |_| ()));
     assert_eq!(cover.species[0].live, [Piece { stretch: cm(0, 30), from: vec![0, 1, 2] }]);
 }
+
+/// Live canopy of two species 4 cm apart closes under a rule of 5 cm, and still does under a rule so wide that it
+/// reaches dead wood standing 60 cm away.
+#[test]
+fn a_wider_rule_never_opens_a_gap_between_species() {
+    let row = [live(0, 0, 10), live(1, 14, 20), dead(0, 70, 72)];
+    let both = |limit| {
+        rule(limit, |gap| {
+            gap.between_species = Bridging::Bridged;
+            gap.across_dead = Bridging::Breaks;
+        })
+    };
+    assert_eq!((canopy(&row, &both(5)), canopy(&row, &both(65))), (20, 20));
+}

@@ -2,12 +2,10 @@
 
 use crate::shown;
 use tautline_engine::confidence::{Bounds, NoBound, zeros};
-use tautline_engine::effort::MoreUnits;
 use tautline_engine::estimate::SamplingError;
 use tautline_engine::verdict::Verdict;
 use tautline_survey::assess::{Assessment, Figure, Judgement, NoVerdict, Threshold};
-use tautline_survey::explain::{figure_words, goal_words};
-use tautline_survey::limits;
+use tautline_survey::explain::{figure_words, goal_words, more_words};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
 use tautline_words::Words;
@@ -64,21 +62,7 @@ pub(crate) fn plainly(assessment: &Assessment, judgement: &Judgement, words: &Wo
         words.say(&comes_to(figure, what, words)),
         words.say(&sure_of(assessment, judgement, figure, words)),
     ];
-    let chance = Value::Share(f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0, 0);
-    match judgement.more {
-        Some(MoreUnits::More(more)) => {
-            let units = if figure.estimate.method.counts_plots() { "plots" } else { "lines" };
-            let message =
-                Message::new("verdict-more-lines").with("more", more).with("units", Value::Word(units));
-            said.push(words.say(&message.with("chance", chance)));
-        }
-        Some(MoreUnits::NoPracticalNumber) => {
-            let message =
-                Message::new("verdict-no-practical-number").with("most", limits::MOST_PRACTICAL_LINES);
-            said.push(words.say(&message.with("chance", chance)));
-        }
-        None => {}
-    }
+    said.extend(more_words(judgement, figure).map(|message| words.say(&message)));
     said
 }
 

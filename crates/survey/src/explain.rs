@@ -3,12 +3,14 @@
 use crate::assess::{Assessment, Figure, Judgement, Part, PartKind, intercept};
 use crate::goal::{Relation, Subject, Wanted};
 use crate::input::Input;
+use crate::limits;
 use crate::line::LineResult;
 use crate::message::{Message, Value};
 use crate::output::estimator;
 use crate::visit::{Extent, State};
 use tautline_engine::confidence::{Method, Tail};
 use tautline_engine::cover::Closure;
+use tautline_engine::effort::MoreUnits;
 use tautline_engine::estimate::{Estimate, SamplingError};
 use tautline_engine::length::Length;
 use tautline_engine::num::quantile::t_quantile;
@@ -53,6 +55,21 @@ pub fn figure_words(subject: &Subject, height: bool) -> Message {
         _ => Value::Word("plants"),
     };
     if height { Message::new("height-of").with("what", what) } else { subject_words(subject) }
+}
+
+/// The words for how many more lines or plots would settle a verdict; nothing where it needs none.
+pub fn more_words(judgement: &Judgement, figure: &Figure) -> Option<Message> {
+    let message = match judgement.more? {
+        MoreUnits::More(more) => {
+            let units = if figure.estimate.method.counts_plots() { "plots" } else { "lines" };
+            Message::new("verdict-more-lines").with("more", more).with("units", Value::Word(units))
+        }
+        MoreUnits::NoPracticalNumber => {
+            Message::new("verdict-no-practical-number").with("most", limits::MOST_PRACTICAL_LINES)
+        }
+    };
+    let chance = f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0;
+    Some(message.with("chance", Value::Share(chance, 0)))
 }
 
 /// The words for what a goal asks: `at least 15 %`.

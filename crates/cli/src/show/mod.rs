@@ -13,7 +13,7 @@ use anstyle::{AnsiColor, Style};
 use sentences::verdict;
 use table::Table;
 use tautline_engine::estimate::SamplingError;
-use tautline_engine::length::{Length, Notation, Unit, write};
+use tautline_engine::length::{Notation, Unit, write};
 use tautline_survey::assess::{Assessment, Figure, Question};
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::input::Input;
@@ -364,9 +364,4 @@ fn figure_row(figure: &Figure, words: &Words) -> Vec<String> {
         interval,
         words.say(&n),
     ]
-}
-
-/// A length for the paper work.
-fn length_words(length: Length, notation: Notation) -> String {
-    write(length, notation)
 }

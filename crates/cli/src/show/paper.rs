@@ -1,7 +1,7 @@
 //! `--work`: the arithmetic of a line as a person would do it on paper.
 
-use super::{length_words, title, wrapped};
-use tautline_engine::length::Length;
+use super::{title, wrapped};
+use tautline_engine::length::{Length, write};
 use tautline_engine::stretch::Stretch;
 use tautline_engine::work::{Term, Worked, worked};
 use tautline_survey::input::Input;
@@ -43,7 +43,7 @@ pub(super) fn work(input: &Input, result: &LineResult, words: &Words) {
     let work = worked(&terms, read, line_notation, 2);
     let message = Message::new("work-title").with("line", result.line.as_str());
     title(&words.say(&message.with("what", Message::new("canopy-cover"))));
-    show(&work, &length_words(read, line_notation), words);
+    show(&work, &write(read, line_notation), words);
     if result.recording == Recording::Positions {
         wrapped(&words.word("work-overlap"), 2);
     }

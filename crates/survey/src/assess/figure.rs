@@ -38,9 +38,6 @@ pub struct Part {
     pub effective: Option<EffectiveLines>,
 }
 
-/// Why a figure has no interval.
-pub type Unsure = NoBound;
-
 /// One figure of a site.
 #[derive(Clone, Debug)]
 pub struct Figure {
@@ -57,7 +54,7 @@ pub struct Figure {
     /// The interval method.
     pub method: Method,
     /// The two-sided interval at the question's confidence, or why there is none.
-    pub interval: Result<Interval, Unsure>,
+    pub interval: Result<Interval, NoBound>,
     /// What should be said about it.
     pub findings: Vec<Finding>,
     /// The values that went in, line by line; a line without the value (a height) is absent.
@@ -123,7 +120,7 @@ pub(super) fn cover_figure(
 }
 
 /// The interval of a figure known only between two ends: from the low end's to the high end's.
-fn around(low: Result<Interval, Unsure>, high: Result<Interval, Unsure>) -> Result<Interval, Unsure> {
+fn around(low: Result<Interval, NoBound>, high: Result<Interval, NoBound>) -> Result<Interval, NoBound> {
     match (low, high) {
         (Ok(low), Ok(high)) => Ok(Interval { low: low.low.min(high.low), high: low.high.max(high.high) }),
         // nothing at the low end: the figure may be zero

@@ -7,7 +7,7 @@ mod round;
 mod subject;
 
 pub use curve::{CurveStep, curve};
-pub use figure::{Figure, Part, PartKind, Unsure};
+pub use figure::{Figure, Part, PartKind};
 pub use judge::{Judgement, NoVerdict, Threshold};
 pub use subject::{intercept, subjects};
 

@@ -57,16 +57,7 @@ pub(crate) fn rules(input: &Input, assessment: &Assessment, words: &Words) -> St
         };
         markup += &text("p", &words.say(&message));
     }
-    let taken: Vec<String> = assessment
-        .assumed
-        .iter()
-        .map(|one| {
-            let message = Message::new("assumed")
-                .with("rule", words.word(&format!("rule-{}", one.rule)))
-                .with("taken", words.word(&format!("taken-{}", one.taken)));
-            words.say(&message)
-        })
-        .collect();
+    let taken: Vec<String> = assessment.assumed.iter().map(|one| words.assumption(one)).collect();
     if !taken.is_empty() {
         markup += &text("p", &words.word("title-assumed"));
         markup += &list(&taken);

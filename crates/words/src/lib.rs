@@ -8,6 +8,7 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use tautline_engine::length::{DecimalMark, write};
 use tautline_engine::num::decimal::{decimal, percent};
 use tautline_survey::message::{Message, Value};
+use tautline_survey::protocol::Assumption;
 use unic_langid::LanguageIdentifier;
 
 const ENGLISH: [&str; 4] = [
@@ -64,6 +65,14 @@ impl Words {
     /// The words for a code without values.
     pub fn word(&self, code: &str) -> String {
         self.format(code, &FluentArgs::new())
+    }
+
+    /// What was taken where a protocol is silent: the rule, and how.
+    pub fn assumption(&self, taken: &Assumption) -> String {
+        let message = Message::new("assumed")
+            .with("rule", self.word(&format!("rule-{}", taken.rule)))
+            .with("taken", self.word(&format!("taken-{}", taken.taken)));
+        self.say(&message)
     }
 
     /// Whether the catalogue has words for a code.

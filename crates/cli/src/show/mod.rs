@@ -113,16 +113,7 @@ fn protocol_notes(input: &Input, lines: &[LineResult], words: &Words) {
         wrapped(&words.say(&text), 0);
         let Some(first) = lines.iter().find(|line| line.protocol == print) else { continue };
         if !first.assumed.is_empty() {
-            let taken: Vec<String> = first
-                .assumed
-                .iter()
-                .map(|one| {
-                    let message = Message::new("assumed")
-                        .with("rule", words.word(&format!("rule-{}", one.rule)))
-                        .with("taken", words.word(&format!("taken-{}", one.taken)));
-                    words.say(&message)
-                })
-                .collect();
+            let taken: Vec<String> = first.assumed.iter().map(|one| words.assumption(one)).collect();
             wrapped(&format!("{} {}", words.word("title-assumed"), taken.join("; ")), 2);
         }
     }

@@ -306,6 +306,6 @@ fn protocol_named(name: &str, words: &Words) -> Result<Protocol, (String, Exit)>
     let (protocol, findings) = protocol::read(name, &text);
     match findings.first() {
         None => Ok(protocol),
-        Some(finding) => Err((show::finding_words(finding, words), Exit::NotUnderstood)),
+        Some(finding) => Err((words.say(&finding.words()), Exit::NotUnderstood)),
     }
 }

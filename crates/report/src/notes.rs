@@ -22,24 +22,13 @@ pub(crate) fn findings(heading: &str, findings: &[Finding], words: &Words) -> St
     let mut markup = text(heading, &words.word("report-findings"));
     for (weight, kind) in kinds {
         let own: Vec<String> =
-            findings.iter().filter(|one| one.weight == weight).map(|one| placed(one, words)).collect();
+            findings.iter().filter(|one| one.weight == weight).map(|one| words.say(&one.words())).collect();
         if !own.is_empty() {
             markup += &text("p", &words.word(kind));
             markup += &list(&own);
         }
     }
     markup
-}
-
-fn placed(finding: &Finding, words: &Words) -> String {
-    let said = words.say(&finding.message);
-    let Some(place) = &finding.place else { return said };
-    let message = match &place.column {
-        Some(column) => Message::new("finding-at-column").with("column", column.as_str()),
-        None => Message::new("finding-at"),
-    };
-    words
-        .say(&message.with("file", place.file.as_str()).with("row", place.row.to_string()).with("text", said))
 }
 
 /// The protocols that the lines were read under, and what was taken where they are silent.
@@ -49,13 +38,7 @@ pub(crate) fn rules(input: &Input, assessment: &Assessment, words: &Words) -> St
     prints.dedup();
     let mut markup = text("h3", &words.word("report-rules"));
     for print in prints {
-        let message = match input.protocols.get(print) {
-            Some(protocol) => Message::new("title-protocol")
-                .with("name", protocol.name.as_str())
-                .with("fingerprint", print.chars().take(12).collect::<String>()),
-            None => Message::new("title-no-protocol"),
-        };
-        markup += &text("p", &words.say(&message));
+        markup += &text("p", &words.say(&explain::protocol_words(input, print)));
     }
     let taken: Vec<String> = assessment.assumed.iter().map(|one| words.assumption(one)).collect();
     if !taken.is_empty() {

@@ -1,11 +1,11 @@
 //! A verdict in sentences: for anybody first, then for a specialist.
 
 use crate::shown;
-use tautline_engine::confidence::{Bounds, NoBound, zeros};
+use tautline_engine::confidence::{Bounds, zeros};
 use tautline_engine::estimate::SamplingError;
 use tautline_engine::verdict::Verdict;
-use tautline_survey::assess::{Assessment, Figure, Judgement, NoVerdict, Threshold};
-use tautline_survey::explain::{figure_words, goal_words, more_words};
+use tautline_survey::assess::{Assessment, Figure, Judgement, Threshold};
+use tautline_survey::explain::{figure_words, goal_words, more_words, no_bound_words};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
 use tautline_words::Words;
@@ -58,12 +58,9 @@ pub(crate) fn plainly(assessment: &Assessment, judgement: &Judgement, words: &Wo
     let Some(figure) = judgement.figure.map(|at| &assessment.figures[at]) else {
         return vec![words.say(&Message::new("verdict-no-figure").with("what", what))];
     };
-    let mut said = vec![
-        words.say(&comes_to(figure, what, words)),
-        words.say(&sure_of(assessment, judgement, figure, words)),
-    ];
-    said.extend(more_words(judgement, figure).map(|message| words.say(&message)));
-    said
+    let said = [Some(comes_to(figure, what, words)), sure_of(assessment, judgement, figure, words)];
+    let said = said.into_iter().chain([more_words(judgement, figure)]).flatten();
+    said.map(|message| words.say(&message)).collect()
 }
 
 fn comes_to(figure: &Figure, what: Message, words: &Words) -> Message {
@@ -76,29 +73,18 @@ fn comes_to(figure: &Figure, what: Message, words: &Words) -> Message {
 }
 
 /// What can be said of other lines than those read.
-fn sure_of(assessment: &Assessment, judgement: &Judgement, figure: &Figure, words: &Words) -> Message {
-    let confidence = shown::confidence(assessment);
-    let lines = figure.estimate.units;
-    let share = Value::Share(zeros::share_of_lines_at_most(lines, assessment.confidence), 1);
-    let bounds = match judgement.bounds {
-        Ok(bounds) => bounds,
-        Err(NoVerdict::NoBound(NoBound::NothingFound)) => {
-            return Message::new("report-nothing-found")
-                .with("lines", lines)
-                .with("confidence", confidence)
-                .with("share", share);
-        }
-        Err(NoVerdict::NoBound(reason)) => {
-            return Message::new("verdict-no-bound").with("reason", Value::Word(reason.code()));
-        }
-        Err(NoVerdict::NoFigure) => {
-            let what = figure_words(&judgement.goal.subject, judgement.height);
-            return Message::new("verdict-no-figure").with("what", what);
-        }
-    };
+fn sure_of(
+    assessment: &Assessment,
+    judgement: &Judgement,
+    figure: &Figure,
+    words: &Words,
+) -> Option<Message> {
+    let Ok(bounds) = judgement.bounds else { return no_bound_words(assessment, judgement) };
     let [lower, upper] =
         [bounds.lower, bounds.upper].map(|bound| shown::value(bound, judgement.height, words));
+    let lines = figure.estimate.units;
     let message = if judgement.from_zeros {
+        let share = Value::Share(zeros::share_of_lines_at_most(lines, assessment.confidence), 1);
         Message::new("verdict-bounds-zeros").with("lines", lines).with("share", share)
     } else if judgement.verdict == Verdict::NotYetShown {
         Message::new("report-may-be-either")
@@ -109,7 +95,8 @@ fn sure_of(assessment: &Assessment, judgement: &Judgement, figure: &Figure, word
             Deciding::Both => Message::new("report-is-within"),
         }
     };
-    message.with("lower", lower).with("upper", upper).with("confidence", confidence)
+    let confidence = shown::confidence(assessment);
+    Some(message.with("lower", lower).with("upper", upper).with("confidence", confidence))
 }
 
 /// The same for a specialist; nothing where there is no error.

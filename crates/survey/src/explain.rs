@@ -1,6 +1,6 @@
 //! How a figure came about: from the verdict through the formulas, with their sources, down to the readings.
 
-use crate::assess::{Assessment, Figure, Judgement, Part, PartKind, intercept};
+use crate::assess::{Assessment, Figure, Judgement, NoVerdict, Part, PartKind, intercept};
 use crate::goal::{Relation, Subject, Wanted};
 use crate::input::Input;
 use crate::limits;
@@ -8,7 +8,7 @@ use crate::line::LineResult;
 use crate::message::{Message, Value};
 use crate::output::estimator;
 use crate::visit::{Extent, State};
-use tautline_engine::confidence::{Method, Tail};
+use tautline_engine::confidence::{Method, NoBound, Tail, zeros};
 use tautline_engine::cover::Closure;
 use tautline_engine::effort::MoreUnits;
 use tautline_engine::estimate::{Estimate, SamplingError};
@@ -61,8 +61,9 @@ pub fn figure_words(subject: &Subject, height: bool) -> Message {
 pub fn more_words(judgement: &Judgement, figure: &Figure) -> Option<Message> {
     let message = match judgement.more? {
         MoreUnits::More(more) => {
-            let units = if figure.estimate.method.counts_plots() { "plots" } else { "lines" };
-            Message::new("verdict-more-lines").with("more", more).with("units", Value::Word(units))
+            let counts_plots = figure.estimate.method.counts_plots();
+            Message::new(if counts_plots { "verdict-more-plots" } else { "verdict-more-lines" })
+                .with("more", more)
         }
         MoreUnits::NoPracticalNumber => {
             Message::new("verdict-no-practical-number").with("most", limits::MOST_PRACTICAL_LINES)
@@ -70,6 +71,35 @@ pub fn more_words(judgement: &Judgement, figure: &Figure) -> Option<Message> {
     };
     let chance = f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0;
     Some(message.with("chance", Value::Share(chance, 0)))
+}
+
+/// The words for why a verdict has no bounds; nothing where it has some.
+pub fn no_bound_words(assessment: &Assessment, judgement: &Judgement) -> Option<Message> {
+    let reason = match judgement.bounds.err()? {
+        NoVerdict::NoBound(reason) => reason,
+        NoVerdict::NoFigure => {
+            let what = figure_words(&judgement.goal.subject, judgement.height);
+            return Some(Message::new("verdict-no-figure").with("what", what));
+        }
+    };
+    let units = judgement.figure.map_or(0, |at| assessment.figures[at].estimate.units);
+    Some(match reason {
+        NoBound::NothingFound => Message::new("verdict-zeros")
+            .with("lines", units)
+            .with("confidence", Value::Share(assessment.confidence, 0))
+            .with("share", Value::Share(zeros::share_of_lines_at_most(units, assessment.confidence), 1)),
+        reason => Message::new("verdict-no-bound").with("reason", Value::Word(reason.code())),
+    })
+}
+
+/// The words for the protocol with this fingerprint, or for there being none.
+pub fn protocol_words(input: &Input, fingerprint: &str) -> Message {
+    match input.protocols.get(fingerprint) {
+        Some(protocol) => Message::new("title-protocol")
+            .with("name", protocol.name.as_str())
+            .with("fingerprint", fingerprint.chars().take(12).collect::<String>()),
+        None => Message::new("title-no-protocol"),
+    }
 }
 
 /// The words for what a goal asks: `at least 15 %`.
@@ -206,8 +236,9 @@ fn error(estimate: &Estimate, height: bool) -> Message {
         SamplingError::Known { se, df } => {
             Message::new("explain-error").with("se", shown(se, height)).with("df", Value::Number(df, 2))
         }
-        SamplingError::Unknown(reason) => Message::new("explain-no-error")
-            .with("reason", Value::Word(tautline_engine::confidence::NoBound::NoError(reason).code())),
+        SamplingError::Unknown(reason) => {
+            Message::new("explain-no-error").with("reason", Value::Word(NoBound::NoError(reason).code()))
+        }
     }
 }
 

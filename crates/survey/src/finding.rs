@@ -57,6 +57,19 @@ impl Finding {
         Self { weight: Weight::MustSettle, place: None, message }
     }
 
+    /// The words for the finding, with its place before them where it has one.
+    pub fn words(&self) -> Message {
+        let Some(place) = &self.place else { return self.message.clone() };
+        let message = match &place.column {
+            Some(column) => Message::new("finding-at-column").with("column", column.as_str()),
+            None => Message::new("finding-at"),
+        };
+        message
+            .with("file", place.file.as_str())
+            .with("row", place.row.to_string())
+            .with("text", self.message.clone())
+    }
+
     /// The same finding with its place.
     #[must_use]
     pub fn at(mut self, place: Place) -> Self {

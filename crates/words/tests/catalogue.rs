@@ -174,3 +174,17 @@ fn no_sentence_stands_outside_the_catalogue() {
     }
     assert!(outside.is_empty(), "{}", outside.join("\n"));
 }
+
+/// One more line is “one more line”, not “1 more lines”.
+#[test]
+fn what_is_counted_agrees_with_its_number() {
+    use tautline_survey::message::{Message, Value};
+    let words = Words::english();
+    let more = |code, more: usize| {
+        words.say(&Message::new(code).with("more", more).with("chance", Value::Share(0.8, 0)))
+    };
+    assert!(more("verdict-more-lines", 1).starts_with("About one more line of this length"));
+    assert!(more("verdict-more-lines", 12).starts_with("About 12 more lines of this length"));
+    assert!(more("verdict-more-plots", 1).starts_with("About one more plot of these lines"));
+    assert!(more("verdict-more-plots", 3).starts_with("About 3 more plots of these lines"));
+}

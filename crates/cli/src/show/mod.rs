@@ -57,18 +57,6 @@ fn wrapped(text: &str, indent: usize) {
     }
 }
 
-/// A finding with its place.
-pub(crate) fn finding_words(finding: &Finding, words: &Words) -> String {
-    let text = words.say(&finding.message);
-    let Some(place) = &finding.place else { return text };
-    let code = if place.column.is_some() { "finding-at-column" } else { "finding-at" };
-    let message = Message::new(code)
-        .with("file", place.file.as_str())
-        .with("row", place.row.to_string())
-        .with("column", place.column.clone().unwrap_or_default());
-    words.say(&message.with("text", text))
-}
-
 fn findings(findings: &[Finding], words: &Words) {
     let kinds = [
         (Weight::MustSettle, "heading-must-settle", SETTLE),
@@ -81,7 +69,7 @@ fn findings(findings: &[Finding], words: &Words) {
             println!("\n{style}{}{style:#}", words.word(heading));
         }
         for finding in own {
-            wrapped(&finding_words(finding, words), 2);
+            wrapped(&words.say(&finding.words()), 2);
         }
     }
 }
@@ -103,14 +91,8 @@ fn protocol_notes(input: &Input, lines: &[LineResult], words: &Words) {
     prints.sort_unstable();
     prints.dedup();
     for print in prints {
-        let text = match input.protocols.get(print) {
-            Some(protocol) => Message::new("title-protocol")
-                .with("name", protocol.name.as_str())
-                .with("fingerprint", print.chars().take(12).collect::<String>()),
-            None => Message::new("title-no-protocol"),
-        };
         println!();
-        wrapped(&words.say(&text), 0);
+        wrapped(&words.say(&tautline_survey::explain::protocol_words(input, print)), 0);
         let Some(first) = lines.iter().find(|line| line.protocol == print) else { continue };
         if !first.assumed.is_empty() {
             let taken: Vec<String> = first.assumed.iter().map(|one| words.assumption(one)).collect();

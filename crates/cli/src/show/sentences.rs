@@ -4,7 +4,7 @@ use tautline_engine::confidence::{NoBound, zeros};
 use tautline_engine::estimate::SamplingError;
 use tautline_engine::verdict::Verdict;
 use tautline_survey::assess::{Assessment, Judgement, NoVerdict};
-use tautline_survey::explain::{figure_words, goal_words, more_words};
+use tautline_survey::explain::{figure_words, goal_words, more_words, no_bound_words};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
 use tautline_words::Words;
@@ -77,21 +77,11 @@ pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Wo
                 );
             }
         }
-        Err(NoVerdict::NoBound(NoBound::NothingFound)) => said.push(
-            words.say(
-                &Message::new("verdict-zeros")
-                    .with("lines", lines)
-                    .with("confidence", confidence)
-                    .with("share", share_of_lines()),
-            ),
-        ),
-        Err(NoVerdict::NoBound(reason)) => {
-            said.push(
-                words.say(&Message::new("verdict-no-bound").with("reason", Value::Word(reason.code()))),
-            );
-        }
-        Err(NoVerdict::NoFigure) => {
-            said.push(words.say(&Message::new("verdict-no-figure").with("what", what)));
+        Err(reason) => {
+            said.extend(no_bound_words(assessment, judgement).map(|message| words.say(&message)));
+            if reason == NoVerdict::NoBound(NoBound::NothingFound) {
+                said.push(words.word("verdict-zeros-option"));
+            }
         }
     }
     said.extend(more_words(judgement, figure).map(|message| words.say(&message)));

@@ -130,11 +130,21 @@ verdict-not-met = The goal of { $goal } for { $what } is not met.
 verdict-not-yet-shown = The readings don't show yet whether the goal of { $goal } for { $what } is met.
 verdict-why-at-least = It is { $lower } or more, with { $confidence } confidence; and it is { $upper } or less, with { $confidence } confidence.
 verdict-bounds-zeros = Nothing was found on { $lines } lines: with { $confidence } confidence at most { $share } of lines meet any, and cover is at most { $upper } with the cover you stated for lines that do.
-verdict-zeros = Nothing was found on { $lines } lines: with { $confidence } confidence at most { $share } of lines meet any. That bounds cover only with a stated cover on lines that do (--where-present).
+verdict-zeros = Nothing was found on { $lines } lines: with { $confidence } confidence at most { $share } of such lines meet any. That says nothing yet about cover where shrubs do stand.
+verdict-zeros-option = Cover on lines that do meet any, stated with --where-present, would bound the cover of the site.
 verdict-no-figure = Nobody recorded { $what }, so there is no verdict.
 verdict-no-bound = There is no bound for it: { $reason }.
 verdict-specialist = Estimate { $value } (SE { $se }, { $df } df; { $estimator }, { $method }); one-sided { $confidence } bounds { $lower } and { $upper }.
-verdict-more-lines = About { $more } more { $units } of this length would settle it with a chance of { $chance }, if the site is as estimated and they vary like those read.
+verdict-more-lines =
+    About { $more ->
+        [one] one more line
+       *[other] { $more } more lines
+    } of this length would settle it with a chance of { $chance }, if the site is as estimated and they vary like those read.
+verdict-more-plots =
+    About { $more ->
+        [one] one more plot
+       *[other] { $more } more plots
+    } of these lines would settle it with a chance of { $chance }, if the site is as estimated and they vary like those read.
 verdict-no-practical-number = No practical number of lines would settle it: the estimate lies too close to the goal ({ $most } lines in all don't reach a chance of { $chance }).
 lines = lines
 plots = plots

@@ -35,9 +35,6 @@ report-is-or-more = Other lines would have given another figure; allowing for th
 report-is-or-less = Other lines would have given another figure; allowing for that, it is { $upper } or less, with { $confidence } confidence.
 report-is-within = Other lines would have given another figure; allowing for that, it is { $lower } or more and { $upper } or less, each with { $confidence } confidence.
 report-may-be-either = Other lines would have given another figure; allowing for that, it may be as low as { $lower } or as high as { $upper } (each bound with { $confidence } confidence), so the goal may be met or not.
-report-nothing-found =
-    Nothing was found on { $lines } lines: with { $confidence } confidence at most { $share } of such lines would meet any.
-    That says nothing yet about cover where shrubs do stand.
 
 ## A verdict for a specialist
 report-specialist = Estimate { $value }, SE { $se }, { $df } df; { $estimator } ({ $source }), { $method }; { $bounds }.

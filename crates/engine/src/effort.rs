@@ -5,7 +5,8 @@
 pub mod power;
 pub mod size;
 
-use crate::num::math::{logit, sqrt};
+use crate::confidence::Scale;
+use crate::num::math::sqrt;
 use crate::num::noncentral::{chance_between, noncentral_t_cdf};
 use crate::num::{count, quantile::t_quantile};
 use crate::verdict::Goal;
@@ -21,8 +22,8 @@ pub struct SoFar {
     pub df: f64,
     /// Sampling units read.
     pub units: usize,
-    /// Worked on the logit scale, as logit-t does.
-    pub on_logit: bool,
+    /// The scale of the interval method.
+    pub scale: Scale,
 }
 
 /// How many more units would settle it.
@@ -48,8 +49,8 @@ pub enum MoreUnits {
 /// # Example
 /// One-sample t test, one-sided 1 %, n = 8, two standard deviations off: 0.9835401 (EnvStats 3.1.0, `tTestPower`).
 /// ```
-/// use tautline_engine::{effort::{SoFar, chance_to_settle}, verdict::Goal};
-/// let eight = SoFar { value: 2.0, se: 1.0 / 8.0_f64.sqrt(), df: 7.0, units: 8, on_logit: false };
+/// use tautline_engine::{confidence::Scale, effort::{SoFar, chance_to_settle}, verdict::Goal};
+/// let eight = SoFar { value: 2.0, se: 1.0 / 8.0_f64.sqrt(), df: 7.0, units: 8, scale: Scale::Plain };
 /// assert!((chance_to_settle(&eight, Goal::AtLeast(0.0), 0.99, 8) - 0.983_540_1).abs() < 1e-6);
 /// ```
 pub fn chance_to_settle(so_far: &SoFar, goal: Goal, confidence: f64, units: usize) -> f64 {
@@ -61,12 +62,9 @@ pub fn chance_to_settle(so_far: &SoFar, goal: Goal, confidence: f64, units: usiz
     let lost = count(so_far.units) - so_far.df;
     let df = (count(units) - lost).max(1.0);
     let se = so_far.se / sqrt(growth);
-    let (at, se) = if so_far.on_logit {
-        (logit(so_far.value), se / (so_far.value * (1.0 - so_far.value)))
-    } else {
-        (so_far.value, se)
-    };
-    let on_scale = |goal: f64| if so_far.on_logit { logit(goal) } else { goal };
+    let scale = so_far.scale;
+    let (at, se) = (scale.on(so_far.value), se / scale.step(so_far.value));
+    let on_scale = |goal: f64| scale.on(goal);
     let t = t_quantile(confidence, df);
     let clearly = |distance: f64| beyond(t, df, distance / se);
     match goal {
@@ -108,8 +106,8 @@ fn beyond(t: f64, df: f64, distance: f64) -> f64 {
 /// One-sided 5 % and power 0.90 at 0.2222222 standard deviations take 174.7796, so 175, in all
 /// (pwr 1.3-0, vignette).
 /// ```
-/// use tautline_engine::{effort::{MoreUnits, SoFar, more_units}, verdict::Goal};
-/// let ten = SoFar { value: 0.222_222_2, se: 1.0 / 10.0_f64.sqrt(), df: 9.0, units: 10, on_logit: false };
+/// use tautline_engine::{confidence::Scale, effort::{MoreUnits, SoFar, more_units}, verdict::Goal};
+/// let ten = SoFar { value: 0.222_222_2, se: 1.0 / 10.0_f64.sqrt(), df: 9.0, units: 10, scale: Scale::Plain };
 /// assert_eq!(more_units(&ten, Goal::AtLeast(0.0), 0.95, 0.9, 200), MoreUnits::More(165));
 /// ```
 pub fn more_units(so_far: &SoFar, goal: Goal, confidence: f64, chance: f64, most: usize) -> MoreUnits {
@@ -122,7 +120,7 @@ pub fn more_units(so_far: &SoFar, goal: Goal, confidence: f64, chance: f64, most
 mod tests {
     use super::*;
 
-    const TWENTY: SoFar = SoFar { value: 0.2, se: 0.04, df: 7.0, units: 10, on_logit: false };
+    const TWENTY: SoFar = SoFar { value: 0.2, se: 0.04, df: 7.0, units: 10, scale: Scale::Plain };
 
     /// Ten lines in three strata have 7 degrees of freedom, so twenty have 17; the error shrinks by √2.
     #[test]
@@ -134,7 +132,7 @@ mod tests {
     /// On the logit 0 % is endlessly far, so only the other end is left to be shown.
     #[test]
     fn from_nothing_to_a_quarter_is_at_most_a_quarter() {
-        let logit = SoFar { on_logit: true, ..TWENTY };
+        let logit = SoFar { scale: Scale::Logit, ..TWENTY };
         let chance = |goal| chance_to_settle(&logit, goal, 0.9, 40);
         let one_sided = chance(Goal::AtMost(0.25));
         assert!((chance(Goal::Between(0.0, 0.25)) - one_sided).abs() < 1e-12);
@@ -143,7 +141,7 @@ mod tests {
 
     #[test]
     fn a_figure_at_the_end_of_the_scale_settles_nothing() {
-        let full = SoFar { value: 1.0, on_logit: true, ..TWENTY };
+        let full = SoFar { value: 1.0, scale: Scale::Logit, ..TWENTY };
         assert_eq!(more_units(&full, Goal::AtLeast(0.15), 0.9, 0.8, 100), MoreUnits::NoPracticalNumber);
     }
 }

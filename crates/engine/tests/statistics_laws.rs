@@ -2,7 +2,7 @@
 
 use proptest::prelude::*;
 use tautline_engine::confidence::bootstrap::{Group, Resampled};
-use tautline_engine::confidence::{Bounds, Method, NoBound, Tail, ends, zeros};
+use tautline_engine::confidence::{Bounds, Method, NoBound, Scale, Tail, ends, zeros};
 use tautline_engine::effort::power::{Groups, Sides, TTest};
 use tautline_engine::effort::{SoFar, chance_to_settle};
 use tautline_engine::estimate::{
@@ -189,7 +189,7 @@ proptest! {
     /// With a figure beyond a one-sided goal, every line more makes the answer likelier.
     #[test]
     fn more_lines_settle_it_more_surely(value in 0.05_f64..0.6, goal in 0.05_f64..0.6, se in 0.005_f64..0.2, units in 3_usize..40) {
-        let so_far = SoFar { value, se, df: small(units - 1), units, on_logit: true };
+        let so_far = SoFar { value, se, df: small(units - 1), units, scale: Scale::Logit };
         let chance = |units| chance_to_settle(&so_far, Goal::AtLeast(goal), 0.9, units);
         prop_assert!(chance(units + 1) >= chance(units) - 1e-9);
     }

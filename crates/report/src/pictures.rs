@@ -9,7 +9,7 @@ use tautline_engine::verdict::Verdict;
 use tautline_figures::cover::{self, Bounds, Cover, Estimate, Row};
 use tautline_figures::line::{self, Lane, Line, Lines, Reading, Total};
 use tautline_figures::{Frame, Goal, Palette, Relation, Share, Tone};
-use tautline_survey::assess::{Assessment, Figure, Judgement, Threshold};
+use tautline_survey::assess::{Assessment, Attribute, Figure, Judgement, Threshold};
 use tautline_survey::explain::{figure_words, goal_words};
 use tautline_survey::goal::Subject;
 use tautline_survey::input::Input;
@@ -52,9 +52,13 @@ pub(crate) fn name(figure: &Figure, input: &Input, words: &Words) -> String {
     match &figure.subject {
         Subject::Species(code) if !code.is_empty() => {
             let plant = plant_name(code, input);
-            if figure.height { words.say(&Message::new("height-of").with("what", plant)) } else { plant }
+            match figure.attribute {
+                Attribute::Cover => plant,
+                Attribute::Height => words.say(&Message::new("height-of").with("what", plant)),
+                Attribute::Density => words.say(&Message::new("density-of").with("what", plant)),
+            }
         }
-        subject => words.say(&figure_words(subject, figure.height)),
+        subject => words.say(&figure_words(subject, figure.attribute)),
     }
 }
 
@@ -73,7 +77,7 @@ pub(crate) fn against_goal(
     judgement: &Judgement,
     words: &Words,
 ) -> String {
-    let Some(figure) = judgement.figure.map(|at| &assessment.figures[at]).filter(|figure| !figure.height)
+    let Some(figure) = judgement.figure.map(|at| &assessment.figures[at]).filter(|figure| figure.is_cover())
     else {
         return String::new();
     };
@@ -145,7 +149,7 @@ pub(crate) fn figures(id: &str, input: &Input, assessment: &Assessment, words: &
     let rows: Vec<Row> = assessment
         .figures
         .iter()
-        .filter(|figure| !figure.height)
+        .filter(|figure| figure.is_cover())
         .map(|figure| row(figure, input, words))
         .collect();
     let described: Vec<String> = rows.iter().map(|row| format!("{}: {}", row.name, row.figure)).collect();

@@ -1,17 +1,14 @@
 //! Figures as the page shows them: rounded once, with their unit.
 
-use tautline_survey::assess::{Assessment, Figure};
+use tautline_survey::assess::{Assessment, Attribute, Figure};
+use tautline_survey::explain::figure_value;
 use tautline_survey::line::{Bounds, LineResult};
 use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
 
-/// A cover as per cent with one decimal, or a height in metres with two.
-pub(crate) fn value(value: f64, height: bool, words: &Words) -> String {
-    if height {
-        words.say(&Message::new("metres").with("figure", words.number(value, 2)))
-    } else {
-        words.percent(value, 1)
-    }
+/// A figure with its unit.
+pub(crate) fn value(value: f64, attribute: Attribute, words: &Words) -> String {
+    words.value(&figure_value(value, attribute))
 }
 
 /// A site's heading: its name, the year and the plot, where there are any.
@@ -36,7 +33,7 @@ pub(crate) fn confidence(assessment: &Assessment) -> Value {
 
 /// One figure, or the two that it lies between.
 pub(crate) fn estimate(figure: &Figure, words: &Words) -> String {
-    let [low, high] = figure.ends().map(|end| value(end.value, figure.height, words));
+    let [low, high] = figure.ends().map(|end| value(end.value, figure.attribute, words));
     if figure.high.is_none() { low } else { between(low, high, words) }
 }
 

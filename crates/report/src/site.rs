@@ -54,7 +54,7 @@ pub(crate) fn section(
 /// One goal: the verdict for anybody, for a specialist, the picture, and where it came from.
 fn judged(id: &str, input: &Input, assessment: &Assessment, judgement: &Judgement, words: &Words) -> String {
     let goal = Message::new("report-goal")
-        .with("what", figure_words(&judgement.goal.subject, judgement.height))
+        .with("what", figure_words(&judgement.goal.subject, judgement.attribute))
         .with("goal", goal_words(&judgement.goal.wanted));
     let mut inner = text("h3", &words.say(&goal));
     let class = format!("p class=\"verdict {}\"", judgement.verdict.code());

@@ -72,7 +72,7 @@ pub(crate) fn figures(input: &Input, assessment: &Assessment, words: &Words) -> 
     ];
     let mut table = Table::new(words.word("report-figures-table"), headings);
     for figure in &assessment.figures {
-        let show = |number| shown::value(number, figure.height, words);
+        let show = |number| shown::value(number, figure.attribute, words);
         let (se, df) = match figure.estimate.error {
             SamplingError::Known { se, df } => (show(se), words.number(df, 1)),
             SamplingError::Unknown(_) => (words.word("report-none"), words.word("report-none")),

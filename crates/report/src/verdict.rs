@@ -35,7 +35,7 @@ pub(crate) fn deciding(judgement: &Judgement, bounds: Bounds) -> Deciding {
 /// What the goal is about, and the verdict on it.
 pub(crate) fn in_short(judgement: &Judgement, words: &Words) -> String {
     let message = Message::new("report-short")
-        .with("what", figure_words(&judgement.goal.subject, judgement.height))
+        .with("what", figure_words(&judgement.goal.subject, judgement.attribute))
         .with("goal", goal_words(&judgement.goal.wanted))
         .with("verdict", Value::Word(judgement.verdict.code()));
     words.say(&message)
@@ -48,13 +48,13 @@ pub(crate) fn sentence(judgement: &Judgement, words: &Words) -> String {
         Verdict::NotMet => Message::new("verdict-not-met"),
         Verdict::NotYetShown => Message::new("verdict-not-yet-shown"),
     };
-    let what = figure_words(&judgement.goal.subject, judgement.height);
+    let what = figure_words(&judgement.goal.subject, judgement.attribute);
     words.say(&message.with("goal", goal_words(&judgement.goal.wanted)).with("what", what))
 }
 
 /// What the readings show, in plain words.
 pub(crate) fn plainly(assessment: &Assessment, judgement: &Judgement, words: &Words) -> Vec<String> {
-    let what = figure_words(&judgement.goal.subject, judgement.height);
+    let what = figure_words(&judgement.goal.subject, judgement.attribute);
     let Some(figure) = judgement.figure.map(|at| &assessment.figures[at]) else {
         return vec![words.say(&Message::new("verdict-no-figure").with("what", what))];
     };
@@ -64,7 +64,7 @@ pub(crate) fn plainly(assessment: &Assessment, judgement: &Judgement, words: &Wo
 }
 
 fn comes_to(figure: &Figure, what: Message, words: &Words) -> Message {
-    let [low, high] = figure.ends().map(|end| shown::value(end.value, figure.height, words));
+    let [low, high] = figure.ends().map(|end| shown::value(end.value, figure.attribute, words));
     if figure.high.is_some() {
         Message::new("report-comes-between").with("what", what).with("low", low).with("high", high)
     } else {
@@ -81,7 +81,7 @@ fn sure_of(
 ) -> Option<Message> {
     let Ok(bounds) = judgement.bounds else { return no_bound_words(assessment, judgement) };
     let [lower, upper] =
-        [bounds.lower, bounds.upper].map(|bound| shown::value(bound, judgement.height, words));
+        [bounds.lower, bounds.upper].map(|bound| shown::value(bound, judgement.attribute, words));
     let lines = figure.estimate.units;
     let message = if judgement.from_zeros {
         let share = Value::Share(zeros::share_of_lines_at_most(lines, assessment.confidence), 1);
@@ -108,7 +108,7 @@ pub(crate) fn for_a_specialist(
     let figure = judgement.figure.map(|at| &assessment.figures[at])?;
     let SamplingError::Known { se, df } = figure.estimate.error else { return None };
     let bounds = judgement.bounds.ok().filter(|_| !judgement.from_zeros)?;
-    let show = |number: f64| shown::value(number, judgement.height, words);
+    let show = |number: f64| shown::value(number, judgement.attribute, words);
     let stated = match deciding(judgement, bounds) {
         Deciding::Lower => Message::new("report-lower-bound"),
         Deciding::Upper => Message::new("report-upper-bound"),

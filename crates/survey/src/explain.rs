@@ -1,6 +1,6 @@
 //! How a figure came about: from the verdict through the formulas, with their sources, down to the readings.
 
-use crate::assess::{Assessment, Figure, Judgement, NoVerdict, Part, PartKind, intercept};
+use crate::assess::{Assessment, Attribute, Figure, Judgement, NoVerdict, Part, PartKind, intercept};
 use crate::goal::{Relation, Subject, Wanted};
 use crate::input::Input;
 use crate::limits;
@@ -28,9 +28,25 @@ fn step(depth: usize, message: Message) -> Step {
     Step { depth, message }
 }
 
-/// A figure as a value: a share as per cent, a height in metres.
-fn shown(value: f64, height: bool) -> Value {
-    if height { Value::Number(value, 3) } else { Value::Share(value, 3) }
+/// A figure with its unit, for people: per cent with one decimal, metres with two, plants per hectare.
+pub fn figure_value(value: f64, attribute: Attribute) -> Value {
+    in_unit(value, attribute, [1, 2, 0])
+}
+
+/// The same with two decimals more, for a chain that is followed.
+fn shown(value: f64, attribute: Attribute) -> Value {
+    in_unit(value, attribute, [3, 4, 2])
+}
+
+fn in_unit(value: f64, attribute: Attribute, [share, metres, plants]: [u32; 3]) -> Value {
+    const SQUARE_METRES: f64 = 10_000.0; // in a hectare
+    match attribute {
+        Attribute::Cover => Value::Share(value, share),
+        Attribute::Height => Message::new("metres").with("figure", Value::Number(value, metres)).into(),
+        Attribute::Density => {
+            Message::new("per-hectare").with("figure", Value::Number(value * SQUARE_METRES, plants)).into()
+        }
+    }
 }
 
 /// The words for a subject.
@@ -46,15 +62,24 @@ pub fn subject_words(subject: &Subject) -> Message {
     }
 }
 
-/// The words for what a figure is: cover, or mean height of a subject.
-pub fn figure_words(subject: &Subject, height: bool) -> Message {
-    let what = match subject {
+/// The plants that a figure is about.
+pub fn plants_words(subject: &Subject) -> Value {
+    match subject {
+        Subject::Species(code) if code.is_empty() => Value::Word("unnamed-plants"),
         Subject::Species(code) => Value::from(code.as_str()),
         Subject::Form(form) => Value::Word(form.word()),
         Subject::Group(group) => Value::from(group.as_str()),
         _ => Value::Word("plants"),
-    };
-    if height { Message::new("height-of").with("what", what) } else { subject_words(subject) }
+    }
+}
+
+/// The words for what a figure is: cover, mean height or plants per area of a subject.
+pub fn figure_words(subject: &Subject, attribute: Attribute) -> Message {
+    match attribute {
+        Attribute::Cover => subject_words(subject),
+        Attribute::Height => Message::new("height-of").with("what", plants_words(subject)),
+        Attribute::Density => Message::new("density-of").with("what", plants_words(subject)),
+    }
 }
 
 /// The words for how many more lines or plots would settle a verdict; nothing where it needs none.
@@ -78,7 +103,7 @@ pub fn no_bound_words(assessment: &Assessment, judgement: &Judgement) -> Option<
     let reason = match judgement.bounds.err()? {
         NoVerdict::NoBound(reason) => reason,
         NoVerdict::NoFigure => {
-            let what = figure_words(&judgement.goal.subject, judgement.height);
+            let what = figure_words(&judgement.goal.subject, judgement.attribute);
             return Some(Message::new("verdict-no-figure").with("what", what));
         }
     };
@@ -133,7 +158,7 @@ pub fn verdict(input: &Input, assessment: &Assessment, judgement: &Judgement) ->
         0,
         Message::new("explain-verdict")
             .with("goal", goal_words(&judgement.goal.wanted))
-            .with("what", figure_words(&judgement.goal.subject, judgement.height))
+            .with("what", figure_words(&judgement.goal.subject, judgement.attribute))
             .with("verdict", Value::Word(judgement.verdict.code())),
     )];
     let Some(figure) = judgement.figure.map(|at| &assessment.figures[at]) else { return steps };
@@ -142,8 +167,8 @@ pub fn verdict(input: &Input, assessment: &Assessment, judgement: &Judgement) ->
             1,
             Message::new(if judgement.from_zeros { "explain-bounds-zeros" } else { "explain-bounds" })
                 .with("confidence", Value::Share(assessment.confidence, 0))
-                .with("lower", shown(bounds.lower, judgement.height))
-                .with("upper", shown(bounds.upper, judgement.height)),
+                .with("lower", shown(bounds.lower, judgement.attribute))
+                .with("upper", shown(bounds.upper, judgement.attribute)),
         )),
         Err(_) => steps.push(step(1, Message::new("explain-no-bounds"))),
     }
@@ -165,14 +190,17 @@ pub fn figure(input: &Input, assessment: &Assessment, figure: &Figure) -> Vec<St
     let mut steps = vec![step(
         0,
         Message::new("explain-figure")
-            .with("what", figure_words(&figure.subject, figure.height))
-            .with("value", shown(figure.estimate.value, figure.height)),
+            .with("what", figure_words(&figure.subject, figure.attribute))
+            .with("value", shown(figure.estimate.value, figure.attribute)),
     )];
     if let Some(high) = &figure.high {
-        steps.push(step(1, Message::new("explain-high-end").with("value", shown(high.value, figure.height))));
+        steps.push(step(
+            1,
+            Message::new("explain-high-end").with("value", shown(high.value, figure.attribute)),
+        ));
     }
     steps.push(step(1, formula(figure, &figure.estimate, &(0..figure.values.len()).collect::<Vec<_>>())));
-    steps.push(step(1, error(&figure.estimate, figure.height)));
+    steps.push(step(1, error(&figure.estimate, figure.attribute)));
     for part in figure.parts.iter().filter(|part| part.kind == PartKind::Stratum) {
         steps.extend(stratum(figure, part));
     }
@@ -200,10 +228,10 @@ fn stratum(figure: &Figure, part: &Part) -> Vec<Step> {
             Message::new("explain-stratum")
                 .with("stratum", part.name.as_str())
                 .with("weight", Value::Share(part.weight, 2))
-                .with("value", shown(part.estimate.value, figure.height)),
+                .with("value", shown(part.estimate.value, figure.attribute)),
         ),
         step(3, formula(figure, &part.estimate, &part.lines)),
-        step(3, error(&part.estimate, figure.height)),
+        step(3, error(&part.estimate, figure.attribute)),
     ]
 }
 
@@ -227,14 +255,14 @@ fn formula(figure: &Figure, estimate: &Estimate, own: &[usize]) -> Message {
         .with("shares", Value::List(shares))
         .with("intercept", metres(y))
         .with("length", metres(x))
-        .with("value", shown(estimate.value, figure.height))
+        .with("value", shown(estimate.value, figure.attribute))
         .with("source", Value::Word(estimate.method.source().code()))
 }
 
-fn error(estimate: &Estimate, height: bool) -> Message {
+fn error(estimate: &Estimate, attribute: Attribute) -> Message {
     match estimate.error {
         SamplingError::Known { se, df } => {
-            Message::new("explain-error").with("se", shown(se, height)).with("df", Value::Number(df, 2))
+            Message::new("explain-error").with("se", shown(se, attribute)).with("df", Value::Number(df, 2))
         }
         SamplingError::Unknown(reason) => {
             Message::new("explain-no-error").with("reason", Value::Word(NoBound::NoError(reason).code()))
@@ -253,6 +281,7 @@ fn limits(
     let SamplingError::Known { df, .. } = estimate.error else { return None };
     let method = match figure.method {
         Method::StudentT => "explain-student-t",
+        Method::LogT => "explain-log-t",
         Method::LogitT => "explain-logit-t",
         Method::Bca => "explain-bca",
     };
@@ -271,8 +300,8 @@ fn limits(
     let message = Message::new(kind)
         .with("confidence", Value::Share(confidence, 0))
         .with("how", how)
-        .with("low", shown(low, figure.height))
-        .with("high", shown(high, figure.height));
+        .with("low", shown(low, figure.attribute))
+        .with("high", shown(high, figure.attribute));
     Some(step(1, message))
 }
 

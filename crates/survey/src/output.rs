@@ -231,7 +231,7 @@ pub struct EstimateOutput {
 pub struct FigureOutput {
     /// What it is about.
     pub subject: Subject,
-    /// `cover` (a share) or `height` (metres).
+    /// `cover` (a share), `height` (metres) or `density` (plants per square metre).
     pub attribute: &'static str,
     /// The estimate, from the low ends where lines are known only between bounds.
     pub estimate: EstimateOutput,
@@ -412,7 +412,7 @@ fn figure(figure: &Figure) -> FigureOutput {
         figure.parts.iter().filter_map(|part| part.effective.as_ref()).map(|worth| worth.effective);
     FigureOutput {
         subject: figure.subject.clone(),
-        attribute: if figure.height { "height" } else { "cover" },
+        attribute: figure.attribute.code(),
         estimate: estimate(&figure.estimate),
         high_end: figure.high.as_ref().map(estimate),
         interval_method: figure.method.code(),

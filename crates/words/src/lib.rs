@@ -100,11 +100,12 @@ impl Words {
     fn argument(&self, value: &Value) -> FluentValue<'static> {
         match value {
             Value::Count(count) => FluentValue::from(*count),
-            other => FluentValue::from(self.text(other)),
+            other => FluentValue::from(self.value(other)),
         }
     }
 
-    fn text(&self, value: &Value) -> String {
+    /// A value of a message by itself.
+    pub fn value(&self, value: &Value) -> String {
         match value {
             Value::Text(text) => text.clone(),
             Value::Count(count) => count.to_string(),
@@ -113,7 +114,9 @@ impl Words {
             Value::Number(number, places) => self.number(*number, *places),
             Value::Word(word) => self.word(word),
             Value::Message(message) => self.say(message),
-            Value::List(values) => values.iter().map(|value| self.text(value)).collect::<Vec<_>>().join(", "),
+            Value::List(values) => {
+                values.iter().map(|value| self.value(value)).collect::<Vec<_>>().join(", ")
+            }
         }
     }
 }

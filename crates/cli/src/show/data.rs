@@ -4,7 +4,7 @@ use super::{lines_of, println};
 use serde::Serialize;
 use tautline_engine::num::decimal::shortest;
 use tautline_exchange::table::row;
-use tautline_survey::assess::{Assessment, Question};
+use tautline_survey::assess::{Assessment, Attribute, Question};
 use tautline_survey::explain::figure_words;
 use tautline_survey::input::Input;
 use tautline_survey::message::{Message, Value};
@@ -124,7 +124,7 @@ pub(crate) fn csv_assess(assessments: &[Assessment]) {
         let data = output::assessment(assessment, &|message| message.code.to_owned());
         for (figure, source) in data.figures.iter().zip(&assessment.figures) {
             let number = |value: Option<f64>| value.map_or(String::new(), shortest);
-            let words = figure_words(&source.subject, false);
+            let words = figure_words(&source.subject, Attribute::Cover);
             let subject = words.values.first().map_or(words.code.to_owned(), |(_, value)| match value {
                 Value::Text(text) => text.clone(),
                 Value::Word(word) => (*word).to_owned(),

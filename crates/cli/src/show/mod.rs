@@ -15,6 +15,7 @@ use table::Table;
 use tautline_engine::estimate::SamplingError;
 use tautline_engine::length::{Notation, Unit, write};
 use tautline_survey::assess::{Assessment, Figure, Question};
+use tautline_survey::explain::{figure_value, figure_words};
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::input::Input;
 use tautline_survey::line::{Bounds, LineResult, Recording, line_result};
@@ -318,7 +319,7 @@ fn figure_headings(assessment: &Assessment, words: &Words) -> Vec<String> {
 }
 
 fn figure_row(figure: &Figure, words: &Words) -> Vec<String> {
-    let show = |value: f64| sentences::value(value, figure.height, words);
+    let show = |value: f64| words.value(&figure_value(value, figure.attribute));
     let [low, high] = figure.ends();
     let se = match figure.estimate.error {
         SamplingError::Known { se, .. } => show(se),
@@ -331,7 +332,7 @@ fn figure_row(figure: &Figure, words: &Words) -> Vec<String> {
     let n = if figure.estimate.method.counts_plots() { "units-plots" } else { "units-lines" };
     let n = Message::new(n).with("lines", figure.estimate.lines).with("units", figure.estimate.units);
     vec![
-        words.say(&tautline_survey::explain::figure_words(&figure.subject, figure.height)),
+        words.say(&figure_words(&figure.subject, figure.attribute)),
         between(low.value, high.value, figure.high.is_none(), show, words),
         se,
         interval,

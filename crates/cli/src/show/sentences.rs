@@ -4,19 +4,10 @@ use tautline_engine::confidence::{NoBound, zeros};
 use tautline_engine::estimate::SamplingError;
 use tautline_engine::verdict::Verdict;
 use tautline_survey::assess::{Assessment, Judgement, NoVerdict};
-use tautline_survey::explain::{figure_words, goal_words, more_words, no_bound_words};
+use tautline_survey::explain::{figure_value, figure_words, goal_words, more_words, no_bound_words};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
 use tautline_words::Words;
-
-/// A figure for people: per cent with one decimal, or metres with two.
-pub(super) fn value(value: f64, height: bool, words: &Words) -> String {
-    if height {
-        words.say(&Message::new("metres").with("figure", words.number(value, 2)))
-    } else {
-        words.percent(value, 1)
-    }
-}
 
 /// A figure, or the two ends it is known between.
 fn ends([low, high]: [f64; 2], show: impl Fn(f64) -> String, words: &Words) -> String {
@@ -25,7 +16,7 @@ fn ends([low, high]: [f64; 2], show: impl Fn(f64) -> String, words: &Words) -> S
 
 /// The sentences of a verdict, the plain one first.
 pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Words) -> Vec<String> {
-    let what = figure_words(&judgement.goal.subject, judgement.height);
+    let what = figure_words(&judgement.goal.subject, judgement.attribute);
     let code = match judgement.verdict {
         Verdict::Met => "verdict-met",
         Verdict::NotMet => "verdict-not-met",
@@ -39,7 +30,7 @@ pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Wo
         said.push(words.say(&Message::new("verdict-no-figure").with("what", what)));
         return said;
     };
-    let show = |figure: f64| value(figure, judgement.height, words);
+    let show = |figure: f64| words.value(&figure_value(figure, judgement.attribute));
     let lines = figure.estimate.units;
     let share_of_lines = || Value::Share(zeros::share_of_lines_at_most(lines, assessment.confidence), 1);
     match judgement.bounds {

@@ -2,8 +2,9 @@
 //!
 //! | method | file | for |
 //! | --- | --- | --- |
-//! | Student's t | `student.rs` | any mean or ratio with a standard error |
-//! | logit-t | `logit.rs` | shares that can't pass 100 %: the interval stays inside 0 to 100 % |
+//! | Student's t | `scale.rs` | any mean or ratio with a standard error |
+//! | log-t | `scale.rs` | figures that can't fall below zero: heights, plants per area |
+//! | logit-t | `scale.rs` | shares that can't pass 100 %: the interval stays inside 0 to 100 % |
 //! | BCa bootstrap | [`bootstrap`] | any of them, from the lines themselves |
 //! | nothing found | [`zeros`] | lines on which nothing was found |
 //!
@@ -11,9 +12,10 @@
 //! the same figure: [`Tail`] says which is meant.
 
 pub mod bootstrap;
-mod logit;
-mod student;
+mod scale;
 pub mod zeros;
+
+pub use scale::Scale;
 
 use crate::estimate::{Estimate, NoError, SamplingError};
 
@@ -22,6 +24,8 @@ use crate::estimate::{Estimate, NoError, SamplingError};
 pub enum Method {
     /// Student's t on the figure itself.
     StudentT,
+    /// Student's t on the logarithm of the figure, for figures that can't fall below zero.
+    LogT,
     /// Student's t on the logit of the figure, for shares that can't pass 1.
     LogitT,
     /// Bias-corrected and accelerated bootstrap of the lines.
@@ -33,8 +37,19 @@ impl Method {
     pub const fn code(self) -> &'static str {
         match self {
             Self::StudentT => "student-t",
+            Self::LogT => "log-t",
             Self::LogitT => "logit-t",
             Self::Bca => "bca",
+        }
+    }
+
+    /// The scale of a t interval; none for a bootstrap.
+    pub const fn scale(self) -> Option<Scale> {
+        match self {
+            Self::StudentT => Some(Scale::Plain),
+            Self::LogT => Some(Scale::Log),
+            Self::LogitT => Some(Scale::Logit),
+            Self::Bca => None,
         }
     }
 }
@@ -117,17 +132,17 @@ impl NoBound {
     }
 }
 
-/// The two ends of a figure, each with `tail` beyond it, by Student's t or logit-t.
+/// The two ends of a figure, each with `tail` beyond it, by a t method.
 ///
 /// # Units
 /// those of the figure; a share for logit-t
 /// # Range
-/// logit-t stays strictly inside 0 to 1; Student's t may pass them
+/// logit-t stays strictly inside 0 to 1, log-t above 0; Student's t may pass them
 /// # Errors
 /// [`NoBound`], with the reason; always for [`Method::Bca`], which works from the lines: [`bootstrap::Resampled`]
 /// # Source
 /// Student's t: Cochran 1977, *Sampling Techniques*, §2.8; logit-t: Korn and Graubard 1998, Survey Methodology
-/// 24(2):193–201 (the logit interval), with the delta method
+/// 24(2):193–201 (the logit interval), with the delta method; log-t: the same on the logarithm
 /// # Example
 /// Ten values with mean 0.75 and standard error 0.38897 (Student 1908, first column): t(0.975, 9) = 2.262157.
 /// ```
@@ -148,9 +163,5 @@ pub fn ends(estimate: &Estimate, method: Method, tail: Tail) -> Result<(f64, f64
     if se <= 0.0 {
         return Err(NoBound::NoSpread);
     }
-    match method {
-        Method::StudentT => Ok(student::ends(estimate.value, se, df, tail)),
-        Method::Bca => Err(NoBound::NeedsTheLines),
-        Method::LogitT => logit::ends(estimate.value, se, df, tail),
-    }
+    scale::ends(method.scale().ok_or(NoBound::NeedsTheLines)?, estimate.value, se, df, tail)
 }

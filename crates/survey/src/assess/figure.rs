@@ -1,10 +1,10 @@
 //! One figure of a site: its estimate from the lines, in strata or plots where they were laid so, and how sure it is.
 
-use super::{By, Claim, Question, intercept, subject};
+use super::{Claim, Question, intercept, subject};
 use crate::finding::Finding;
 use crate::goal::{Goal, Subject, Wanted};
 use crate::input::Input;
-use crate::line::{Bounds, LineResult};
+use crate::line::{Bounds, LineResult, SpeciesResult};
 use crate::message::Message;
 use tautline_engine::confidence::{Interval, Method, NoBound};
 use tautline_engine::estimate::{
@@ -38,13 +38,35 @@ pub struct Part {
     pub effective: Option<EffectiveLines>,
 }
 
+/// What of a subject a figure is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Attribute {
+    /// Its cover, as a share.
+    Cover,
+    /// Its mean height in metres.
+    Height,
+    /// Its plants per square metre.
+    Density,
+}
+
+impl Attribute {
+    /// A stable key for data.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::Cover => "cover",
+            Self::Height => "height",
+            Self::Density => "density",
+        }
+    }
+}
+
 /// One figure of a site.
 #[derive(Clone, Debug)]
 pub struct Figure {
     /// What it is about.
     pub subject: Subject,
-    /// Mean height in metres instead of cover.
-    pub height: bool,
+    /// What of it.
+    pub attribute: Attribute,
     /// The estimate; where the lines are known only between bounds, from their low ends.
     pub estimate: Estimate,
     /// The estimate from the high ends, where they differ.
@@ -57,14 +79,15 @@ pub struct Figure {
     pub interval: Result<Interval, NoBound>,
     /// What should be said about it.
     pub findings: Vec<Finding>,
-    /// The values that went in, line by line; a line without the value (a height) is absent.
+    /// The values that went in, line by line: intercepted length in millimetres, height in metres over 1, plants per
+    /// metre of width over metres of line. A line without the value (a height) is absent.
     pub values: Vec<(usize, Line)>,
 }
 
 impl Figure {
-    /// Whether it is a mean height.
-    pub const fn is_height(&self) -> bool {
-        self.height
+    /// Whether it is a cover.
+    pub fn is_cover(&self) -> bool {
+        self.attribute == Attribute::Cover
     }
 
     /// Estimate from the low ends and from the high ends; twice the same where all is known.
@@ -108,7 +131,7 @@ pub(super) fn cover_figure(
     };
     Figure {
         subject,
-        height: false,
+        attribute: Attribute::Cover,
         estimate: low_estimate,
         high: high_estimate,
         parts,
@@ -129,18 +152,20 @@ fn around(low: Result<Interval, NoBound>, high: Result<Interval, NoBound>) -> Re
     }
 }
 
+/// The method for a figure that can't fall below zero and may pass any bound: log-t, or Student's t if asked for.
+fn without_a_top(question: &Question) -> Method {
+    if question.method == Some(Method::StudentT) { Method::StudentT } else { Method::LogT }
+}
+
 /// Mean of line means of the heights: of the species or growth forms that are asked for, and of a goal's.
 pub(super) fn height_figures(question: &Question, lines: &[LineResult], goals: &[&Goal]) -> Vec<Figure> {
-    let mut asked: Vec<Subject> = match question.by {
-        By::Species => subject::species(lines).into_iter().map(Subject::Species).collect(),
-        By::Form => crate::plants::GrowthForm::ALL.into_iter().map(Subject::Form).collect(),
-        By::Nothing | By::Group => Vec::new(),
-    };
+    let mut asked = subject::by_plants(lines, question.by);
     for goal in goals.iter().filter(|goal| matches!(goal.wanted, Wanted::Height(_))) {
         if !asked.contains(&goal.subject) {
             asked.push(goal.subject.clone());
         }
     }
+    let method = without_a_top(question);
     asked
         .into_iter()
         .filter_map(|subject| {
@@ -151,14 +176,14 @@ pub(super) fn height_figures(question: &Question, lines: &[LineResult], goals: &
                 .collect();
             let means: Vec<f64> = values.iter().map(|(_, line)| line.intercept).collect();
             let estimate = mean_of(&means, None).ok()?;
-            let interval = super::judge::interval(&estimate, &[], Method::StudentT, question.confidence());
+            let interval = super::judge::interval(&estimate, &[], method, question.confidence());
             Some(Figure {
                 subject,
-                height: true,
+                attribute: Attribute::Height,
                 estimate,
                 high: None,
                 parts: Vec::new(),
-                method: Method::StudentT,
+                method,
                 interval,
                 findings: Vec::new(),
                 values,
@@ -167,14 +192,78 @@ pub(super) fn height_figures(question: &Question, lines: &[LineResult], goals: &
         .collect()
 }
 
-/// Mean height on a line, each height counted once.
-fn line_height(line: &LineResult, subject: &Subject) -> Option<f64> {
-    let wanted = line.species.iter().filter(|species| match subject {
-        Subject::Species(code) => species.code == *code,
+/// Plants per area of the species or growth forms that are asked for: Σ 1/W over the length of all lines.
+///
+/// Worked out where the width of every live plant was read on every line; where some were and some weren't, a finding
+/// says which lines lack them.
+pub(super) fn density_figures(
+    input: &Input,
+    question: &Question,
+    lines: &[LineResult],
+) -> (Vec<Figure>, Vec<Finding>) {
+    let (mut figures, mut findings) = (Vec::new(), Vec::new());
+    for subject in subject::by_plants(lines, question.by) {
+        let densities: Vec<Option<f64>> = lines.iter().map(|line| line_density(line, &subject)).collect();
+        if !densities.iter().flatten().any(|&plants| plants > 0.0) {
+            continue;
+        }
+        let without = lines.iter().zip(&densities).filter(|(_, density)| density.is_none());
+        let without: Vec<String> = without.map(|(line, _)| line.line.clone()).collect();
+        if !without.is_empty() {
+            let message = Message::new("widths-missing")
+                .with("site", lines[0].site.as_str())
+                .with("what", crate::explain::plants_words(&subject))
+                .with("lines", without);
+            findings.push(Finding::have_a_look(message));
+            continue;
+        }
+        let values: Vec<Line> = lines
+            .iter()
+            .zip(densities.into_iter().flatten())
+            .map(|(line, density)| {
+                let metres = line.read.in_unit(Unit::Metre);
+                Line::new(density * metres, metres)
+            })
+            .collect();
+        let (estimate, parts, _) = estimate(input, question.claim, lines, &values);
+        let method = without_a_top(question);
+        let groups = sample(lines, &values, &parts);
+        let interval = super::judge::interval(&estimate, &groups, method, question.confidence());
+        figures.push(Figure {
+            subject,
+            attribute: Attribute::Density,
+            estimate,
+            high: None,
+            parts,
+            method,
+            interval,
+            findings: Vec::new(),
+            values: values.into_iter().enumerate().collect(),
+        });
+    }
+    (figures, findings)
+}
+
+/// The species of a line that belong to a species or growth form.
+fn members<'a>(line: &'a LineResult, subject: &'a Subject) -> impl Iterator<Item = &'a SpeciesResult> {
+    line.species.iter().filter(move |species| match subject {
+        Subject::Species(code) => species.code.eq_ignore_ascii_case(code),
         Subject::Form(form) => species.form == Some(*form),
         _ => false,
-    });
-    let heights = wanted.filter_map(|species| species.height);
+    })
+}
+
+/// Plants per square metre on a line, zero where none were met; none where a live plant's width is missing.
+fn line_density(line: &LineResult, subject: &Subject) -> Option<f64> {
+    members(line, subject)
+        .filter(|species| species.live.high > Length::ZERO)
+        .map(|species| species.density)
+        .sum()
+}
+
+/// Mean height on a line, each height counted once.
+fn line_height(line: &LineResult, subject: &Subject) -> Option<f64> {
+    let heights = members(line, subject).filter_map(|species| species.height);
     #[expect(clippy::cast_precision_loss, reason = "heights on one line are few")]
     let (sum, count) =
         heights.fold((0.0, 0.0), |(sum, count), h| (sum + h.mean_m * h.count as f64, count + h.count as f64));

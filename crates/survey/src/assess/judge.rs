@@ -1,12 +1,12 @@
 //! The verdict on a goal: the bounds that decide, and how many more lines would settle it.
 
-use super::figure::{Figure, sample};
+use super::figure::{Attribute, Figure, sample};
 use super::{Assessment, Question};
 use crate::goal::{Goal, Relation, Subject, Wanted};
 use crate::limits;
 use crate::measure::Measure;
 use tautline_engine::confidence::bootstrap::{Group, Resampled};
-use tautline_engine::confidence::{Bounds, Interval, Method, NoBound, Tail, ends, zeros};
+use tautline_engine::confidence::{Bounds, Interval, Method, NoBound, Scale, Tail, ends, zeros};
 use tautline_engine::effort::{MoreUnits, SoFar, more_units};
 use tautline_engine::estimate::{Estimate, Line, SamplingError};
 use tautline_engine::length::Unit;
@@ -41,8 +41,8 @@ pub struct Judgement {
     pub from_zeros: bool,
     /// How many more lines (or plots) would settle it; asked only while it is not yet shown.
     pub more: Option<MoreUnits>,
-    /// Mean height instead of cover.
-    pub height: bool,
+    /// What of the subject it is about.
+    pub attribute: Attribute,
     /// The figure it is about, by its place in the assessment.
     pub figure: Option<usize>,
 }
@@ -85,12 +85,15 @@ pub(super) fn interval(
 }
 
 pub(super) fn judge(question: &Question, assessment: &Assessment, goal: &Goal) -> Judgement {
-    let height = matches!(goal.wanted, Wanted::Height(_));
+    let attribute = match goal.wanted {
+        Wanted::Cover(_) => Attribute::Cover,
+        Wanted::Height(_) => Attribute::Height,
+    };
     let threshold = threshold(&goal.wanted);
     let figure = assessment
         .figures
         .iter()
-        .position(|figure| figure.height == height && same_subject(&figure.subject, &goal.subject));
+        .position(|figure| figure.attribute == attribute && same_subject(&figure.subject, &goal.subject));
     let mut judgement = Judgement {
         goal: goal.clone(),
         threshold,
@@ -98,7 +101,7 @@ pub(super) fn judge(question: &Question, assessment: &Assessment, goal: &Goal) -
         bounds: Err(NoVerdict::NoFigure),
         from_zeros: false,
         more: None,
-        height,
+        attribute,
         figure,
     };
     let Some(figure) = figure.map(|at| &assessment.figures[at]) else { return judgement };
@@ -129,8 +132,7 @@ pub(super) fn judge(question: &Question, assessment: &Assessment, goal: &Goal) -
 fn end_bounds(question: &Question, assessment: &Assessment, figure: &Figure) -> [Result<Bounds, NoBound>; 2] {
     let tail = Tail::of_bound(question.confidence());
     let of = |estimate: &Estimate, values: &[Line]| {
-        let groups =
-            if figure.height { Vec::new() } else { sample(&assessment.lines, values, &figure.parts) };
+        let groups = sample(&assessment.lines, values, &figure.parts);
         tails(estimate, &groups, figure.method, tail).map(|(lower, upper)| Bounds { lower, upper })
     };
     let low_values: Vec<Line> = figure.values.iter().map(|(_, line)| *line).collect();
@@ -159,7 +161,7 @@ fn settle(question: &Question, figure: &Figure, threshold: Threshold) -> Option<
         se,
         df,
         units: figure.estimate.units,
-        on_logit: figure.method == Method::LogitT,
+        scale: figure.method.scale().unwrap_or(Scale::Plain),
     };
     let chance = f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0;
     Some(more_units(&so_far, threshold, question.confidence(), chance, limits::MOST_PRACTICAL_LINES))

@@ -7,7 +7,7 @@ mod round;
 mod subject;
 
 pub use curve::{CurveStep, curve};
-pub use figure::{Figure, Part, PartKind};
+pub use figure::{Attribute, Figure, Part, PartKind};
 pub use judge::{Judgement, NoVerdict, Threshold};
 pub use subject::{intercept, subjects};
 
@@ -126,7 +126,7 @@ pub struct Assessment {
 impl Assessment {
     /// The figure about a subject's cover.
     pub fn figure(&self, subject: &Subject) -> Option<&Figure> {
-        self.figures.iter().find(|figure| figure.subject == *subject && !figure.is_height())
+        self.figures.iter().find(|figure| figure.subject == *subject && figure.is_cover())
     }
 }
 
@@ -212,6 +212,9 @@ fn assess_round(
         assessment.figures.push(figure);
     }
     assessment.figures.extend(figure::height_figures(question, &assessment.lines, &goals));
+    let (densities, findings) = figure::density_figures(input, question, &assessment.lines);
+    assessment.figures.extend(densities);
+    assessment.findings.extend(findings);
     dedupe(&mut assessment.findings);
     for goal in goals {
         let judgement = judge::judge(question, &assessment, goal);

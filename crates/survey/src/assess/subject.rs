@@ -34,16 +34,10 @@ pub fn subjects(lines: &[LineResult], by: By, goals: &[&Goal]) -> Vec<Subject> {
     if lines.iter().any(|line| line.dead != Bounds::default()) {
         subjects.push(Subject::Dead);
     }
-    let mut asked: Vec<Subject> = match by {
-        By::Nothing => Vec::new(),
-        By::Species => species(lines).into_iter().map(Subject::Species).collect(),
-        By::Form => {
-            let met =
-                |form: &GrowthForm| lines.iter().any(|line| line.forms.iter().any(|(own, _)| own == form));
-            GrowthForm::ALL.into_iter().filter(met).map(Subject::Form).collect()
-        }
-        By::Group => lines[0].groups.iter().map(|(group, _)| Subject::Group(group.clone())).collect(),
-    };
+    let mut asked = by_plants(lines, by);
+    if by == By::Group {
+        asked = lines[0].groups.iter().map(|(group, _)| Subject::Group(group.clone())).collect();
+    }
     asked.extend(
         goals.iter().filter(|goal| matches!(goal.wanted, Wanted::Cover(_))).map(|goal| goal.subject.clone()),
     );
@@ -55,8 +49,21 @@ pub fn subjects(lines: &[LineResult], by: By, goals: &[&Goal]) -> Vec<Subject> {
     subjects
 }
 
+/// The species or the growth forms met on any of the lines, where those are asked for.
+pub(super) fn by_plants(lines: &[LineResult], by: By) -> Vec<Subject> {
+    match by {
+        By::Nothing | By::Group => Vec::new(),
+        By::Species => species(lines).into_iter().map(Subject::Species).collect(),
+        By::Form => {
+            let met =
+                |form: &GrowthForm| lines.iter().any(|line| line.forms.iter().any(|(own, _)| own == form));
+            GrowthForm::ALL.into_iter().filter(met).map(Subject::Form).collect()
+        }
+    }
+}
+
 /// Codes met on any of the lines, sorted.
-pub(super) fn species(lines: &[LineResult]) -> Vec<String> {
+fn species(lines: &[LineResult]) -> Vec<String> {
     let mut codes: Vec<String> =
         lines.iter().flat_map(|line| line.species.iter().map(|s| s.code.clone())).collect();
     codes.sort_unstable();

@@ -194,7 +194,7 @@ fn heights_are_a_mean_of_line_means() {
     tall(&mut input.visits[0], &["40", "60"]);
     tall(&mut input.visits[1], &["80"]);
     let assessment = only(&input, &asked("height of AAAA: at most 2 m"));
-    let figure = assessment.figures.iter().find(|figure| figure.height).unwrap();
+    let figure = assessment.figures.iter().find(|figure| figure.attribute == Attribute::Height).unwrap();
     assert!((figure.estimate.value - 0.65).abs() < 1e-12);
     assert_eq!(assessment.judgements[0].verdict, Verdict::Met);
 }
@@ -247,4 +247,30 @@ fn the_curve_of_a_site_steps_where_a_line_does() {
     assert_eq!(covers, [2.0, 2.2, 2.65]);
     let above = |text: &str| cm(text).length() + tautline_engine::length::Length::from_nanometres(1);
     assert_eq!(steps.iter().skip(1).map(|step| step.limit).collect::<Vec<_>>(), [above("4"), above("9")]);
+}
+
+/// Plants 50 and 100 cm wide on 10 m of one line, 200 cm on 10 m of the other: (2 + 1)/10 and 0.5/10 plants per
+/// square metre, mean 0.175, standard error 0.125 (Σ 1/W over the length of all lines).
+#[test]
+fn plants_per_area_are_estimated_over_lines() {
+    let mut input = site(&[("10", "", 100), ("10", "", 200)]);
+    let second = input.visits[0].intercepts[0].clone();
+    input.visits[0].intercepts.push(second);
+    for (visit, widths) in input.visits.iter_mut().zip([["50", "100"], ["200", ""]]) {
+        for (id, (intercept, width)) in visit.intercepts.iter_mut().zip(widths).enumerate() {
+            intercept.id = u32::try_from(id).unwrap();
+            intercept.width = Some(cm(width));
+        }
+    }
+    let question = Question { by: By::Species, ..Question::default() };
+    let density = |input: &Input| {
+        only(input, &question).figures.into_iter().find(|figure| figure.attribute == Attribute::Density)
+    };
+    let figure = density(&input).unwrap();
+    let SamplingError::Known { se, df } = figure.estimate.error else { unreachable!("two lines") };
+    assert!((figure.estimate.value - 0.175).abs() < 1e-12 && (se - 0.125).abs() < 1e-12);
+    assert!((df - 1.0).abs() < 1e-12 && figure.interval.unwrap().low > 0.0);
+    input.visits[1].intercepts[0].width = None;
+    assert!(density(&input).is_none());
+    assert!(only(&input, &question).findings.iter().any(|finding| finding.message.code == "widths-missing"));
 }

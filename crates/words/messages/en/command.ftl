@@ -108,6 +108,7 @@ dead-canopy = dead canopy
 unnamed-plants = plants without a name
 cover-of = cover of { $what }
 height-of = mean height of { $what }
+density-of = { $what }, plants per area
 plants = plants
 at-least = at least { $value }
 at-most = at most { $value }
@@ -156,6 +157,7 @@ strata-by-area = strata by area
 combined-ratio = combined ratio
 mean-of-values = mean of line means
 student-t = Student t
+log-t = log-t
 logit-t = logit-t
 bca = BCa bootstrap
 one-line = one line shows no variation between lines
@@ -179,6 +181,7 @@ explain-one-sided = One-sided { $confidence } bounds, { $how }: { $low } and { $
 explain-two-sided = Two-sided { $confidence } interval, { $how }: { $low } to { $high }.
 explain-student-t = estimate ± t · SE with t({ $probability }, { $df }) = { $t } (Cochran 1977, 2.8)
 explain-logit-t = logit p ± t · SE / (p (1 − p)) with t({ $probability }, { $df }) = { $t }, taken back (Korn and Graubard 1998)
+explain-log-t = ln of the estimate ± t · SE / estimate with t({ $probability }, { $df }) = { $t }, taken back
 explain-bca = BCa bootstrap of the lines, 10,000 draws, seeded by the data (Efron 1987)
 explain-mean-of-lines = Mean of { $n } lines, all of one length: ({ $shares }) / { $n } = { $value } ({ $source })
 explain-ratio-of-sums = { $n } lines of different length: { $intercept } m / { $length } m = { $value } ({ $source })
@@ -209,4 +212,5 @@ work-conversion = line: { $given } × { $factor } = { $line } { $unit }
 work-quotient = { $total } ÷ { $line } = { $quotient }, that is { $percent }, rounded last
 work-overlap = overlap counted once; the stretches are the joined ones, gaps under the rule closed
 metres = { $figure } m
+per-hectare = { $figure } per ha
 from-memory = From memory: the source was not at hand when the rules were written down.

@@ -235,7 +235,12 @@ impl Sheet {
     fn place(&self, row: u64, column: Option<Column>) -> Place {
         let heading =
             column.and_then(|column| self.headings.iter().find(|heading| heading.column == Some(column)));
-        Place { file: self.name.clone(), row, column: heading.map(|heading| heading.text.clone()) }
+        Place {
+            file: self.name.clone(),
+            row,
+            column: heading.map(|heading| heading.text.clone()),
+            character: None,
+        }
     }
 }
 

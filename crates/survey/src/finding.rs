@@ -14,6 +14,9 @@ pub struct Place {
     /// The column's heading, where one cell is meant.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub column: Option<String>,
+    /// The character of the row, counted from 1, where one is meant.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub character: Option<u32>,
 }
 
 /// How much a finding matters.
@@ -29,6 +32,15 @@ pub enum Weight {
     MustSettle,
 }
 
+/// A piece of a row as it stands in its file, for showing one character of it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Excerpt {
+    /// The text, short enough for one line of a screen and free of control characters.
+    pub text: String,
+    /// How many characters stand before the one that is meant.
+    pub before: usize,
+}
+
 /// One thing found while reading or working out.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Finding {
@@ -39,30 +51,36 @@ pub struct Finding {
     pub place: Option<Place>,
     /// What was found and what would do.
     pub message: Message,
+    /// The row with the character that is meant, where a person typed the row by hand.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub excerpt: Option<Box<Excerpt>>,
 }
 
 impl Finding {
     /// Something said so that nothing is assumed in silence.
     pub const fn note(message: Message) -> Self {
-        Self { weight: Weight::Note, place: None, message }
+        Self { weight: Weight::Note, place: None, message, excerpt: None }
     }
 
     /// Something a person should look at.
     pub const fn have_a_look(message: Message) -> Self {
-        Self { weight: Weight::HaveALook, place: None, message }
+        Self { weight: Weight::HaveALook, place: None, message, excerpt: None }
     }
 
     /// Something that a person must settle.
     pub const fn must_settle(message: Message) -> Self {
-        Self { weight: Weight::MustSettle, place: None, message }
+        Self { weight: Weight::MustSettle, place: None, message, excerpt: None }
     }
 
     /// The words for the finding, with its place before them where it has one.
     pub fn words(&self) -> Message {
         let Some(place) = &self.place else { return self.message.clone() };
-        let message = match &place.column {
-            Some(column) => Message::new("finding-at-column").with("column", column.as_str()),
-            None => Message::new("finding-at"),
+        let message = match (place.character, &place.column) {
+            (Some(character), _) => {
+                Message::new("finding-at-character").with("character", character.to_string())
+            }
+            (None, Some(column)) => Message::new("finding-at-column").with("column", column.as_str()),
+            (None, None) => Message::new("finding-at"),
         };
         message
             .with("file", place.file.as_str())

@@ -7,9 +7,11 @@
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use tautline_engine::length::{DecimalMark, write};
 use tautline_engine::num::decimal::{decimal, percent};
+use tautline_survey::finding::Excerpt;
 use tautline_survey::message::{Message, Value};
 use tautline_survey::protocol::Assumption;
 use unic_langid::LanguageIdentifier;
+use unicode_width::UnicodeWidthStr;
 
 const ENGLISH: [&str; 4] = [
     include_str!("../messages/en/survey.ftl"),
@@ -119,4 +121,17 @@ impl Words {
             }
         }
     }
+}
+
+/// The row that is meant, and below it a mark under the character, each character as wide as a screen shows it.
+///
+/// # Example
+/// ```
+/// use tautline_survey::finding::Excerpt;
+/// let excerpt = Excerpt { text: "ATCA 12-1O".into(), before: 9 };
+/// assert_eq!(tautline_words::picture(&excerpt), ["ATCA 12-1O", "         ^"]);
+/// ```
+pub fn picture(excerpt: &Excerpt) -> [String; 2] {
+    let before: String = excerpt.text.chars().take(excerpt.before).collect();
+    [excerpt.text.clone(), " ".repeat(before.width()) + "^"]
 }

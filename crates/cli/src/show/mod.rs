@@ -71,6 +71,9 @@ fn findings(findings: &[Finding], words: &Words) {
         }
         for finding in own {
             wrapped(&words.say(&finding.words()), 2);
+            for row in finding.excerpt.iter().flat_map(|excerpt| tautline_words::picture(excerpt)) {
+                println!("    {row}");
+            }
         }
     }
 }

@@ -57,6 +57,7 @@ heading-must-settle = Must be settled:
 heading-have-a-look = Have a look:
 heading-note = To know:
 finding-at = { $file }, row { $row }: { $text }
+finding-at-character = { $file }, row { $row }, character { $character }: { $text }
 finding-at-column = { $file }, row { $row }, { $column }: { $text }
 
 ## Tables

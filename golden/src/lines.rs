@@ -45,7 +45,7 @@ fn cover_rows(table: &mut Table, label: &str, cover: &LineCover) {
     table.row(format_args!("{label} dead nm"), cover.dead_length().nanometres());
     table.row(format_args!("{label} between nm"), cover.between_length().nanometres());
     table.real(format_args!("{label} canopy share"), cover.canopy_length().share_of(cover.length));
-    let classes = gap_classes(&canopy_gaps(&cover.canopy, cover.length), &published_breaks());
+    let classes = gap_classes(&canopy_gaps(&cover.canopy, cover.length), &published_breaks(), 1.0);
     let counts: Vec<String> = classes.iter().map(|class| class.count.to_string()).collect();
     table.row(format_args!("{label} gaps"), counts.join("/"));
 }

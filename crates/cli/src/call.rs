@@ -10,7 +10,6 @@ use tautline_exchange::{Options, Read, delimited::goals, protocol};
 use tautline_survey::assess::{By, Claim, Question, SiteGoal, assess};
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::goal;
-use tautline_survey::limits::CONFIDENCE_PER_MILLE;
 use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
 use tautline_survey::plants::GrowthForm;
@@ -51,6 +50,7 @@ pub(crate) fn command(words: &Words) -> Command {
             .arg(option("method", "METHOD", "help-method").value_parser(["logit-t", "student-t", "bca"]))
             .arg(option("by", "WHAT", "help-by").value_parser(["species", "form", "group"]))
             .arg(flag("use-partly-read", "help-use-partly-read"))
+            .arg(flag("on-the-level", "help-on-the-level"))
     };
     let assess = shared(sub("assess", "help-assess"))
         .arg(option("goal", "GOAL", "help-goal").action(ArgAction::Append))
@@ -207,11 +207,15 @@ fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (Stri
         })
         .transpose()?;
     question.choice.counts = text("count").map(counts);
+    question.choice.on_the_level = asked.get_flag("on-the-level");
     question.use_partly_read = asked.get_flag("use-partly-read");
     question.year =
         text("year").map(|year| year.parse().map_err(|_| not_a_number(year, "--year", words))).transpose()?;
     if let Some(found) = text("confidence") {
-        question.confidence_per_mille = confidence(found, words)?;
+        question.confidence_per_mille =
+            goal::read_confidence(found, mark.unwrap_or_default()).ok_or_else(|| {
+                (words.say(&Message::new("option-confidence").with("found", found)), Exit::NotUnderstood)
+            })?;
     }
     question.method = text("method").map(|method| match method {
         "student-t" => Method::StudentT,
@@ -250,16 +254,6 @@ fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (Stri
 
 fn percent(text: &str) -> Option<f64> {
     text.trim_end_matches('%').trim().parse().ok().filter(|number: &f64| (0.0..=100.0).contains(number))
-}
-
-fn confidence(found: &str, words: &Words) -> Result<u16, (String, Exit)> {
-    let per_mille = percent(found).map(|percent| (percent * 10.0).round());
-    (500_u16..=999)
-        .find(|&candidate| Some(f64::from(candidate)) == per_mille)
-        .filter(|candidate| CONFIDENCE_PER_MILLE.contains(candidate))
-        .ok_or_else(|| {
-            (words.say(&Message::new("option-confidence").with("found", found)), Exit::NotUnderstood)
-        })
 }
 
 fn not_a_number(found: &str, option: &str, words: &Words) -> (String, Exit) {

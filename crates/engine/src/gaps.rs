@@ -3,6 +3,7 @@
 //! From a line on which only shrubs were read these are gaps between shrubs, not gaps in all plant cover.
 
 use crate::length::{Length, Unit};
+use crate::slope::level;
 use crate::stretch::{Stretch, gaps};
 
 /// A stretch of the line without canopy.
@@ -40,11 +41,14 @@ pub struct GapClass {
     pub count: usize,
     /// How many of them are cut off by the line's end.
     pub cut_off: usize,
-    /// Their summed length.
+    /// Their summed length along the tape.
     pub length: Length,
 }
 
 /// Sorts gaps into classes between sorted `breaks`. Gaps shorter than the first break belong to no class.
+///
+/// `cosine` is 1 for lengths along the tape, or that of the line's slope, and then a gap's class is that of its length
+/// on the level ([`crate::slope`]). Summed lengths stay along the tape, as the line's own length does.
 ///
 /// The published classes are written for whole centimetres (25–50, 51–100): a gap of exactly 50 cm belongs to
 /// the first, anything longer to the second.
@@ -53,10 +57,10 @@ pub struct GapClass {
 /// ```
 /// use tautline_engine::{gaps::{canopy_gaps, gap_classes, published_breaks}, length::{Length, Unit}};
 /// let line = Length::from_units(20, Unit::Metre);
-/// let classes = gap_classes(&canopy_gaps(&[], line), &published_breaks());
+/// let classes = gap_classes(&canopy_gaps(&[], line), &published_breaks(), 1.0);
 /// assert_eq!((classes.len(), classes[3].length), (4, line));
 /// ```
-pub fn gap_classes(gaps: &[Gap], breaks: &[Length]) -> Vec<GapClass> {
+pub fn gap_classes(gaps: &[Gap], breaks: &[Length], cosine: f64) -> Vec<GapClass> {
     let mut classes: Vec<GapClass> = breaks
         .iter()
         .enumerate()
@@ -69,13 +73,13 @@ pub fn gap_classes(gaps: &[Gap], breaks: &[Length]) -> Vec<GapClass> {
         })
         .collect();
     for gap in gaps {
-        let length = gap.stretch.length();
+        let length = level(gap.stretch.length(), cosine);
         let in_first = breaks.first() == Some(&length);
         let below = breaks.partition_point(|&limit| limit < length);
         if let Some(class) = classes.get_mut(if in_first { 0 } else { below.wrapping_sub(1) }) {
             class.count += 1;
             class.cut_off += usize::from(gap.cut_off);
-            class.length = class.length + length;
+            class.length = class.length + gap.stretch.length();
         }
     }
     classes
@@ -90,13 +94,24 @@ mod tests {
     fn class_edges() {
         let of = |lengths: &[i64]| {
             let gaps: Vec<Gap> = lengths.iter().map(|&l| Gap { stretch: cm(0, l), cut_off: false }).collect();
-            gap_classes(&gaps, &published_breaks()).iter().map(|class| class.count).collect::<Vec<_>>()
+            gap_classes(&gaps, &published_breaks(), 1.0).iter().map(|class| class.count).collect::<Vec<_>>()
         };
         assert_eq!(of(&[24]), [0, 0, 0, 0]);
         assert_eq!(of(&[25, 50]), [2, 0, 0, 0]);
         assert_eq!(of(&[51, 100]), [0, 2, 0, 0]);
         assert_eq!(of(&[101, 200]), [0, 0, 2, 0]);
         assert_eq!(of(&[201]), [0, 0, 0, 1]);
+    }
+
+    /// 125 cm along ground that rises three in four are 100 cm on the level: the class below.
+    #[test]
+    fn on_a_slope_the_class_is_that_of_the_length_on_the_level() {
+        let gaps = [Gap { stretch: cm(0, 125), cut_off: false }];
+        let count = |cosine| -> Vec<usize> {
+            gap_classes(&gaps, &published_breaks(), cosine).iter().map(|class| class.count).collect()
+        };
+        assert_eq!(count(1.0), [0, 0, 1, 0]);
+        assert_eq!(count(crate::slope::cosine_of_grade(0.75)), [0, 1, 0, 0]);
     }
 
     #[test]

@@ -31,6 +31,7 @@ pub mod num;
 pub mod rule;
 pub mod seed;
 pub mod simulate;
+pub mod slope;
 pub mod stretch;
 pub mod verdict;
 pub mod work;

@@ -11,6 +11,7 @@ pub enum Column {
     LineLength,
     Stratum,
     Plot,
+    Slope,
     Date,
     Reader,
     Recorder,
@@ -36,15 +37,17 @@ pub enum Column {
     Area,
     Goal,
     Source,
+    Confidence,
 }
 
 /// Every heading that is understood, as `docs/files.md` lists them; the first of each column is its plain one.
-pub const HEADINGS: [(Column, &[&str]); 30] = [
+pub const HEADINGS: [(Column, &[&str]); 32] = [
     (Column::Site, &["site", "site name"]),
     (Column::Line, &["line", "line name", "transect"]),
     (Column::LineLength, &["line length", "tape length", "transect length"]),
     (Column::Stratum, &["stratum"]),
     (Column::Plot, &["plot"]),
+    (Column::Slope, &["slope"]),
     (Column::Date, &["date", "read on"]),
     (Column::Reader, &["reader", "observer", "observers", "read by"]),
     (Column::Recorder, &["recorder", "written by"]),
@@ -70,6 +73,7 @@ pub const HEADINGS: [(Column, &[&str]); 30] = [
     (Column::Area, &["area"]),
     (Column::Goal, &["goal"]),
     (Column::Source, &["source"]),
+    (Column::Confidence, &["confidence"]),
 ];
 
 impl Column {

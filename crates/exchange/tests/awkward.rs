@@ -3,6 +3,8 @@
 use proptest::prelude::*;
 use tautline_exchange::{Options, Read, Source, read};
 use tautline_survey::finding::Weight;
+use tautline_survey::goal::Percent;
+use tautline_survey::plan::Slope;
 use tautline_survey::visit::{Extent, Outcome};
 
 fn files(files: &[(&str, &str)]) -> Read {
@@ -126,8 +128,24 @@ fn a_file_without_sites_is_one_site_and_an_empty_site_is_none() {
 
 #[test]
 fn columns_that_nothing_is_done_with_are_named() {
-    let read = one("site,goal,confidence\nA,at least 15 %,95 %\n");
+    let read = one("site,goal,priority\nA,at least 15 %,high\n");
     assert_eq!(found(&read), [("columns-not-used", 1, Weight::Note)]);
+}
+
+#[test]
+fn a_goal_says_how_sure_it_must_be() {
+    let read = one("site,goal,confidence\nA,at least 15 %,97.5 %\nA,at least 20 %,0.9\n");
+    assert_eq!(found(&read), [("goal-confidence", 3, Weight::MustSettle)]);
+    let sure: Vec<_> = read.goals.iter().map(|goal| goal.goal.confidence_per_mille).collect();
+    assert_eq!(sure, [Some(975)]);
+}
+
+#[test]
+fn a_slope_needs_its_unit() {
+    let read = one("line,line length,slope (deg)\n1,20 m,7\n2,20 m,12 %\n3,20 m,steep\n4,20 m,\n");
+    assert_eq!(found(&read), [("slope-not-understood", 4, Weight::MustSettle)]);
+    let slopes: Vec<_> = read.input.plan.iter().map(|line| line.slope).collect();
+    assert_eq!(slopes, [Some(Slope::Degrees(70_000)), Some(Slope::Grade(Percent(120_000))), None, None]);
 }
 
 const LINES: &str = "site,line,line length,date,reader,outcome\nA,1,20 m,2026-06-09,Reader A,";

@@ -10,7 +10,7 @@ use tautline_figures::cover::{self, Bounds, Cover, Estimate, Row};
 use tautline_figures::line::{self, Lane, Line, Lines, Reading, Total};
 use tautline_figures::{Frame, Goal, Palette, Relation, Share, Tone};
 use tautline_survey::assess::{Assessment, Attribute, Figure, Judgement, Threshold};
-use tautline_survey::explain::{figure_words, goal_words};
+use tautline_survey::explain::{confidence_value, figure_words, goal_words};
 use tautline_survey::goal::Subject;
 use tautline_survey::input::Input;
 use tautline_survey::line::{LineResult, Recording};
@@ -96,7 +96,8 @@ pub(crate) fn against_goal(
         goal: Some(Goal { relation, label: mark }),
         ..row(figure, input, words)
     };
-    let chart = Cover { rows: vec![row], words: chart_words(assessment, "report-mark-bounds", words) };
+    let chart =
+        Cover { rows: vec![row], words: chart_words(judgement.confidence, "report-mark-bounds", words) };
     let title = words.say(&Message::new("report-picture-goal").with("what", name(figure, input, words)));
     let said = Message::new("report-picture-goal-said")
         .with("figure", told)
@@ -153,7 +154,7 @@ pub(crate) fn figures(id: &str, input: &Input, assessment: &Assessment, words: &
         .map(|figure| row(figure, input, words))
         .collect();
     let described: Vec<String> = rows.iter().map(|row| format!("{}: {}", row.name, row.figure)).collect();
-    let chart = Cover { rows, words: chart_words(assessment, "report-mark-interval", words) };
+    let chart = Cover { rows, words: chart_words(assessment.confidence, "report-mark-interval", words) };
     let title = words.word("report-picture-figures");
     twice(id, &title, &described.join("; "), |frame| cover::draw(&chart, frame))
 }
@@ -189,8 +190,8 @@ fn row(figure: &Figure, input: &Input, words: &Words) -> Row {
     }
 }
 
-fn chart_words(assessment: &Assessment, two_sided: &'static str, words: &Words) -> cover::Words {
-    let sure = |code| words.say(&Message::new(code).with("confidence", shown::confidence(assessment)));
+fn chart_words(confidence: f64, two_sided: &'static str, words: &Words) -> cover::Words {
+    let sure = |code| words.say(&Message::new(code).with("confidence", confidence_value(confidence)));
     cover::Words {
         axis: words.word("report-axis"),
         estimate: words.word("report-mark-estimate"),

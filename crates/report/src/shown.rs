@@ -1,7 +1,7 @@
 //! Figures as the page shows them: rounded once, with their unit.
 
 use tautline_survey::assess::{Assessment, Attribute, Figure};
-use tautline_survey::explain::figure_value;
+use tautline_survey::explain::{confidence_value, figure_value};
 use tautline_survey::line::{Bounds, LineResult};
 use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
@@ -28,7 +28,7 @@ pub(crate) fn title(assessment: &Assessment, words: &Words) -> String {
 
 /// The confidence as a value inside a message.
 pub(crate) fn confidence(assessment: &Assessment) -> Value {
-    Value::Share(assessment.confidence, 0)
+    confidence_value(assessment.confidence)
 }
 
 /// One figure, or the two that it lies between.

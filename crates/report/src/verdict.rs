@@ -5,7 +5,7 @@ use tautline_engine::confidence::{Bounds, zeros};
 use tautline_engine::estimate::SamplingError;
 use tautline_engine::verdict::Verdict;
 use tautline_survey::assess::{Assessment, Figure, Judgement, Threshold};
-use tautline_survey::explain::{figure_words, goal_words, more_words, no_bound_words};
+use tautline_survey::explain::{confidence_value, figure_words, goal_words, more_words, no_bound_words};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
 use tautline_words::Words;
@@ -84,7 +84,7 @@ fn sure_of(
         [bounds.lower, bounds.upper].map(|bound| shown::value(bound, judgement.attribute, words));
     let lines = figure.estimate.units;
     let message = if judgement.from_zeros {
-        let share = Value::Share(zeros::share_of_lines_at_most(lines, assessment.confidence), 1);
+        let share = Value::Share(zeros::share_of_lines_at_most(lines, judgement.confidence), 1);
         Message::new("verdict-bounds-zeros").with("lines", lines).with("share", share)
     } else if judgement.verdict == Verdict::NotYetShown {
         Message::new("report-may-be-either")
@@ -95,7 +95,7 @@ fn sure_of(
             Deciding::Both => Message::new("report-is-within"),
         }
     };
-    let confidence = shown::confidence(assessment);
+    let confidence = confidence_value(judgement.confidence);
     Some(message.with("lower", lower).with("upper", upper).with("confidence", confidence))
 }
 
@@ -114,7 +114,7 @@ pub(crate) fn for_a_specialist(
         Deciding::Upper => Message::new("report-upper-bound"),
         Deciding::Both => Message::new("report-both-bounds"),
     }
-    .with("confidence", shown::confidence(assessment))
+    .with("confidence", confidence_value(judgement.confidence))
     .with("lower", show(bounds.lower))
     .with("upper", show(bounds.upper));
     let message = Message::new("report-specialist")

@@ -45,6 +45,7 @@ fn site(name: &str, protocol: Protocol, lines: &[Vec<Intercept>]) -> Input {
             length: Some(cm("10 m")),
             stratum,
             plot,
+            slope: None,
         });
         input.visits.push(Visit {
             site: name.into(),

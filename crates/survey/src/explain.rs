@@ -49,6 +49,12 @@ fn in_unit(value: f64, attribute: Attribute, [share, metres, plants]: [u32; 3]) 
     }
 }
 
+/// A confidence for people: `90 %`, `97.5 %`.
+pub fn confidence_value(confidence: f64) -> Value {
+    let whole = (confidence * 100.0).round() / 100.0;
+    Value::Share(confidence, u32::from((confidence - whole).abs() > 1e-9))
+}
+
 /// The words for a subject.
 pub fn subject_words(subject: &Subject) -> Message {
     match subject {
@@ -111,8 +117,8 @@ pub fn no_bound_words(assessment: &Assessment, judgement: &Judgement) -> Option<
     Some(match reason {
         NoBound::NothingFound => Message::new("verdict-zeros")
             .with("lines", units)
-            .with("confidence", Value::Share(assessment.confidence, 0))
-            .with("share", Value::Share(zeros::share_of_lines_at_most(units, assessment.confidence), 1)),
+            .with("confidence", confidence_value(judgement.confidence))
+            .with("share", Value::Share(zeros::share_of_lines_at_most(units, judgement.confidence), 1)),
         reason => Message::new("verdict-no-bound").with("reason", Value::Word(reason.code())),
     })
 }
@@ -166,7 +172,7 @@ pub fn verdict(input: &Input, assessment: &Assessment, judgement: &Judgement) ->
         Ok(bounds) => steps.push(step(
             1,
             Message::new(if judgement.from_zeros { "explain-bounds-zeros" } else { "explain-bounds" })
-                .with("confidence", Value::Share(assessment.confidence, 0))
+                .with("confidence", confidence_value(judgement.confidence))
                 .with("lower", shown(bounds.lower, judgement.attribute))
                 .with("upper", shown(bounds.upper, judgement.attribute)),
         )),
@@ -176,8 +182,8 @@ pub fn verdict(input: &Input, assessment: &Assessment, judgement: &Judgement) ->
         steps.extend(limits(
             figure,
             end,
-            Tail::of_bound(assessment.confidence),
-            assessment.confidence,
+            Tail::of_bound(judgement.confidence),
+            judgement.confidence,
             "explain-one-sided",
         ));
     }
@@ -298,7 +304,7 @@ fn limits(
         method => tautline_engine::confidence::ends(estimate, method, tail).ok()?,
     };
     let message = Message::new(kind)
-        .with("confidence", Value::Share(confidence, 0))
+        .with("confidence", confidence_value(confidence))
         .with("how", how)
         .with("low", shown(low, figure.attribute))
         .with("high", shown(high, figure.attribute));

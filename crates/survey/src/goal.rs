@@ -1,5 +1,6 @@
 //! Goals: what is to be judged, against which value, and how a person writes that down.
 
+use crate::limits::CONFIDENCE_PER_MILLE;
 use crate::measure::Measure;
 use crate::plants::GrowthForm;
 use serde::{Deserialize, Serialize};
@@ -58,7 +59,8 @@ impl Percent {
         f64::from(self.0) / 1_000_000.0
     }
 
-    fn read(text: &str, mark: DecimalMark) -> Option<Self> {
+    /// Reads digits with at most four decimals, without the sign.
+    pub fn read(text: &str, mark: DecimalMark) -> Option<Self> {
         let point = match mark {
             DecimalMark::Point => '.',
             DecimalMark::Comma => ',',
@@ -106,6 +108,9 @@ pub struct Goal {
     pub subject: Subject,
     /// What it asks for.
     pub wanted: Wanted,
+    /// How sure the verdict must be, in per mille; the question's confidence where the goal sets none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub confidence_per_mille: Option<u16>,
     /// Where the number comes from.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub source: String,
@@ -122,6 +127,23 @@ pub enum GoalError {
     NotALength(String, LengthError),
     /// The low end lies above the high end.
     LowAboveHigh(String),
+}
+
+/// Reads a confidence in per cent with at most one decimal, `90`, `90 %` or `97.5 %`, as per mille.
+///
+/// # Range
+/// [`CONFIDENCE_PER_MILLE`]; none where the text is something else
+/// # Example
+/// ```
+/// use tautline_engine::length::DecimalMark;
+/// use tautline_survey::goal::read_confidence;
+/// assert_eq!(read_confidence("97.5 %", DecimalMark::Point), Some(975));
+/// assert_eq!(read_confidence("0.9", DecimalMark::Point), None);
+/// ```
+pub fn read_confidence(text: &str, mark: DecimalMark) -> Option<u16> {
+    let percent = Percent::read(text.trim().trim_end_matches('%').trim(), mark)?;
+    let per_mille = u16::try_from(percent.0 / 1_000).ok()?;
+    (percent.0.is_multiple_of(1_000) && CONFIDENCE_PER_MILLE.contains(&per_mille)).then_some(per_mille)
 }
 
 /// Reads a goal as a person writes it: `at least 15 %`, `ATCA: at most 10 %`, `group browse: 15..25 %`,
@@ -158,7 +180,12 @@ pub fn read(text: &str, mark: DecimalMark) -> Result<Goal, GoalError> {
     if !ordered {
         return Err(GoalError::LowAboveHigh(relation.to_owned()));
     }
-    Ok(Goal { subject: Subject::read(height.unwrap_or(subject)), wanted, source: String::new() })
+    Ok(Goal {
+        subject: Subject::read(height.unwrap_or(subject)),
+        wanted,
+        confidence_per_mille: None,
+        source: String::new(),
+    })
 }
 
 fn read_relation<T>(

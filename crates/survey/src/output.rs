@@ -139,6 +139,9 @@ pub struct LineOutput {
     pub closed_nm: i64,
     /// Gaps between the counted plants: start, stop in nanometres, cut off by the line's end.
     pub gaps: Vec<(i64, i64, bool)>,
+    /// Cosine of the line's slope, where the gap classes and plants per area are those on the level; else absent.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub slope_cosine: Option<f64>,
     /// Gap classes.
     pub gap_classes: Vec<GapClassOutput>,
 }
@@ -255,6 +258,8 @@ pub struct FigureOutput {
 pub struct VerdictOutput {
     /// The goal.
     pub goal: Goal,
+    /// How sure it had to be: the goal's own confidence, else the assessment's.
+    pub confidence: f64,
     /// `met`, `not-met` or `not-yet-shown`.
     pub verdict: &'static str,
     /// One-sided lower bound at the confidence.
@@ -349,6 +354,7 @@ pub fn line(result: &LineResult) -> LineOutput {
             .iter()
             .map(|gap| (gap.stretch.start().nanometres(), gap.stretch.stop().nanometres(), gap.cut_off))
             .collect(),
+        slope_cosine: result.slope_cosine,
         gap_classes: result
             .gap_classes
             .iter()
@@ -427,6 +433,7 @@ fn verdict(judgement: &Judgement) -> VerdictOutput {
     let bounds = judgement.bounds.ok();
     VerdictOutput {
         goal: judgement.goal.clone(),
+        confidence: judgement.confidence,
         verdict: judgement.verdict.code(),
         lower: bounds.map(|bounds| bounds.lower),
         upper: bounds.map(|bounds| bounds.upper),

@@ -15,7 +15,7 @@ use table::Table;
 use tautline_engine::estimate::SamplingError;
 use tautline_engine::length::{Notation, Unit, write};
 use tautline_survey::assess::{Assessment, Figure, Question};
-use tautline_survey::explain::{figure_value, figure_words};
+use tautline_survey::explain::{confidence_value, figure_value, figure_words};
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::input::Input;
 use tautline_survey::line::{Bounds, LineResult, Recording, line_result};
@@ -311,7 +311,8 @@ pub(crate) fn assess(input: &Input, assessments: &[Assessment], words: &Words, e
 }
 
 fn figure_headings(assessment: &Assessment, words: &Words) -> Vec<String> {
-    let interval = Message::new("column-interval").with("confidence", Value::Share(assessment.confidence, 0));
+    let interval =
+        Message::new("column-interval").with("confidence", confidence_value(assessment.confidence));
     vec![
         words.word("column-what"),
         words.word("column-cover"),

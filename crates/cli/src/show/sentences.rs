@@ -4,7 +4,9 @@ use tautline_engine::confidence::{NoBound, zeros};
 use tautline_engine::estimate::SamplingError;
 use tautline_engine::verdict::Verdict;
 use tautline_survey::assess::{Assessment, Judgement, NoVerdict};
-use tautline_survey::explain::{figure_value, figure_words, goal_words, more_words, no_bound_words};
+use tautline_survey::explain::{
+    confidence_value, figure_value, figure_words, goal_words, more_words, no_bound_words,
+};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
 use tautline_words::Words;
@@ -22,7 +24,7 @@ pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Wo
         Verdict::NotMet => "verdict-not-met",
         Verdict::NotYetShown => "verdict-not-yet-shown",
     };
-    let confidence = Value::Share(assessment.confidence, 0);
+    let confidence = confidence_value(judgement.confidence);
     let mut said = vec![words.say(
         &Message::new(code).with("goal", goal_words(&judgement.goal.wanted)).with("what", what.clone()),
     )];
@@ -32,7 +34,7 @@ pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Wo
     };
     let show = |figure: f64| words.value(&figure_value(figure, judgement.attribute));
     let lines = figure.estimate.units;
-    let share_of_lines = || Value::Share(zeros::share_of_lines_at_most(lines, assessment.confidence), 1);
+    let share_of_lines = || Value::Share(zeros::share_of_lines_at_most(lines, judgement.confidence), 1);
     match judgement.bounds {
         Ok(bounds) if judgement.from_zeros => said.push(
             words.say(

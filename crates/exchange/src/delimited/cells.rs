@@ -6,6 +6,7 @@ use tautline_engine::length::{Bare, LengthError, Problem};
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::measure::{Measure, unit_words};
 use tautline_survey::message::Message;
+use tautline_survey::plan::Slope;
 
 /// The name of the site where no file and no option names one.
 const ONE_SITE: &str = "site";
@@ -46,6 +47,19 @@ impl<'a> Row<'a> {
     pub(super) fn about(&self, column: Column, code: &'static str) -> Finding {
         let message = Message::new(code).with("found", self.text(column)).with("column", column.heading());
         Finding::must_settle(message).at(self.place(column))
+    }
+
+    /// A slope: `Ok(None)` for an empty cell.
+    pub(super) fn slope(&self) -> Result<Option<Slope>, Finding> {
+        let text = self.text(Column::Slope);
+        if text.is_empty() {
+            return Ok(None);
+        }
+        let heading = self.sheet.headings.iter().find(|heading| heading.column == Some(Column::Slope));
+        let unit = heading.and_then(|heading| heading.unit.as_deref());
+        Slope::read(text, unit, self.sheet.mark)
+            .map(Some)
+            .ok_or_else(|| self.about(Column::Slope, "slope-not-understood"))
     }
 
     /// A length: `Ok(None)` for an empty cell.

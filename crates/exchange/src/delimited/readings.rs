@@ -93,7 +93,14 @@ fn plan(
 ) {
     let line = row.text(Column::Line).to_owned();
     let at = *at_site.entry((site.to_owned(), line.clone())).or_insert_with(|| {
-        input.plan.push(PlannedLine { site: site.to_owned(), line, length: None, stratum: None, plot: None });
+        input.plan.push(PlannedLine {
+            site: site.to_owned(),
+            line,
+            length: None,
+            stratum: None,
+            plot: None,
+            slope: None,
+        });
         input.plan.len() - 1
     });
     let planned = &mut input.plan[at];
@@ -110,6 +117,18 @@ fn plan(
             }
             _ => {}
         }
+    }
+    match (planned.slope, row.slope()) {
+        (None, Ok(found)) => planned.slope = found,
+        (Some(first), Ok(Some(found))) if first != found => {
+            let message = Message::new("slope-differs")
+                .with("site", site)
+                .with("line", planned.line.as_str())
+                .with("found", row.text(Column::Slope));
+            input.findings.push(Finding::must_settle(message).at(row.place(Column::Slope)));
+        }
+        (_, Ok(_)) => {}
+        (_, Err(finding)) => input.findings.push(finding),
     }
     match row.length(Column::LineLength, options) {
         Ok(Some(length)) => match &planned.length {

@@ -221,7 +221,7 @@ pub(super) fn density_figures(
             .iter()
             .zip(densities.into_iter().flatten())
             .map(|(line, density)| {
-                let metres = line.read.in_unit(Unit::Metre);
+                let metres = line.ground().in_unit(Unit::Metre);
                 Line::new(density * metres, metres)
             })
             .collect();

@@ -32,6 +32,8 @@ pub struct Judgement {
     pub goal: Goal,
     /// The goal in the figure's unit.
     pub threshold: Threshold,
+    /// How sure the verdict is to be, as a share: the goal's own confidence, else the question's.
+    pub confidence: f64,
     /// The answer.
     pub verdict: Verdict,
     /// The one-sided bounds that decided, or why there are none. Where the figure is known only between two ends,
@@ -94,9 +96,11 @@ pub(super) fn judge(question: &Question, assessment: &Assessment, goal: &Goal) -
         .figures
         .iter()
         .position(|figure| figure.attribute == attribute && same_subject(&figure.subject, &goal.subject));
+    let confidence = goal.confidence_per_mille.map_or(question.confidence(), |own| f64::from(own) / 1000.0);
     let mut judgement = Judgement {
         goal: goal.clone(),
         threshold,
+        confidence,
         verdict: Verdict::NotYetShown,
         bounds: Err(NoVerdict::NoFigure),
         from_zeros: false,
@@ -105,7 +109,7 @@ pub(super) fn judge(question: &Question, assessment: &Assessment, goal: &Goal) -
         figure,
     };
     let Some(figure) = figure.map(|at| &assessment.figures[at]) else { return judgement };
-    let [low, high] = end_bounds(question, assessment, figure);
+    let [low, high] = end_bounds(confidence, assessment, figure);
     judgement.bounds = match (low, high) {
         (Ok(low), Ok(high)) => {
             judgement.verdict = decide(threshold, low).and(decide(threshold, high));
@@ -116,21 +120,21 @@ pub(super) fn judge(question: &Question, assessment: &Assessment, goal: &Goal) -
     if let (Err(NoVerdict::NoBound(NoBound::NothingFound)), Some(where_present)) =
         (&judgement.bounds, question.cover_where_present)
     {
-        let upper = zeros::cover_at_most(figure.estimate.units, question.confidence(), where_present);
+        let upper = zeros::cover_at_most(figure.estimate.units, confidence, where_present);
         let bounds = Bounds { lower: 0.0, upper };
         judgement.from_zeros = true;
         judgement.verdict = decide(threshold, bounds);
         judgement.bounds = Ok(bounds);
     }
     if judgement.verdict == Verdict::NotYetShown && figure.high.is_none() {
-        judgement.more = settle(question, figure, threshold);
+        judgement.more = settle(confidence, figure, threshold);
     }
     judgement
 }
 
 /// One-sided bounds of the low end and of the high end of a figure.
-fn end_bounds(question: &Question, assessment: &Assessment, figure: &Figure) -> [Result<Bounds, NoBound>; 2] {
-    let tail = Tail::of_bound(question.confidence());
+fn end_bounds(confidence: f64, assessment: &Assessment, figure: &Figure) -> [Result<Bounds, NoBound>; 2] {
+    let tail = Tail::of_bound(confidence);
     let of = |estimate: &Estimate, values: &[Line]| {
         let groups = sample(&assessment.lines, values, &figure.parts);
         tails(estimate, &groups, figure.method, tail).map(|(lower, upper)| Bounds { lower, upper })
@@ -151,7 +155,7 @@ fn end_bounds(question: &Question, assessment: &Assessment, figure: &Figure) -> 
     [low, high]
 }
 
-fn settle(question: &Question, figure: &Figure, threshold: Threshold) -> Option<MoreUnits> {
+fn settle(confidence: f64, figure: &Figure, threshold: Threshold) -> Option<MoreUnits> {
     let SamplingError::Known { se, df } = figure.estimate.error else { return None };
     if se <= 0.0 {
         return None;
@@ -164,7 +168,7 @@ fn settle(question: &Question, figure: &Figure, threshold: Threshold) -> Option<
         scale: figure.method.scale().unwrap_or(Scale::Plain),
     };
     let chance = f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0;
-    Some(more_units(&so_far, threshold, question.confidence(), chance, limits::MOST_PRACTICAL_LINES))
+    Some(more_units(&so_far, threshold, confidence, chance, limits::MOST_PRACTICAL_LINES))
 }
 
 /// A goal's values as shares or metres.

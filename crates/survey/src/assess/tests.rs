@@ -25,6 +25,7 @@ fn site(lines: &[(&str, &str, u32)]) -> Input {
             length: Some(cm(&format!("{metres} m"))),
             stratum: (!stratum.is_empty()).then(|| (*stratum).to_owned()),
             plot: None,
+            slope: None,
         });
         let extent = Extent::Edges { start: cm("0"), stop: cm(&intercept.to_string()) };
         let intercept_row = Intercept {
@@ -273,4 +274,40 @@ fn plants_per_area_are_estimated_over_lines() {
     input.visits[1].intercepts[0].width = None;
     assert!(density(&input).is_none());
     assert!(only(&input, &question).findings.iter().any(|finding| finding.message.code == "widths-missing"));
+}
+
+/// A goal's own confidence decides its verdict, the question's the interval.
+#[test]
+fn a_goal_may_set_its_own_confidence() {
+    let input = site(&[("10", "", 100), ("10", "", 120), ("10", "", 140)]);
+    let mut question = asked("at least 9 %");
+    question.goals[0].goal.confidence_per_mille = Some(990);
+    let sure = only(&input, &question);
+    assert!((sure.judgements[0].confidence - 0.99).abs() < 1e-12 && (sure.confidence - 0.9).abs() < 1e-12);
+    let usual = only(&input, &asked("at least 9 %"));
+    let lower = |assessment: &Assessment| assessment.judgements[0].bounds.unwrap().lower;
+    assert!(lower(&sure) < lower(&usual));
+    assert_eq!([&sure, &usual].map(|one| one.judgements[0].verdict), [Verdict::NotYetShown, Verdict::Met]);
+}
+
+/// One plant a metre wide on 10 m of ground that rises three in four is one plant on 8 m: 0.125 a square metre. The
+/// cover stays what it is.
+#[test]
+fn on_the_level_plants_per_area_grow_and_cover_stays() {
+    let mut input = site(&[("10", "", 100), ("10", "", 100)]);
+    for visit in &mut input.visits {
+        visit.intercepts[0].width = Some(cm("100"));
+    }
+    for planned in &mut input.plan {
+        planned.slope = Some(crate::plan::Slope::Grade(crate::goal::Percent(750_000)));
+    }
+    let figures = |on_the_level| {
+        let mut question = Question { by: By::Species, ..Question::default() };
+        question.choice.on_the_level = on_the_level;
+        let assessment = only(&input, &question);
+        let density = assessment.figures.iter().find(|figure| figure.attribute == Attribute::Density);
+        (assessment.figures[0].estimate.value, density.unwrap().estimate.value)
+    };
+    let ((cover, along), (same, level)) = (figures(false), figures(true));
+    assert!((along - 0.1).abs() < 1e-12 && (level - 0.125).abs() < 1e-12 && (cover - same).abs() < 1e-15);
 }

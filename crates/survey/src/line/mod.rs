@@ -9,6 +9,7 @@ use crate::finding::{Finding, Weight};
 use crate::input::Input;
 use crate::measure::Measure;
 use crate::message::Message;
+use crate::plan::Slope;
 use crate::plants::{GrowthForm, PlantList};
 use crate::protocol::{Assumption, Counts, Protocol};
 use crate::visit::{Extent, Outcome, Visit};
@@ -17,6 +18,7 @@ use tautline_engine::cover::{Intercept, LineCover};
 use tautline_engine::gaps::{Gap, GapClass};
 use tautline_engine::length::{Length, Notation, Unit};
 use tautline_engine::rule::ReadingRule;
+use tautline_engine::slope::level;
 
 /// A length that is known, or known to lie between two.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -72,6 +74,8 @@ pub struct Choice {
     pub counts: Option<Counts>,
     /// Breaks of gap classes; the published ones where none are given.
     pub gap_breaks: Option<Vec<Length>>,
+    /// Gap classes and plants per area on the level, by the lines' slopes, instead of along the ground.
+    pub on_the_level: bool,
 }
 
 /// Cover of one species on one line.
@@ -157,6 +161,8 @@ pub struct LineResult {
     pub gaps: Vec<Gap>,
     /// The gaps by class.
     pub gap_classes: Vec<GapClass>,
+    /// Cosine of the line's slope, where gap classes and plants per area are those on the level.
+    pub slope_cosine: Option<f64>,
     /// What should be said about this line.
     pub findings: Vec<Finding>,
     /// The visit it came from, by its place in the input.
@@ -169,6 +175,11 @@ impl LineResult {
     /// A length as a share of what was read.
     pub fn share(&self, length: Length) -> f64 {
         length.share_of(self.read)
+    }
+
+    /// What was read of the line, on the level where that was asked for and the slope is known.
+    pub fn ground(&self) -> Length {
+        self.slope_cosine.map_or(self.read, |cosine| level(self.read, cosine))
     }
 
     /// Whether the line was read only in part.
@@ -235,7 +246,9 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
         return Err(placed(Finding::must_settle(about("lengths-cannot-be-re-ruled"))));
     }
     let counts = choice.counts.clone().unwrap_or_else(|| protocol.counts_or_woody());
-    let work = Work { visit, plants: &input.plants, counts: &counts, protocol, rule, read, re_ruled };
+    let slope_cosine = planned.and_then(|line| line.slope).filter(|_| choice.on_the_level).map(Slope::cosine);
+    let work =
+        Work { slope_cosine, visit, plants: &input.plants, counts: &counts, protocol, rule, read, re_ruled };
     let mut result = LineResult {
         site: visit.site.clone(),
         line: visit.line.clone(),
@@ -265,6 +278,7 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
         codes: Vec::new(),
         gaps: Vec::new(),
         gap_classes: Vec::new(),
+        slope_cosine,
         findings: Vec::new(),
         visit: index,
         unsettled: false,
@@ -273,6 +287,9 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
         lengths::work_out(&work, &mut result);
     } else {
         positions::work_out(&work, &mut result, choice.gap_breaks.as_deref());
+    }
+    if choice.on_the_level && slope_cosine.is_none() {
+        result.findings.push(placed(Finding::have_a_look(about("slope-missing"))));
     }
     if visit.set_aside > 0 {
         let message = about("rows-set-aside").with("rows", u64::from(visit.set_aside));
@@ -295,6 +312,7 @@ struct Work<'a> {
     rule: ReadingRule,
     read: Length,
     re_ruled: bool,
+    slope_cosine: Option<f64>,
 }
 
 impl Work<'_> {

@@ -77,7 +77,8 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
     result.groups = groups.iter().map(|(group, members)| (group.clone(), within(members))).collect();
 
     result.gaps = canopy_gaps(&low.canopy, work.read);
-    result.gap_classes = gap_classes(&result.gaps, breaks.unwrap_or(&published_breaks()));
+    result.gap_classes =
+        gap_classes(&result.gaps, breaks.unwrap_or(&published_breaks()), work.slope_cosine.unwrap_or(1.0));
     result.codes = codes;
     result.counted = counted;
     result.cover = Some(low);

@@ -5,6 +5,7 @@ use crate::visit::{Intercept, State};
 use std::collections::BTreeMap;
 use tautline_engine::density::plants_per_square_metre;
 use tautline_engine::length::{Length, Unit};
+use tautline_engine::slope::level;
 
 /// Mean height of a species on the line; live plants only.
 pub(super) fn mean_height(work: &Work, code: &str) -> Option<MeanHeight> {
@@ -26,7 +27,14 @@ pub(super) fn density(work: &Work, code: &str) -> Option<f64> {
         widths.insert(plant, intercept.width.as_ref()?.length());
     }
     let widths: Vec<Length> = widths.into_values().collect();
-    if widths.is_empty() { None } else { plants_per_square_metre(&widths, work.read) }
+    if widths.is_empty() {
+        None
+    } else {
+        plants_per_square_metre(
+            &widths,
+            work.slope_cosine.map_or(work.read, |cosine| level(work.read, cosine)),
+        )
+    }
 }
 
 fn live_of<'a>(work: &'a Work, code: &'a str) -> impl Iterator<Item = &'a Intercept> {

@@ -28,6 +28,7 @@ help-by = Also each species, form or group
 help-goal = The goal, such as “at least 15 %” or “shrub: 15..25 %”
 help-report = Write the report of the sites to this file, as a page for a browser
 help-claim = What the claim is about: site (lines or plots are the units) or plot (each by itself)
+help-on-the-level = Gap classes and plants per area on the level, by the slope of each line, not along the ground (cover needs no such thing)
 help-use-partly-read = Take the part that was read of lines read in part
 help-where-present = Cover where shrubs are present, in per cent, for sites on which nothing was found
 help-demo-folder = The folder to write; it must not hold a demo already

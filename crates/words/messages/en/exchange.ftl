@@ -41,6 +41,7 @@ length-too-long = “{ $text }” is longer than any tape.
 goal-no-relation = “{ $found }” isn't a goal. Try “at least 15 %”, “at most 10 %” or “15..25 %”, with a species or growth form and a colon in front if it isn't about canopy cover.
 goal-not-a-percentage = “{ $found }” isn't a percentage.
 goal-not-a-length = “{ $found }” isn't a height with its unit.
+goal-confidence = “{ $found }” isn't a confidence between 50 and 99.9 %. The goal is set aside until it is.
 goal-low-above-high = “{ $found }”: the low end lies above the high end.
 
 protocol-not-toml = This protocol file can't be read: { $found }.
@@ -60,6 +61,8 @@ row-too-long = This row has { $found } cells under { $headings } headings, so it
 cell-over-several-rows = A cell goes over several rows; most likely a quote that opens here never closes. These rows are set aside.
 unit-not-known = “{ $found }” isn't a unit. mm, cm, m, in, ft, decimal ft or ft-in would do.
 stratum-listed-twice = { $found } stands twice in the table of strata. The first area is used.
+slope-not-understood = “{ $found }” isn't a slope. Head the column “slope (%)” or “slope (deg)”, or write 12 % or 7°.
+slope-differs = { $site }, line { $line } has another slope elsewhere than { $found }. The first is used.
 plan-differs = { $site }, line { $line } is in { $first } elsewhere and in { $found } here. The first is used.
 visit-in-two-files = { $site }, line { $line }: this reading also stands in { $first }. Only that file's rows are used; take one of the files out, or tell the readings apart by date, reader or pass.
 not-read-but-readings = { $site }, line { $line } is said to be not read, and there are readings of it. It is left out until that is settled.

@@ -9,6 +9,7 @@ not-yet-shown = not yet shown
 
 ## Lines
 line-not-read = { $site }, line { $line }: not read. It is left out, not counted as zero.
+slope-missing = { $site }, line { $line } has no slope, so its gaps and plants per area stay along the ground. A “slope (%)” column in the lines table would do.
 widths-missing = Plants per area of { $what } can't be worked out: the width of every live plant is needed, and some are missing on { $lines }.
 line-partly-read = { $site }, line { $line }: read only up to { $to } of { $length }. It is left out of the estimate; --use-partly-read takes the part that was read.
 line-length-missing = { $site }, line { $line }: how long is the line? Give a “line length” column, a lines table, or --line-length.

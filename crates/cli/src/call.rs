@@ -1,13 +1,14 @@
 //! What can be asked on the command line, and what each call does.
 
 use crate::exit::Exit;
+use crate::progress::Progress;
 use crate::{demo, inputs, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::confidence::Method;
 use tautline_engine::length::{Bare, DecimalMark, Length};
 use tautline_exchange::{Options, Read, delimited::goals, protocol};
-use tautline_survey::assess::{By, Claim, Question, SiteGoal, assess};
+use tautline_survey::assess::{By, Claim, Question, SiteGoal, assess_and_tell};
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::goal;
 use tautline_survey::measure::Measure;
@@ -113,7 +114,9 @@ fn cover(asked: &ArgMatches, words: &Words) -> Done {
 
 fn assess_sites(asked: &ArgMatches, words: &Words) -> Done {
     let (read, question) = readings(asked, words)?;
-    let assessments = assess(&read.input, &question);
+    let progress = Progress::new("progress-working", words);
+    let assessments = assess_and_tell(&read.input, &question, |done, of| progress.tell(done, of));
+    drop(progress);
     if asked.get_flag("json") {
         show::json_assess(&read.input, &assessments, words);
     } else if asked.get_flag("csv") {

@@ -1,11 +1,10 @@
 //! Files, folders and standard input as sources.
 
 use crate::exit::Exit;
-use indicatif::{ProgressBar, ProgressStyle};
+use crate::progress::Progress;
 use std::fs;
-use std::io::{IsTerminal, Read};
+use std::io::Read;
 use std::path::{Path, PathBuf};
-use std::time::{Duration, Instant};
 use tautline_exchange::Source;
 use tautline_survey::message::Message;
 use tautline_words::Words;
@@ -37,12 +36,13 @@ pub(crate) fn sources(names: &[String], words: &Words) -> Result<Vec<Source>, (S
             files.push(PathBuf::from(name));
         }
     }
-    let bar = Progress::new(files.len(), words);
-    for file in files {
+    let progress = Progress::new("progress-reading", words);
+    let number = files.len();
+    for (done, file) in files.into_iter().enumerate() {
         let name = file.display().to_string();
         let bytes = fs::read(&file).map_err(|error| fault(&name, &error))?;
         sources.push(Source { name, bytes });
-        bar.one_more();
+        progress.tell(done + 1, number);
     }
     Ok(sources)
 }
@@ -60,39 +60,4 @@ fn folder(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
     });
     files.sort();
     Ok(files)
-}
-
-/// A progress bar on a terminal, drawn only past the first second.
-struct Progress {
-    bar: ProgressBar,
-    begun: Instant,
-}
-
-impl Progress {
-    fn new(length: usize, words: &Words) -> Self {
-        let bar = if std::io::stderr().is_terminal() {
-            ProgressBar::new(length as u64)
-        } else {
-            ProgressBar::hidden()
-        };
-        let style = ProgressStyle::with_template("{msg} {wide_bar} {pos}/{len}");
-        bar.set_style(style.unwrap_or_else(|_| ProgressStyle::default_bar()));
-        bar.set_message(words.word("progress-reading"));
-        Self { bar, begun: Instant::now() }
-    }
-
-    fn one_more(&self) {
-        if self.begun.elapsed() < Duration::from_secs(1) {
-            self.bar.set_position(self.bar.position() + 1);
-        } else {
-            self.bar.inc(1);
-            self.bar.tick();
-        }
-    }
-}
-
-impl Drop for Progress {
-    fn drop(&mut self) {
-        self.bar.finish_and_clear();
-    }
 }

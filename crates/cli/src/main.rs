@@ -4,6 +4,7 @@ mod call;
 mod demo;
 mod exit;
 mod inputs;
+mod progress;
 mod show;
 
 use exit::Exit;

@@ -246,6 +246,9 @@ pub struct FigureOutput {
     pub interval: Option<(f64, f64)>,
     /// Why there is none.
     pub no_interval: Option<&'static str>,
+    /// Share of a counted species in the summed cover of all counted species.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub composition: Option<f64>,
     /// The strata: name, share of the area, own estimate.
     pub strata: Vec<(String, f64, EstimateOutput)>,
     /// What lines bunched in plots are worth as lines laid apart.
@@ -376,7 +379,7 @@ pub fn assessment(assessment: &Assessment, say: &dyn Fn(&Message) -> String) -> 
         year: assessment.year,
         plot: assessment.plot.clone(),
         confidence: assessment.confidence,
-        figures: assessment.figures.iter().map(figure).collect(),
+        figures: assessment.figures.iter().map(|one| figure(assessment, one)).collect(),
         verdicts: assessment.judgements.iter().map(verdict).collect(),
         lines: assessment.lines.iter().map(line).collect(),
         findings: findings(&assessment.findings, say),
@@ -412,7 +415,7 @@ fn estimate(estimate: &Estimate) -> EstimateOutput {
     }
 }
 
-fn figure(figure: &Figure) -> FigureOutput {
+fn figure(assessment: &Assessment, figure: &Figure) -> FigureOutput {
     let strata = figure.parts.iter().filter(|part| part.kind == PartKind::Stratum);
     let effective =
         figure.parts.iter().filter_map(|part| part.effective.as_ref()).map(|worth| worth.effective);
@@ -424,6 +427,7 @@ fn figure(figure: &Figure) -> FigureOutput {
         interval_method: figure.method.code(),
         interval: figure.interval.ok().map(|interval| (interval.low, interval.high)),
         no_interval: figure.interval.err().map(tautline_engine::confidence::NoBound::code),
+        composition: assessment.composition(figure),
         strata: strata.map(|part| (part.name.clone(), part.weight, estimate(&part.estimate))).collect(),
         effective_lines: effective.reduce(|sum, one| sum + one),
     }

@@ -122,8 +122,12 @@ pub(crate) fn cover(input: &Input, question: &Question, words: &Words, explain: 
         }
         if let Some(table) = &mut rows {
             table.row(line_row(result, input, words));
-            for (name, bounds) in parts(result, question, words) {
-                table.row(vec![format!("  {name}"), String::new(), cover_words(result, bounds, words)]);
+            for (name, bounds, composition) in parts(result, question, words) {
+                let of_sum = composition.map(|share| {
+                    words.say(&Message::new("of-the-sum").with("share", Value::Share(share, 0)))
+                });
+                let cover = cover_words(result, bounds, words);
+                table.row(vec![format!("  {name}"), String::new(), cover, of_sum.unwrap_or_default()]);
             }
         }
     }
@@ -216,14 +220,18 @@ fn line_row(result: &LineResult, input: &Input, words: &Words) -> Vec<String> {
     ]
 }
 
-/// What `--by` asks for on a line.
-fn parts(result: &LineResult, question: &Question, words: &Words) -> Vec<(String, Bounds)> {
+/// What `--by` asks for on a line; species with their composition by cover.
+fn parts(result: &LineResult, question: &Question, words: &Words) -> Vec<(String, Bounds, Option<f64>)> {
     use tautline_survey::assess::By;
     match question.by {
         By::Nothing => Vec::new(),
-        By::Species => result.species.iter().map(|species| (species.code.clone(), species.live)).collect(),
-        By::Form => result.forms.iter().map(|(form, bounds)| (words.word(form.word()), *bounds)).collect(),
-        By::Group => result.groups.clone(),
+        By::Species => {
+            result.species.iter().map(|one| (one.code.clone(), one.live, one.composition)).collect()
+        }
+        By::Form => {
+            result.forms.iter().map(|(form, bounds)| (words.word(form.word()), *bounds, None)).collect()
+        }
+        By::Group => result.groups.iter().map(|(group, bounds)| (group.clone(), *bounds, None)).collect(),
     }
 }
 
@@ -285,7 +293,7 @@ pub(crate) fn assess(input: &Input, assessments: &[Assessment], words: &Words, e
         println!();
         let mut table = Table::new(&figure_headings(assessment, words));
         for figure in &assessment.figures {
-            table.row(figure_row(figure, words));
+            table.row(figure_row(assessment, figure, words));
         }
         table.print();
         for figure in assessment.figures.iter().take(1) {
@@ -319,10 +327,11 @@ fn figure_headings(assessment: &Assessment, words: &Words) -> Vec<String> {
         words.word("column-se"),
         words.say(&interval),
         words.word("column-n"),
+        words.word("column-composition"),
     ]
 }
 
-fn figure_row(figure: &Figure, words: &Words) -> Vec<String> {
+fn figure_row(assessment: &Assessment, figure: &Figure, words: &Words) -> Vec<String> {
     let show = |value: f64| words.value(&figure_value(value, figure.attribute));
     let [low, high] = figure.ends();
     let se = match figure.estimate.error {
@@ -341,5 +350,6 @@ fn figure_row(figure: &Figure, words: &Words) -> Vec<String> {
         se,
         interval,
         words.say(&n),
+        assessment.composition(figure).map_or_else(String::new, |share| words.percent(share, 0)),
     ]
 }

@@ -124,6 +124,16 @@ pub struct Assessment {
 }
 
 impl Assessment {
+    /// Share of a counted species in the summed cover of all counted species, from unrounded figures.
+    pub fn composition(&self, figure: &Figure) -> Option<f64> {
+        let Subject::Species(code) = &figure.subject else { return None };
+        let counted = |line: &LineResult| line.species.iter().any(|one| one.counted && one.code == *code);
+        let sum = self.figure(&Subject::Sum)?;
+        let known = sum.high.is_none() && figure.high.is_none() && sum.estimate.value > 0.0;
+        (known && figure.is_cover() && self.lines.iter().any(counted))
+            .then(|| figure.estimate.value / sum.estimate.value)
+    }
+
     /// The figure about a subject's cover.
     pub fn figure(&self, subject: &Subject) -> Option<&Figure> {
         self.figures.iter().find(|figure| figure.subject == *subject && figure.is_cover())
@@ -132,16 +142,28 @@ impl Assessment {
 
 /// Assesses every site and year of the input.
 pub fn assess(input: &Input, question: &Question) -> Vec<Assessment> {
-    round::rounds(input, question.year)
-        .into_iter()
-        .flat_map(|round| match question.claim {
-            Claim::Site => vec![assess_round(input, question, &round, None)],
+    assess_and_tell(input, question, |_, _| {})
+}
+
+/// The same, telling after each site and year how many are done, of how many.
+pub fn assess_and_tell(
+    input: &Input,
+    question: &Question,
+    mut tell: impl FnMut(usize, usize),
+) -> Vec<Assessment> {
+    let rounds = round::rounds(input, question.year);
+    let mut assessments = Vec::with_capacity(rounds.len());
+    for (done, round) in rounds.iter().enumerate() {
+        match question.claim {
+            Claim::Site => assessments.push(assess_round(input, question, round, None)),
             Claim::Plot => {
                 let plots = round.plots(input);
-                plots.into_iter().map(|plot| assess_round(input, question, &round, plot)).collect()
+                assessments.extend(plots.into_iter().map(|plot| assess_round(input, question, round, plot)));
             }
-        })
-        .collect()
+        }
+        tell(done + 1, rounds.len());
+    }
+    assessments
 }
 
 fn assess_round(

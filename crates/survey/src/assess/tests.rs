@@ -311,3 +311,19 @@ fn on_the_level_plants_per_area_grow_and_cover_stays() {
     let ((cover, along), (same, level)) = (figures(false), figures(true));
     assert!((along - 0.1).abs() < 1e-12 && (level - 0.125).abs() < 1e-12 && (cover - same).abs() < 1e-15);
 }
+
+/// 100 and 300 cm of two species on 10 m: composition 25 and 75 % by cover.
+#[test]
+fn composition_is_by_cover() {
+    let mut input = site(&[("10", "", 100), ("10", "", 100)]);
+    for visit in &mut input.visits {
+        let mut other = visit.intercepts[0].clone();
+        other.species = "BBBB".into();
+        other.extent = Extent::Edges { start: cm("500"), stop: cm("800") };
+        visit.intercepts.push(other);
+    }
+    let assessment = only(&input, &Question { by: By::Species, ..Question::default() });
+    let shares: Vec<f64> =
+        assessment.figures.iter().filter_map(|figure| assessment.composition(figure)).collect();
+    assert!((shares[0] - 0.25).abs() < 1e-12 && (shares[1] - 0.75).abs() < 1e-12 && shares.len() == 2);
+}

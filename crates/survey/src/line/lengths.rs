@@ -76,6 +76,22 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult) {
     }
 }
 
+/// How little and how much canopy there may be under a wider gap limit than the recorded one, unknowable as it is.
+///
+/// Canopy never falls as the limit grows, so there is what was written down; and of n lengths there are at most n + 1
+/// gaps (one before the first, one behind the last), each shorter than the limit where it is closed.
+pub(super) fn under_a_wider_rule(work: &Work) -> (Length, Length) {
+    let counted: Vec<String> = work.codes().into_iter().filter(|code| work.is_counted(code)).collect();
+    let live: Vec<Length> = counted.iter().map(|code| summed(work, code, State::Live)).collect();
+    let least = union_bounds(&live, work.read, work.protocol.overlap == Some(Overlap::Once)).low;
+    let written = work.visit.intercepts.iter();
+    let lengths =
+        written.filter(|i| i.state == State::Live && counted.contains(&work.code(&i.species))).count();
+    let gaps: Length = core::iter::repeat_n(work.rule.gap.limit, lengths + 1).sum();
+    let most = live.into_iter().sum::<Length>() + gaps;
+    (least, if lengths == 0 { least } else { most.min(work.read) })
+}
+
 fn summed(work: &Work, code: &str, state: State) -> Length {
     work.visit
         .intercepts

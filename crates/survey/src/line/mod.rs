@@ -8,7 +8,7 @@ use crate::date::Date;
 use crate::finding::{Finding, Weight};
 use crate::input::Input;
 use crate::measure::Measure;
-use crate::message::Message;
+use crate::message::{Message, Value};
 use crate::plan::Slope;
 use crate::plants::{GrowthForm, PlantList};
 use crate::protocol::{Assumption, Counts, Protocol};
@@ -234,7 +234,7 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
     let rule = choice.gap_limit.map_or(common, |limit| common.with_limit(limit));
     let lengths_only = visit.intercepts.iter().any(|i| matches!(i.extent, Extent::Length(_)));
     let re_ruled = rule.gap.limit != recorded_rule.gap.limit;
-    let in_limit = |length| crate::message::Value::Length(length, Notation::decimals(Unit::Centimetre, 2));
+    let in_limit = |length| Value::Length(length, Notation::decimals(Unit::Centimetre, 2));
     if rule.gap.limit < recorded_rule.gap.limit {
         return Err(placed(Finding::must_settle(
             about("finer-than-recorded")
@@ -242,13 +242,19 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
                 .with("recorded", in_limit(recorded_rule.gap.limit)),
         )));
     }
-    if lengths_only && re_ruled {
-        return Err(placed(Finding::must_settle(about("lengths-cannot-be-re-ruled"))));
-    }
     let counts = choice.counts.clone().unwrap_or_else(|| protocol.counts_or_woody());
     let slope_cosine = planned.and_then(|line| line.slope).filter(|_| choice.on_the_level).map(Slope::cosine);
     let work =
         Work { slope_cosine, visit, plants: &input.plants, counts: &counts, protocol, rule, read, re_ruled };
+    if lengths_only && re_ruled {
+        let (low, high) = lengths::under_a_wider_rule(&work);
+        return Err(placed(Finding::must_settle(
+            about("lengths-cannot-be-re-ruled")
+                .with("asked", in_limit(rule.gap.limit))
+                .with("low", Value::Share(low.share_of(read), 1))
+                .with("high", Value::Share(high.share_of(read), 1)),
+        )));
+    }
     let mut result = LineResult {
         site: visit.site.clone(),
         line: visit.line.clone(),

@@ -110,7 +110,12 @@ fn lengths_only_can_never_be_re_ruled() {
     let protocol = Protocol { gap: gap("2.5"), ..Protocol::default() };
     let input = input(protocol, vec![intercept(1, "AAAA", Extent::Length(inches("30")))]);
     let asked = Choice { gap_limit: Some(inch(4)), ..Choice::default() };
-    assert_eq!(line_result(&input, 0, &asked).unwrap_err().message.code, "lengths-cannot-be-re-ruled");
+    let refused = line_result(&input, 0, &asked).unwrap_err().message;
+    assert_eq!(refused.code, "lengths-cannot-be-re-ruled");
+    // 30 in as written; a gap of at most 4 in before and behind it closed: 38 in. The line is 780 in long.
+    let says = |name| refused.values.iter().find(|(own, _)| *own == name).map(|(_, value)| value.clone());
+    assert_eq!(says("low"), Some(Value::Share(30.0 / 780.0, 1)));
+    assert_eq!(says("high"), Some(Value::Share(38.0 / 780.0, 1)));
 }
 
 #[test]

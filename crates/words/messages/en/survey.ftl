@@ -16,7 +16,7 @@ line-length-missing = { $site }, line { $line }: how long is the line? Give a �
 line-planned-without-record = { $site }, line { $line } is planned and has no record for { $year }. Was it read? Lines without a record are not zeros.
 line-read-again = { $site }, line { $line } was read more than once in { $year }: the reading by { $used } is used, the one by { $other } is kept for comparison.
 finer-than-recorded = { $site }, line { $line }: a gap rule of { $asked } is finer than the { $recorded } it was read under. Gaps that small were never written down, so it can't be worked out.
-lengths-cannot-be-re-ruled = { $site }, line { $line }: only lengths were written down, so another gap rule can't be worked out for it. Lengths without positions can never be re-ruled.
+lengths-cannot-be-re-ruled = { $site }, line { $line }: only lengths were written down, so it can never be brought to another gap rule. Under one of { $asked } its cover could be anything from { $low } to { $high }.
 lengths-only-overlap-unknown = { $site }, line { $line }: lengths only. How far its species overlap can't be known, so canopy cover is given as a low and a high figure.
 lengths-pass-the-line = { $site }, line { $line }: the lengths of { $species } add up to more than the line. Check them against the sheet.
 plant-marks-missing = { $site }, line { $line }: the gap rule stops at the plant and the plants were not marked, so under another limit cover lies between a low and a high figure.
@@ -34,7 +34,7 @@ protocols-differ = These lines were read under unlike protocols ({ $protocols })
 protocols-apart = No arithmetic brings these readings together ({ $rules } differ), so there is no estimate from them all. Read one way, they may differ by up to 2.6 times from another (Wambolt et al. 2006).
 brought-to-common-ground = They were brought to the coarsest rule they share: gaps up to { $limit }, what counts under all of them.
 rest-could-matter = What else differs in the gap rule could move the lines' mean cover between { $low } and { $high }.
-rest-not-computable = These differences can't be worked out from the readings: { $rules }.
+rest-not-computable = These differences can't be worked out from the readings: { $rules }. On the same ground, two ways of reading have come out up to 2.6 times apart (Wambolt et al. 2006).
 strata-without-area = { $site }: the area of { $strata } is not known, so lines are taken as one sample. Give a strata table with “stratum” and “area (ha)”.
 stratum-not-read = { $site }: no line was read in { $strata }. The figure speaks for the other strata only.
 

@@ -8,7 +8,7 @@ use std::path::Path;
 use tautline_engine::confidence::Method;
 use tautline_engine::length::{Bare, DecimalMark, Length};
 use tautline_exchange::{Options, Read, delimited::goals, protocol};
-use tautline_survey::assess::{By, Claim, Question, SiteGoal, assess_and_tell};
+use tautline_survey::assess::{By, Claim, Question, SiteGoal, assess, assess_and_tell};
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::goal;
 use tautline_survey::measure::Measure;
@@ -158,6 +158,8 @@ fn write_demo(asked: &ArgMatches, words: &Words) -> Done {
     let written = demo::write(Path::new(folder), seed).map_err(|error| unwritable(folder, &error, words))?;
     let readme = written.readme.display().to_string();
     show::line(&words.say(&Message::new("demo-written").with("folder", folder).with("readme", readme)));
+    let read = tautline_exchange::read(&inputs::sources(&[folder.to_owned()], words)?, &Options::default());
+    show::truth(&assess(&read.input, &Question::default()), written.site, &written.known, words);
     show::line(&words.say(&Message::new("truth-is-in").with("file", written.truth.display().to_string())));
     Ok(Exit::Well)
 }

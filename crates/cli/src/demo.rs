@@ -26,6 +26,10 @@ pub(crate) struct Written {
     pub(crate) truth: PathBuf,
     /// What is in the folder, in words.
     pub(crate) readme: PathBuf,
+    /// The site whose true cover is known.
+    pub(crate) site: &'static str,
+    /// Its true cover under the demo's protocol, year by year, as a share.
+    pub(crate) known: Vec<(u16, f64)>,
 }
 
 /// Writes the demo into a folder, which is made where it is missing.
@@ -61,6 +65,8 @@ pub(crate) fn write(folder: &Path, seed: u64) -> io::Result<Written> {
     Ok(Written {
         truth: create(&folder.join("truth"), "truth.csv", &truth::sheet(&ground))?,
         readme: create(folder, "README.txt", include_str!("demo/readme.txt"))?,
+        site: ground::SITE,
+        known: truth::of_the_site(&ground),
     })
 }
 

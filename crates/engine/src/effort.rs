@@ -40,7 +40,8 @@ pub enum MoreUnits {
 ///
 /// On the scale of the interval method, with d the distance from figure to goal and σ = SE · √n: the t test against
 /// the goal succeeds with probability P(T > t), T noncentral t with noncentrality d √n / σ; between two values,
-/// both tests must succeed, or one must fail clearly.
+/// both tests must succeed, or one must fail clearly. Of the ways to settle only the one on the figure's own side is
+/// counted; the others are far rarer, so the chance is slightly low.
 ///
 /// # Range
 /// two units or more; 0 with fewer

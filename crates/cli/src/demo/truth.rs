@@ -40,6 +40,11 @@ pub(super) fn sheet(ground: &Ground) -> String {
     sheet
 }
 
+/// The site's known cover under the protocol, year by year.
+pub(super) fn of_the_site(ground: &Ground) -> Vec<(u16, f64)> {
+    YEARS.iter().map(|year| (year.number, by_area(&strata(ground, year)).protocol)).collect()
+}
+
 /// Each stratum's known cover in a year.
 pub(super) fn strata(ground: &Ground, year: &Year) -> Vec<Known> {
     (0..STRATA.len()).map(|stratum| known(ground.stand(stratum, year), stratum)).collect()

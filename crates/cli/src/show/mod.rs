@@ -293,7 +293,10 @@ pub(crate) fn assess(input: &Input, assessments: &[Assessment], words: &Words, e
         println!();
         let mut table = Table::new(&figure_headings(assessment, words));
         for figure in &assessment.figures {
-            table.row(figure_row(assessment, figure, words));
+            let composition = assessment.composition(figure).map(|share| words.percent(share, 0));
+            let mut row = figure_row(figure, words);
+            row.push(composition.unwrap_or_default());
+            table.row(row);
         }
         table.print();
         for figure in assessment.figures.iter().take(1) {
@@ -318,6 +321,29 @@ pub(crate) fn assess(input: &Input, assessments: &[Assessment], words: &Words, e
     }
 }
 
+/// What the readings of a demo say beside what is known to grow there.
+pub(crate) fn truth(assessments: &[Assessment], site: &str, known: &[(u16, f64)], words: &Words) {
+    let headings = ["column-year", "column-canopy", "column-se", "column-truth", "column-caught"];
+    let mut headings: Vec<String> = headings.iter().map(|code| words.word(code)).collect();
+    let Some(first) = assessments.first() else { return };
+    let confidence = confidence_value(first.confidence);
+    headings.insert(3, words.say(&Message::new("column-interval").with("confidence", confidence)));
+    let mut table = Table::new(&headings);
+    for &(year, truth) in known {
+        let own = assessments.iter().find(|one| one.site == site && one.year == Some(year));
+        let Some(figure) = own.and_then(|one| one.figures.first()) else { continue };
+        let caught = figure.interval.is_ok_and(|both| both.low <= truth && truth <= both.high);
+        let mut row = figure_row(figure, words);
+        row[0] = year.to_string();
+        row.truncate(4);
+        row.extend([words.percent(truth, 1), words.word(if caught { "caught" } else { "missed" })]);
+        table.row(row);
+    }
+    title(&words.say(&Message::new("title-truth").with("site", site)));
+    table.print();
+    println!();
+}
+
 fn figure_headings(assessment: &Assessment, words: &Words) -> Vec<String> {
     let interval =
         Message::new("column-interval").with("confidence", confidence_value(assessment.confidence));
@@ -331,7 +357,7 @@ fn figure_headings(assessment: &Assessment, words: &Words) -> Vec<String> {
     ]
 }
 
-fn figure_row(assessment: &Assessment, figure: &Figure, words: &Words) -> Vec<String> {
+fn figure_row(figure: &Figure, words: &Words) -> Vec<String> {
     let show = |value: f64| words.value(&figure_value(value, figure.attribute));
     let [low, high] = figure.ends();
     let se = match figure.estimate.error {
@@ -350,6 +376,5 @@ fn figure_row(assessment: &Assessment, figure: &Figure, words: &Words) -> Vec<St
         se,
         interval,
         words.say(&n),
-        assessment.composition(figure).map_or_else(String::new, |share| words.percent(share, 0)),
     ]
 }

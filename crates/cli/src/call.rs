@@ -71,7 +71,9 @@ pub(crate) fn command(words: &Words) -> Command {
         .term_width(100)
         .subcommand_required(true)
         .arg_required_else_help(true)
-        .subcommand(shared(sub("cover", "help-cover")).arg(flag("work", "help-work")))
+        .subcommand(
+            shared(sub("cover", "help-cover")).arg(flag("work", "help-work")).arg(flag("gaps", "help-gaps")),
+        )
         .subcommand(assess)
         .subcommand(demo)
         .subcommand(sub("protocols", "help-protocols"))
@@ -107,7 +109,9 @@ fn cover(asked: &ArgMatches, words: &Words) -> Done {
     } else if asked.get_flag("csv") {
         show::csv_cover(&read.input, &question);
     } else {
-        show::cover(&read.input, &question, words, asked.get_flag("explain"), asked.get_flag("work"));
+        let asked = |flag| asked.get_flag(flag);
+        let beside = show::Beside { gaps: asked("gaps"), work: asked("work"), explain: asked("explain") };
+        show::cover(&read.input, &question, words, &beside);
     }
     Ok(status(&read.input.findings, read.input.visits.is_empty()))
 }

@@ -49,6 +49,31 @@ fn the_work_on_paper_of_the_check_value() {
     }
 }
 
+/// 20 m with canopy at 3 to 4 m and at 10 to 12 m: gaps of 3 m (cut off), 6 m and 8 m (cut off), 17 of 20 m in all.
+#[test]
+fn gaps_are_listed_and_sorted_into_classes() {
+    let sheet =
+        "line,line length,slope (%),species,start (m),stop (m)\n1,20 m,75,AAAA,3,4\n1,20 m,75,AAAA,10,12\n";
+    let count = ["--count", "AAAA", "--gaps"];
+    let printed = text(&tautline(&[&["cover", "-"], &count[..]].concat(), sheet));
+    assert!(
+        printed.contains("0 m to 3 m (3 m or more, cut off by the line's end), 4 m to 10 m (6 m)"),
+        "{printed}"
+    );
+    let row = |printed: &str| printed.lines().find(|row| row.starts_with("over 200 cm")).unwrap().to_owned();
+    let cells: Vec<String> = row(&printed).split_whitespace().skip(3).map(str::to_owned).collect();
+    assert_eq!(cells, ["3", "2", "85.0", "%"]);
+    // from 4 m to 6.5 m: 2.5 m along the ground, 2 m on the level, which still belongs to the class up to 200 cm
+    let two = sheet.replace("10,12", "6.5,20");
+    let classes = |more: &[&str]| -> Vec<String> {
+        let printed = text(&tautline(&[&["cover", "-"], &count[..], more].concat(), &two));
+        let rows = printed.lines().filter(|row| row.contains("200 cm"));
+        rows.filter_map(|row| row.split("cm").last()?.split_whitespace().next().map(str::to_owned)).collect()
+    };
+    assert_eq!(classes(&[]), ["0", "2"]);
+    assert_eq!(classes(&["--on-the-level"]), ["1", "1"]);
+}
+
 #[test]
 fn data_is_json_and_delimited_text() {
     let json = tautline(&["cover", "-", "--json"], SHEET);

@@ -79,7 +79,8 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
         prints.iter().map(|print| input.protocols.get(*print).unwrap_or(&silent)).collect();
     let widest =
         protocols.iter().copied().max_by_key(|protocol| protocol.rule().0.gap.limit).unwrap_or(&silent);
-    let (rule, assumed) = widest.rule();
+    let (rule, mut assumed) = widest.rule();
+    assumed.retain(|one| asked.leaves_open(one));
     let mut ground = Ground { choice: asked.clone(), assumed, findings: Vec::new(), apart: false };
     if protocols.len() < 2 {
         return ground;

@@ -2,6 +2,7 @@
 
 mod chain;
 mod data;
+mod openings;
 mod paper;
 mod sentences;
 mod table;
@@ -105,8 +106,18 @@ fn protocol_notes(input: &Input, lines: &[LineResult], words: &Words) {
     }
 }
 
+/// What is printed of each line beside its cover.
+pub(crate) struct Beside {
+    /// Its gaps.
+    pub(crate) gaps: bool,
+    /// The arithmetic on paper.
+    pub(crate) work: bool,
+    /// The chain down to the readings.
+    pub(crate) explain: bool,
+}
+
 /// Cover of each line.
-pub(crate) fn cover(input: &Input, question: &Question, words: &Words, explain: bool, work: bool) {
+pub(crate) fn cover(input: &Input, question: &Question, words: &Words, beside: &Beside) {
     let (lines, mut found) = lines_of(input, question);
     let mut last: Option<(&str, Option<u16>)> = None;
     let mut rows: Option<Table> = None;
@@ -138,10 +149,13 @@ pub(crate) fn cover(input: &Input, question: &Question, words: &Words, explain: 
     found.extend(input.findings.iter().cloned());
     findings(&found, words);
     for result in &lines {
-        if work {
+        if beside.gaps {
+            openings::gaps(input, result, words);
+        }
+        if beside.work {
             paper::work(input, result, words);
         }
-        if explain {
+        if beside.explain {
             chain::line(input, result, words);
         }
     }

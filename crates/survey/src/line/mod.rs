@@ -78,6 +78,17 @@ pub struct Choice {
     pub on_the_level: bool,
 }
 
+impl Choice {
+    /// Whether a rule on which the protocol is silent is still open once the person has chosen.
+    pub fn leaves_open(&self, assumption: &Assumption) -> bool {
+        match assumption.rule {
+            "counts" => self.counts.is_none(),
+            "gap-limit" => self.gap_limit.is_none(),
+            _ => true,
+        }
+    }
+}
+
 /// Cover of one species on one line.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct SpeciesResult {
@@ -229,7 +240,8 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
     if read == Length::ZERO {
         return Err(placed(Finding::note(about("line-not-read"))));
     }
-    let (recorded_rule, assumed) = protocol.rule();
+    let (recorded_rule, mut assumed) = protocol.rule();
+    assumed.retain(|one| choice.leaves_open(one));
     let common = choice.rule.unwrap_or(recorded_rule);
     let rule = choice.gap_limit.map_or(common, |limit| common.with_limit(limit));
     let lengths_only = visit.intercepts.iter().any(|i| matches!(i.extent, Extent::Length(_)));

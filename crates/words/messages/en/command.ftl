@@ -13,6 +13,7 @@ help-json = Print data as JSON (described in docs/json.md)
 help-csv = Print data as delimited text
 help-explain = Print how each figure came about, down to the readings
 help-work = Print the arithmetic as done on paper
+help-gaps = Print the gaps between the plants that count, one by one and by class
 help-protocol = The protocol the lines were read under: a file, or the name of a shipped one
 help-gap-rule = Another, coarser gap limit, such as “4 in”
 help-gap-classes = Where the classes of gaps begin, such as “25, 50, 100, 200 cm” (those are the default)
@@ -77,6 +78,7 @@ column-cover = estimate
 column-se = SE
 column-interval = { $confidence } interval
 column-n = n
+column-share = share of the line
 column-year = year
 column-truth = true cover
 column-caught = the interval
@@ -212,6 +214,14 @@ closed-gap = gap
 closed-dead = short dead stretch
 closed-line-end = line's end
 closed-between = between species
+
+## Gaps
+gaps-title = Line { $line }: gaps between the plants that count
+gaps-not-known = Only lengths were written down, so its gaps can't be known.
+gap-between = { $start } to { $stop } ({ $length })
+gap-cut-off = { $start } to { $stop } ({ $length } or more, cut off by the line's end)
+gaps-along = These are gaps between the shrubs that were read, along the ground; benchmarks that count all plants don't fit them.
+gaps-level = These are gaps between the shrubs that were read, their class by the length on the level; benchmarks that count all plants don't fit them.
 
 ## On paper
 work-title = Line { $line }: { $what }

@@ -2,11 +2,14 @@
 //!
 //! A stand is drawn from [`Species`], each with its own density, crowns and pattern; [`Stand::along`] gives the
 //! exact stretches of canopy over a tape, [`Stand::cover`] what there really is, and [`mean_cover`] what stands
-//! of that make have on average. The region joins at opposite edges, so that it has no thin margin.
+//! of that make have on average. The region joins at opposite edges, so that it has no thin margin; [`Ground`] is the
+//! same stand made ready for very many tapes.
 
+mod ground;
 mod stand;
 mod tape;
 
+pub use ground::Ground;
 pub use stand::{Crown, Disc, Stand};
 pub use tape::{Chord, Tape};
 

@@ -24,7 +24,7 @@ impl Tape {
         (self.x + self.length * east, self.y + self.length * north)
     }
 
-    fn heading(&self) -> Heading {
+    pub(super) fn heading(&self) -> Heading {
         Heading { east: cos(self.direction), north: sin(self.direction) }
     }
 }
@@ -97,13 +97,13 @@ fn covered(chords: &[Chord]) -> f64 {
 
 /// The way a tape points, worked out once for all crowns.
 #[derive(Clone, Copy)]
-struct Heading {
-    east: f64,
-    north: f64,
+pub(super) struct Heading {
+    pub(super) east: f64,
+    pub(super) north: f64,
 }
 
 /// Where a tape runs under a disc, before it is cut to the tape's ends: half the chord is √(r² − d²).
-fn under(disc: &Disc, tape: &Tape, heading: Heading) -> Option<(f64, f64)> {
+pub(super) fn under(disc: &Disc, tape: &Tape, heading: Heading) -> Option<(f64, f64)> {
     let (east, north) = (disc.x - tape.x, disc.y - tape.y);
     let aside = east * heading.north - north * heading.east;
     let square = disc.radius * disc.radius - aside * aside;

@@ -1,6 +1,6 @@
 //! Plans: the chance that a test sees a difference, and the numbers of lines that handbooks give.
 
-use tautline_engine::confidence::Scale;
+use tautline_engine::confidence::Method;
 use tautline_engine::effort::power::{Groups, Sides, TTest};
 use tautline_engine::effort::size;
 use tautline_engine::effort::{SoFar, chance_to_settle};
@@ -59,7 +59,7 @@ fn settle_rows(table: &mut Table, plan: usize, inputs: &mut Inputs) {
         se: inputs.between(0.01, 0.06),
         df: inputs.between(4.0, 9.0),
         units: 10,
-        scale: if plan.is_multiple_of(2) { Scale::Logit } else { Scale::Plain },
+        method: if plan.is_multiple_of(2) { Method::LogitT } else { Method::StudentT },
     };
     for goal in [Goal::AtLeast(0.2), Goal::AtMost(0.2), Goal::Between(0.1, 0.3)] {
         let chance = chance_to_settle(&so_far, goal, 0.9, 10 + 4 * plan);

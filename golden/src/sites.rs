@@ -2,7 +2,7 @@
 
 use tautline_engine::confidence::bootstrap::{Group, Resampled};
 use tautline_engine::confidence::zeros::share_of_lines_at_most;
-use tautline_engine::confidence::{Bounds, Method, NoBound, Scale, Tail, ends};
+use tautline_engine::confidence::{Bounds, Method, NoBound, Tail, ends};
 use tautline_engine::effort::{MoreUnits, SoFar, more_units};
 use tautline_engine::estimate::{
     CombinedStratum, Estimate, EstimateError, Line, SamplingError, Stratum, combined_ratio, effective_lines,
@@ -73,7 +73,9 @@ fn estimate_rows(table: &mut Table, label: &str, estimate: &Estimate) {
     };
     table.real(format_args!("{label} se"), se);
     table.real(format_args!("{label} df"), df);
-    for method in [Method::StudentT, Method::LogT, Method::LogitT] {
+    for method in
+        [Method::StudentT, Method::LogT, Method::LogitT, Method::LogEffective, Method::LogitEffective]
+    {
         let label = format!("{label} {}", method.code());
         end_rows(table, &label, ends(estimate, method, Tail::of_interval(CONFIDENCE)));
         let Ok((lower, upper)) = ends(estimate, method, Tail::of_bound(CONFIDENCE)) else { continue };
@@ -81,7 +83,8 @@ fn estimate_rows(table: &mut Table, label: &str, estimate: &Estimate) {
             table.row(format_args!("{label} {goal:?}"), decide(goal, Bounds { lower, upper }).code());
         }
     }
-    let so_far = SoFar { value: estimate.value, se, df, units: estimate.units, scale: Scale::Logit };
+    let so_far =
+        SoFar { value: estimate.value, se, df, units: estimate.units, method: Method::LogitEffective };
     let more = match more_units(&so_far, Goal::AtLeast(0.15), CONFIDENCE, 0.8, 60) {
         MoreUnits::More(units) => units.to_string(),
         MoreUnits::NoPracticalNumber => "no practical number".to_owned(),

@@ -5,6 +5,7 @@ import sys
 
 import mpmath
 import numpy as np
+import scipy.special
 import scipy.stats
 from statsmodels.stats.power import TTestIndPower, TTestPower
 from statsmodels.stats.weightstats import DescrStatsW
@@ -109,6 +110,23 @@ def resamples():
         row("bca interval", f"{name} 0.9", *done.confidence_interval)
 
 
-for part in [quantiles, noncentral, intervals, power, resamples]:
+# ── t intervals with effective degrees of freedom, by the formulas as the engine states them ──
+
+def effective():
+    for name, y, x in samples():
+        n, p = len(y), y.sum() / x.sum()
+        error = np.sqrt(n * np.mean((y - p * x) ** 2) * n / (n - 1)) / x.sum()
+        df = max(x.sum() ** 2 / (x ** 2).sum() - 1, 1)
+        scales = {
+            "log-t": (np.log, np.exp, error / p, error / p),
+            "logit-t": (scipy.special.logit, scipy.special.expit, error / p / (1 - p), error * (1 - 2 * p) / p / (1 - p)),
+        }
+        for scale, (there, back, step, waver) in scales.items():
+            for confidence in [0.8, 0.9, 0.95]:
+                reach = scipy.stats.t.ppf((1 + confidence) / 2, 2 / (2 / df + waver ** 2)) * step
+                row(f"{scale} effective", f"{name} {confidence}", back(there(p) - reach), back(there(p) + reach))
+
+
+for part in [quantiles, noncentral, intervals, power, resamples, effective]:
     part()
 pathlib.Path(sys.argv[1]).write_text("".join(line + "\n" for line in rows))

@@ -48,7 +48,12 @@ pub(crate) fn command(words: &Words) -> Command {
             .arg(option("site", "NAME", "help-site"))
             .arg(option("year", "YEAR", "help-year"))
             .arg(option("confidence", "PERCENT", "help-confidence"))
-            .arg(option("method", "METHOD", "help-method").value_parser(["logit-t", "student-t", "bca"]))
+            .arg(option("method", "METHOD", "help-method").value_parser([
+                "logit-t-effective",
+                "logit-t",
+                "student-t",
+                "bca",
+            ]))
             .arg(option("by", "WHAT", "help-by").value_parser(["species", "form", "group"]))
             .arg(flag("use-partly-read", "help-use-partly-read"))
             .arg(flag("on-the-level", "help-on-the-level"))
@@ -229,7 +234,8 @@ fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (Stri
     question.method = text("method").map(|method| match method {
         "student-t" => Method::StudentT,
         "bca" => Method::Bca,
-        _ => Method::LogitT,
+        "logit-t" => Method::LogitT,
+        _ => Method::LogitEffective,
     });
     question.by = match text("by") {
         Some("species") => By::Species,

@@ -5,7 +5,7 @@
 pub mod power;
 pub mod size;
 
-use crate::confidence::Scale;
+use crate::confidence::{Method, Scale};
 use crate::num::math::sqrt;
 use crate::num::noncentral::{chance_between, noncentral_t_cdf};
 use crate::num::{count, quantile::t_quantile};
@@ -22,8 +22,8 @@ pub struct SoFar {
     pub df: f64,
     /// Sampling units read.
     pub units: usize,
-    /// The scale of the interval method.
-    pub scale: Scale,
+    /// The interval method; a bootstrap is reckoned as Student's t.
+    pub method: Method,
 }
 
 /// How many more units would settle it.
@@ -50,8 +50,8 @@ pub enum MoreUnits {
 /// # Example
 /// One-sample t test, one-sided 1 %, n = 8, two standard deviations off: 0.9835401 (EnvStats 3.1.0, `tTestPower`).
 /// ```
-/// use tautline_engine::{confidence::Scale, effort::{SoFar, chance_to_settle}, verdict::Goal};
-/// let eight = SoFar { value: 2.0, se: 1.0 / 8.0_f64.sqrt(), df: 7.0, units: 8, scale: Scale::Plain };
+/// use tautline_engine::{confidence::Method, effort::{SoFar, chance_to_settle}, verdict::Goal};
+/// let eight = SoFar { value: 2.0, se: 1.0 / 8.0_f64.sqrt(), df: 7.0, units: 8, method: Method::StudentT };
 /// assert!((chance_to_settle(&eight, Goal::AtLeast(0.0), 0.99, 8) - 0.983_540_1).abs() < 1e-6);
 /// ```
 pub fn chance_to_settle(so_far: &SoFar, goal: Goal, confidence: f64, units: usize) -> f64 {
@@ -63,7 +63,8 @@ pub fn chance_to_settle(so_far: &SoFar, goal: Goal, confidence: f64, units: usiz
     let lost = count(so_far.units) - so_far.df;
     let df = (count(units) - lost).max(1.0);
     let se = so_far.se / sqrt(growth);
-    let scale = so_far.scale;
+    let scale = so_far.method.scale().unwrap_or(Scale::Plain);
+    let df = so_far.method.df(so_far.value, se, df);
     let (at, se) = (scale.on(so_far.value), se / scale.step(so_far.value));
     let on_scale = |goal: f64| scale.on(goal);
     let t = t_quantile(confidence, df);
@@ -107,8 +108,8 @@ fn beyond(t: f64, df: f64, distance: f64) -> f64 {
 /// One-sided 5 % and power 0.90 at 0.2222222 standard deviations take 174.7796, so 175, in all
 /// (pwr 1.3-0, vignette).
 /// ```
-/// use tautline_engine::{confidence::Scale, effort::{MoreUnits, SoFar, more_units}, verdict::Goal};
-/// let ten = SoFar { value: 0.222_222_2, se: 1.0 / 10.0_f64.sqrt(), df: 9.0, units: 10, scale: Scale::Plain };
+/// use tautline_engine::{confidence::Method, effort::{MoreUnits, SoFar, more_units}, verdict::Goal};
+/// let ten = SoFar { value: 0.222_222_2, se: 1.0 / 10.0_f64.sqrt(), df: 9.0, units: 10, method: Method::StudentT };
 /// assert_eq!(more_units(&ten, Goal::AtLeast(0.0), 0.95, 0.9, 200), MoreUnits::More(165));
 /// ```
 pub fn more_units(so_far: &SoFar, goal: Goal, confidence: f64, chance: f64, most: usize) -> MoreUnits {
@@ -121,7 +122,7 @@ pub fn more_units(so_far: &SoFar, goal: Goal, confidence: f64, chance: f64, most
 mod tests {
     use super::*;
 
-    const TWENTY: SoFar = SoFar { value: 0.2, se: 0.04, df: 7.0, units: 10, scale: Scale::Plain };
+    const TWENTY: SoFar = SoFar { value: 0.2, se: 0.04, df: 7.0, units: 10, method: Method::StudentT };
 
     /// Ten lines in three strata have 7 degrees of freedom, so twenty have 17; the error shrinks by √2.
     #[test]
@@ -133,7 +134,7 @@ mod tests {
     /// On the logit 0 % is endlessly far, so only the other end is left to be shown.
     #[test]
     fn from_nothing_to_a_quarter_is_at_most_a_quarter() {
-        let logit = SoFar { scale: Scale::Logit, ..TWENTY };
+        let logit = SoFar { method: Method::LogitT, ..TWENTY };
         let chance = |goal| chance_to_settle(&logit, goal, 0.9, 40);
         let one_sided = chance(Goal::AtMost(0.25));
         assert!((chance(Goal::Between(0.0, 0.25)) - one_sided).abs() < 1e-12);
@@ -142,7 +143,7 @@ mod tests {
 
     #[test]
     fn a_figure_at_the_end_of_the_scale_settles_nothing() {
-        let full = SoFar { value: 1.0, scale: Scale::Logit, ..TWENTY };
+        let full = SoFar { value: 1.0, method: Method::LogitT, ..TWENTY };
         assert_eq!(more_units(&full, Goal::AtLeast(0.15), 0.9, 0.8, 100), MoreUnits::NoPracticalNumber);
     }
 }

@@ -2,7 +2,7 @@
 
 use proptest::prelude::*;
 use tautline_engine::confidence::bootstrap::{Group, Resampled};
-use tautline_engine::confidence::{Bounds, Method, NoBound, Scale, Tail, ends, zeros};
+use tautline_engine::confidence::{Bounds, Method, NoBound, Tail, ends, zeros};
 use tautline_engine::effort::power::{Groups, Sides, TTest};
 use tautline_engine::effort::{SoFar, chance_to_settle};
 use tautline_engine::estimate::{
@@ -98,9 +98,12 @@ proptest! {
         let parts = [(area, &a), (1.0, &b)]
             .map(|(weight, lines)| Stratum { weight, estimate: ratio(lines, None).unwrap() });
         let SamplingError::Known { df, .. } = strata(&parts).unwrap().error else { panic!("both have an error") };
-        let (fewest, all) = (a.len().min(b.len()) - 1, a.len() + b.len() - 2);
-        let within = small(fewest) - 1e-9 <= df && df <= small(all) + 1e-9;
-        prop_assert!(within, "{fewest} {df} {all}");
+        let of = |part: &Stratum| match part.estimate.error {
+            SamplingError::Known { df, .. } => df,
+            SamplingError::Unknown(_) => panic!("a part of two lines or more has an error"),
+        };
+        let (one, other) = (of(&parts[0]), of(&parts[1]));
+        prop_assert!(one.min(other) - 1e-9 <= df && df <= one + other + 1e-9, "{one} {other} {df}");
     }
 
     #[test]
@@ -119,15 +122,33 @@ proptest! {
         }
     }
 
+    /// Reckoning with how the error itself wavers never narrows an interval.
+    #[test]
+    fn effective_degrees_of_freedom_only_widen(sample in lines(2), confidence in 0.6_f64..0.99) {
+        let cover = ratio(&sample, None).unwrap();
+        for (plain, wary) in [(Method::LogT, Method::LogEffective), (Method::LogitT, Method::LogitEffective)] {
+            let at = |method| ends(&cover, method, Tail::of_interval(confidence));
+            let (Ok(plain), Ok(wary)) = (at(plain), at(wary)) else { continue };
+            prop_assert!(wary.0 <= plain.0 && plain.1 <= wary.1, "{plain:?} {wary:?}");
+        }
+    }
+
+    /// Degrees of freedom of a ratio lie between one and those of as many lines of one length.
+    #[test]
+    fn unlike_lines_count_for_fewer(sample in lines(2)) {
+        let SamplingError::Known { df, .. } = ratio(&sample, None).unwrap().error else { panic!("it has an error") };
+        prop_assert!((1.0..=small(sample.len() - 1).max(1.0) + 1e-9).contains(&df), "{df}");
+    }
+
     #[test]
     fn more_confidence_is_wider_and_logit_stays_inside(sample in lines(2), low in 0.5_f64..0.98, step in 0.001_f64..0.01) {
         let cover = ratio(&sample, None).unwrap();
-        for method in [Method::StudentT, Method::LogitT] {
+        for method in [Method::StudentT, Method::LogitT, Method::LogitEffective] {
             let at = |confidence: f64| ends(&cover, method, Tail::of_interval(confidence));
             let (Ok(narrow), Ok(wide)) = (at(low), at(low + step)) else { continue };
             prop_assert!(wide.0 <= narrow.0 && narrow.0 <= cover.value);
             prop_assert!(cover.value <= narrow.1 && narrow.1 <= wide.1);
-            if method == Method::LogitT {
+            if method != Method::StudentT {
                 prop_assert!(0.0 <= wide.0 && wide.1 <= 1.0);
             }
         }
@@ -189,7 +210,7 @@ proptest! {
     /// With a figure beyond a one-sided goal, every line more makes the answer likelier.
     #[test]
     fn more_lines_settle_it_more_surely(value in 0.05_f64..0.6, goal in 0.05_f64..0.6, se in 0.005_f64..0.2, units in 3_usize..40) {
-        let so_far = SoFar { value, se, df: small(units - 1), units, scale: Scale::Logit };
+        let so_far = SoFar { value, se, df: small(units - 1), units, method: Method::LogitEffective };
         let chance = |units| chance_to_settle(&so_far, Goal::AtLeast(goal), 0.9, units);
         prop_assert!(chance(units + 1) >= chance(units) - 1e-9);
     }

@@ -284,17 +284,21 @@ fn limits(
     confidence: f64,
     kind: &'static str,
 ) -> Option<Step> {
-    let SamplingError::Known { df, .. } = estimate.error else { return None };
+    let SamplingError::Known { se, df: own } = estimate.error else { return None };
+    let df = figure.method.df(estimate.value, se, own);
     let method = match figure.method {
         Method::StudentT => "explain-student-t",
         Method::LogT => "explain-log-t",
         Method::LogitT => "explain-logit-t",
+        Method::LogEffective => "explain-log-t-effective",
+        Method::LogitEffective => "explain-logit-t-effective",
         Method::Bca => "explain-bca",
     };
     let how = Message::new(method)
         .with("t", Value::Number(t_quantile(1.0 - tail.probability(), df), 4))
         .with("probability", Value::Number(1.0 - tail.probability(), 3))
-        .with("df", Value::Number(df, 2));
+        .with("df", Value::Number(df, 2))
+        .with("own", Value::Number(own, 2));
     // the bootstrap's own bounds stand in the verdict; its interval stands with the figure
     let (low, high) = match figure.method {
         Method::Bca if kind == "explain-two-sided" => {

@@ -5,6 +5,7 @@
 //! | Student's t | `scale.rs` | any mean or ratio with a standard error |
 //! | log-t | `scale.rs` | figures that can't fall below zero: heights, plants per area |
 //! | logit-t | `scale.rs` | shares that can't pass 100 %: the interval stays inside 0 to 100 % |
+//! | either with effective df | `effective.rs` | the same two where little was met; the default, see docs/intervals.md |
 //! | BCa bootstrap | [`bootstrap`] | any of them, from the lines themselves |
 //! | nothing found | [`zeros`] | lines on which nothing was found |
 //!
@@ -12,9 +13,11 @@
 //! the same figure: [`Tail`] says which is meant.
 
 pub mod bootstrap;
+mod effective;
 mod scale;
 pub mod zeros;
 
+pub use effective::effective_df;
 pub use scale::Scale;
 
 use crate::estimate::{Estimate, NoError, SamplingError};
@@ -28,6 +31,10 @@ pub enum Method {
     LogT,
     /// Student's t on the logit of the figure, for shares that can't pass 1.
     LogitT,
+    /// Log-t with [`effective_df`].
+    LogEffective,
+    /// Logit-t with [`effective_df`]: the default for shares.
+    LogitEffective,
     /// Bias-corrected and accelerated bootstrap of the lines.
     Bca,
 }
@@ -39,6 +46,8 @@ impl Method {
             Self::StudentT => "student-t",
             Self::LogT => "log-t",
             Self::LogitT => "logit-t",
+            Self::LogEffective => "log-t-effective",
+            Self::LogitEffective => "logit-t-effective",
             Self::Bca => "bca",
         }
     }
@@ -47,9 +56,28 @@ impl Method {
     pub const fn scale(self) -> Option<Scale> {
         match self {
             Self::StudentT => Some(Scale::Plain),
-            Self::LogT => Some(Scale::Log),
-            Self::LogitT => Some(Scale::Logit),
+            Self::LogT | Self::LogEffective => Some(Scale::Log),
+            Self::LogitT | Self::LogitEffective => Some(Scale::Logit),
             Self::Bca => None,
+        }
+    }
+
+    /// The method on the scale of figures that may pass any bound: the logarithm for the logit.
+    #[must_use]
+    pub const fn without_a_top(self) -> Self {
+        match self {
+            Self::LogitT => Self::LogT,
+            Self::LogitEffective => Self::LogEffective,
+            Self::StudentT | Self::LogT | Self::LogEffective | Self::Bca => self,
+        }
+    }
+
+    /// The degrees of freedom that the method gives a standard error with `df` of its own.
+    pub fn df(self, value: f64, se: f64, df: f64) -> f64 {
+        match self {
+            Self::LogEffective => effective_df(Scale::Log, value, se, df),
+            Self::LogitEffective => effective_df(Scale::Logit, value, se, df),
+            Self::StudentT | Self::LogT | Self::LogitT | Self::Bca => df,
         }
     }
 }
@@ -142,7 +170,8 @@ impl NoBound {
 /// [`NoBound`], with the reason; always for [`Method::Bca`], which works from the lines: [`bootstrap::Resampled`]
 /// # Source
 /// Student's t: Cochran 1977, *Sampling Techniques*, §2.8; logit-t: Korn and Graubard 1998, Survey Methodology
-/// 24(2):193–201 (the logit interval), with the delta method; log-t: the same on the logarithm
+/// 24(2):193–201 (the logit interval), with the delta method; log-t: the same on the logarithm; effective degrees of
+/// freedom: [`effective_df`]
 /// # Example
 /// Ten values with mean 0.75 and standard error 0.38897 (Student 1908, first column): t(0.975, 9) = 2.262157.
 /// ```
@@ -163,5 +192,6 @@ pub fn ends(estimate: &Estimate, method: Method, tail: Tail) -> Result<(f64, f64
     if se <= 0.0 {
         return Err(NoBound::NoSpread);
     }
-    scale::ends(method.scale().ok_or(NoBound::NeedsTheLines)?, estimate.value, se, df, tail)
+    let scale = method.scale().ok_or(NoBound::NeedsTheLines)?;
+    scale::ends(scale, estimate.value, se, method.df(estimate.value, se, df), tail)
 }

@@ -3,6 +3,7 @@
 use super::stand::{Crown, Disc, Stand};
 use super::tape::{Tape, under};
 use crate::num::{count, sum::sum};
+use core::f64::consts::PI;
 
 /// The counted crowns of a stand, sorted into square cells by their centres.
 ///
@@ -42,8 +43,7 @@ impl Axis {
     /// The same cell inside the rectangle, and how far it was moved to get there.
     fn inside(self, cell: i64) -> (usize, f64) {
         let inside = cell.rem_euclid(self.cells);
-        let at = usize::try_from(inside).expect("a remainder isn't negative");
-        (at, real(cell - inside) * self.cell)
+        (index(inside), real(cell - inside) * self.cell)
     }
 }
 
@@ -51,6 +51,10 @@ fn whole(x: f64) -> i64 {
     #[expect(clippy::cast_possible_truncation, reason = "numbers of cells are far below 2^53")]
     let whole = x.floor() as i64;
     whole
+}
+
+fn index(cells: i64) -> usize {
+    usize::try_from(cells).expect("a number of cells isn't negative")
 }
 
 fn real(n: i64) -> f64 {
@@ -73,7 +77,7 @@ impl Ground {
         let (east, north) = (Axis::over(width, cell), Axis::over(height, cell));
         let mut ground = Self { width, height, reach, east, north, starts: Vec::new(), discs: Vec::new() };
         discs.sort_by_key(|disc| ground.cell(disc));
-        let cells = usize::try_from(east.cells * north.cells).expect("at most a million cells");
+        let cells = index(east.cells * north.cells);
         ground.starts =
             (0..=cells).map(|cell| discs.partition_point(|disc| ground.cell(disc) < cell)).collect();
         ground.discs = discs;
@@ -87,14 +91,16 @@ impl Ground {
     }
 
     fn number(&self, column: usize, row: usize) -> usize {
-        row * usize::try_from(self.east.cells).expect("a number of cells isn't negative") + column
+        row * index(self.east.cells) + column
     }
 
-    /// The stretches of a tape under canopy, in their order, overlap counted once, written over `stretches`.
+    /// The stretches of a tape under each crown, in the order of their starts, written over `stretches`.
+    ///
+    /// [`overlap_once`] makes the canopy of them.
     ///
     /// # Units
     /// metres from the tape's zero
-    pub fn canopy(&self, tape: &Tape, stretches: &mut Vec<(f64, f64)>) {
+    pub fn along(&self, tape: &Tape, stretches: &mut Vec<(f64, f64)>) {
         stretches.clear();
         let heading = tape.heading();
         self.near(tape, |disc| {
@@ -106,13 +112,6 @@ impl Ground {
             }
         });
         stretches.sort_unstable_by(|a, b| a.0.total_cmp(&b.0));
-        stretches.dedup_by(|next, before| {
-            let joins = next.0 <= before.1;
-            if joins {
-                before.1 = before.1.max(next.1);
-            }
-            joins
-        });
     }
 
     /// The discs near a tape, each moved to where the tape meets it.
@@ -143,6 +142,11 @@ impl Ground {
         }
     }
 
+    /// The sum of all crowns' areas as a share of the rectangle, overlap counted as often as it is there.
+    pub fn sum(&self) -> f64 {
+        sum(self.discs.iter().map(|disc| PI * disc.radius * disc.radius)) / (self.width * self.height)
+    }
+
     /// The cover that is really there: share of the rectangle under the crowns, overlap counted once.
     ///
     /// The rectangle is swept by exact lines to the east, about `spacing` apart.
@@ -150,15 +154,27 @@ impl Ground {
     /// # Units
     /// share of the ground; `spacing` in metres, far smaller than a crown
     pub fn cover(&self, spacing: f64) -> f64 {
-        let sweeps = usize::try_from(whole(self.height / spacing).max(1)).expect("one sweep or more");
+        let sweeps = index(whole(self.height / spacing).max(1));
         let mut stretches = Vec::new();
         let covered = (0..sweeps).map(|sweep| {
             let y = self.height * (count(sweep) + 0.5) / count(sweeps);
-            self.canopy(&Tape { x: 0.0, y, direction: 0.0, length: self.width }, &mut stretches);
+            self.along(&Tape { x: 0.0, y, direction: 0.0, length: self.width }, &mut stretches);
+            overlap_once(&mut stretches);
             sum(stretches.iter().map(|(start, stop)| stop - start))
         });
         sum(covered) / (count(sweeps) * self.width)
     }
+}
+
+/// Joins stretches that overlap or touch, given in the order of their starts.
+pub fn overlap_once(stretches: &mut Vec<(f64, f64)>) {
+    stretches.dedup_by(|next, before| {
+        let joins = next.0 <= before.1;
+        if joins {
+            before.1 = before.1.max(next.1);
+        }
+        joins
+    });
 }
 
 #[cfg(test)]
@@ -193,7 +209,8 @@ mod tests {
             let length = 14.0 * random.uniform();
             let (x, y) = (15.0 + 10.0 * random.uniform(), 15.0);
             let tape = Tape { x, y, direction, length };
-            ground.canopy(&tape, &mut found);
+            ground.along(&tape, &mut found);
+            overlap_once(&mut found);
             let mut expected: Vec<(f64, f64)> = Vec::new();
             for chord in stand.along(&tape).iter().filter(|chord| chord.live) {
                 match expected.last_mut() {
@@ -219,7 +236,8 @@ mod tests {
         let ground = Ground::of(&stand(), |crown| crown.live);
         let covered = |x: f64, y: f64, direction: f64, length: f64| {
             let mut found = Vec::new();
-            ground.canopy(&Tape { x, y, direction, length }, &mut found);
+            ground.along(&Tape { x, y, direction, length }, &mut found);
+            overlap_once(&mut found);
             found.iter().map(|(start, stop)| stop - start).sum::<f64>()
         };
         for step in 0..30 {
@@ -227,7 +245,7 @@ mod tests {
             let once = covered(0.0, y, 0.0, 40.0);
             assert!((covered(-17.3, y, 0.0, 40.0) - once).abs() < 1e-9);
             assert!((covered(120.0, y - 60.0, 0.0, 80.0) - 2.0 * once).abs() < 1e-9);
-            let back = (3.0 + 25.0 * cos(1.1), y + 25.0 * sin(1.1), 1.1 + core::f64::consts::PI);
+            let back = (3.0 + 25.0 * cos(1.1), y + 25.0 * sin(1.1), 1.1 + PI);
             assert!((covered(3.0, y, 1.1, 25.0) - covered(back.0, back.1, back.2, 25.0)).abs() < 1e-9);
         }
     }
@@ -239,5 +257,20 @@ mod tests {
         assert!((ground.cover(0.01) - stand.cover(0.01, true, |crown| crown.live)).abs() < 1e-9);
         let bare = Ground::of(&stand, |_| false);
         assert!(bare.cover(1.0) == 0.0);
+    }
+
+    /// Two discs of radius 1 on 4 m × 4 m, one upon the other: 2π/16 in all, on a tape through both 4 m of 2 m.
+    #[test]
+    fn the_sum_counts_overlap_as_often_as_it_is_there() {
+        let disc = Disc { x: 2.0, y: 2.0, radius: 1.0 };
+        let crown = Crown { plant: 0, species: 0, live: true, outline: disc, openings: Vec::new() };
+        let ground =
+            Ground::of(&Stand { width: 4.0, height: 4.0, crowns: vec![crown.clone(), crown] }, |_| true);
+        assert!((ground.sum() - PI / 8.0).abs() < 1e-12);
+        let mut found = Vec::new();
+        ground.along(&Tape { x: 0.0, y: 2.0, direction: 0.0, length: 4.0 }, &mut found);
+        assert_eq!(found, [(1.0, 3.0), (1.0, 3.0)]);
+        overlap_once(&mut found);
+        assert_eq!(found, [(1.0, 3.0)]);
     }
 }

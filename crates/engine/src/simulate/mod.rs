@@ -9,7 +9,7 @@ mod ground;
 mod stand;
 mod tape;
 
-pub use ground::Ground;
+pub use ground::{Ground, overlap_once};
 pub use stand::{Crown, Disc, Stand};
 pub use tape::{Chord, Tape};
 

@@ -7,6 +7,7 @@ use tautline_engine::effort::power::{Groups, Sides, TTest};
 use tautline_engine::estimate::{
     CombinedStratum, Estimate, Line, SamplingError, Stratum, combined_ratio, mean, plots, ratio, strata,
 };
+use tautline_engine::num::count;
 use tautline_engine::num::noncentral::noncentral_t_cdf;
 use tautline_engine::num::quantile::{beta_quantile, chi_square_quantile, normal_quantile, t_quantile};
 use tautline_engine::seed::Seed;
@@ -64,6 +65,13 @@ fn python() {
                 );
             }
             "power" => misses.within(1e-9, expected[0], power(given), &told),
+            "log-t effective" | "logit-t effective" => {
+                let (name, confidence) = given.split_once(' ').expect("sample confidence");
+                let method =
+                    if row[0] == "log-t effective" { Method::LogEffective } else { Method::LogitEffective };
+                let estimate = ratio(&plain(name), None).unwrap();
+                both(&mut misses, ITERATED, interval(&estimate, method, confidence), &expected, &told);
+            }
             // used by the row of the interval
             "bca draws" => {}
             "bca interval" => {
@@ -96,11 +104,11 @@ fn r() {
                 agree(&mut misses, &ratio(&plain(name), Some(population)).unwrap(), &expected, &told);
             }
             "t interval" => {
-                let estimate = ratio(&plain(name), None).unwrap();
+                let estimate = one_less_than_lines(ratio(&plain(name), None).unwrap());
                 both(&mut misses, QUANTILE, interval(&estimate, Method::StudentT, setting), &expected, &told);
             }
             "logit-t interval" => {
-                let estimate = ratio(&plain(name), None).unwrap();
+                let estimate = one_less_than_lines(ratio(&plain(name), None).unwrap());
                 both(&mut misses, ITERATED, interval(&estimate, Method::LogitT, setting), &expected, &told);
             }
             "combined ratio" => {
@@ -187,6 +195,13 @@ fn interval(estimate: &Estimate, method: Method, confidence: &str) -> (f64, f64)
 fn agree(misses: &mut Misses, estimate: &Estimate, expected: &[f64], told: &(&str, &str)) {
     let SamplingError::Known { se, .. } = estimate.error else { panic!("{told:?} has an error") };
     both(misses, ARITHMETIC, (estimate.value, se), expected, told);
+}
+
+/// The script gives R's intervals n − 1 degrees of freedom, whatever the lines' lengths.
+fn one_less_than_lines(estimate: Estimate) -> Estimate {
+    let SamplingError::Known { se, .. } = estimate.error else { panic!("a sample has an error") };
+    let df = count(estimate.lines - 1);
+    Estimate { error: SamplingError::Known { se, df }, ..estimate }
 }
 
 fn both(misses: &mut Misses, relative: f64, found: (f64, f64), expected: &[f64], told: &(&str, &str)) {

@@ -117,9 +117,8 @@ pub(super) fn cover_figure(
     let high = engine_lines(lines, &subject, |bounds| bounds.high);
     let (low_estimate, parts, findings) = estimate(input, question.claim, lines, &low);
     let high_estimate = (low != high).then(|| estimate(input, question.claim, lines, &high).0);
-    let method =
-        question.method.unwrap_or(if subject.is_bounded() { Method::LogitT } else { Method::StudentT });
-    let method = if method == Method::LogitT && !subject.is_bounded() { Method::StudentT } else { method };
+    let method = question.method.unwrap_or(Method::LogitEffective);
+    let method = if subject.is_bounded() { method } else { method.without_a_top() };
     let groups = sample(lines, &low, &parts);
     let low_interval = super::judge::interval(&low_estimate, &groups, method, question.confidence());
     let interval = match &high_estimate {

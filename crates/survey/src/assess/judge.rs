@@ -6,7 +6,7 @@ use crate::goal::{Goal, Relation, Subject, Wanted};
 use crate::limits;
 use crate::measure::Measure;
 use tautline_engine::confidence::bootstrap::{Group, Resampled};
-use tautline_engine::confidence::{Bounds, Interval, Method, NoBound, Scale, Tail, ends, zeros};
+use tautline_engine::confidence::{Bounds, Interval, Method, NoBound, Tail, ends, zeros};
 use tautline_engine::effort::{MoreUnits, SoFar, more_units};
 use tautline_engine::estimate::{Estimate, Line, SamplingError};
 use tautline_engine::length::Unit;
@@ -160,13 +160,8 @@ fn settle(confidence: f64, figure: &Figure, threshold: Threshold) -> Option<More
     if se <= 0.0 {
         return None;
     }
-    let so_far = SoFar {
-        value: figure.estimate.value,
-        se,
-        df,
-        units: figure.estimate.units,
-        scale: figure.method.scale().unwrap_or(Scale::Plain),
-    };
+    let so_far =
+        SoFar { value: figure.estimate.value, se, df, units: figure.estimate.units, method: figure.method };
     let chance = f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0;
     Some(more_units(&so_far, threshold, confidence, chance, limits::MOST_PRACTICAL_LINES))
 }

@@ -24,7 +24,7 @@ help-decimal = The decimal mark: point or comma
 help-site = The site, for files without that column
 help-year = One year only
 help-confidence = Confidence of intervals and verdicts in per cent
-help-method = Interval method: logit-t, student-t or bca
+help-method = Interval method: logit-t-effective (the default), logit-t, student-t or bca
 help-by = Also each species, form or group
 help-goal = The goal, such as “at least 15 %” or “shrub: 15..25 %”
 help-report = Write the report of the sites to this file, as a page for a browser
@@ -171,6 +171,8 @@ mean-of-values = mean of line means
 student-t = Student t
 log-t = log-t
 logit-t = logit-t
+log-t-effective = log-t, effective df
+logit-t-effective = logit-t, effective df
 bca = BCa bootstrap
 one-line = one line shows no variation between lines
 one-plot = all lines stand in one plot
@@ -193,6 +195,8 @@ explain-one-sided = One-sided { $confidence } bounds, { $how }: { $low } and { $
 explain-two-sided = Two-sided { $confidence } interval, { $how }: { $low } to { $high }.
 explain-student-t = estimate ± t · SE with t({ $probability }, { $df }) = { $t } (Cochran 1977, 2.8)
 explain-logit-t = logit p ± t · SE / (p (1 − p)) with t({ $probability }, { $df }) = { $t }, taken back (Korn and Graubard 1998)
+explain-logit-t-effective = logit p ± t · SE / (p (1 − p)) with t({ $probability }, { $df }) = { $t }, taken back; effective df from 2 / (2/{ $own } + u²), u = SE (1 − 2p) / (p (1 − p)), since the error of a small cover wavers with it (docs/intervals.md)
+explain-log-t-effective = ln of the estimate ± t · SE / estimate with t({ $probability }, { $df }) = { $t }, taken back; effective df from 2 / (2/{ $own } + u²), u = SE / estimate (docs/intervals.md)
 explain-log-t = ln of the estimate ± t · SE / estimate with t({ $probability }, { $df }) = { $t }, taken back
 explain-bca = BCa bootstrap of the lines, 10,000 draws, seeded by the data (Efron 1987)
 explain-mean-of-lines = Mean of { $n } lines, all of one length: ({ $shares }) / { $n } = { $value } ({ $source })

@@ -134,7 +134,7 @@ fn assess_sites(asked: &ArgMatches, words: &Words) -> Done {
         show::assess(&read.input, &assessments, words, asked.get_flag("explain"));
     }
     if let Some(file) = asked.get_one::<String>("report") {
-        let page = tautline_report::html(&read.input, &assessments, words);
+        let page = tautline_report::html(&read.input, &question, &assessments, words);
         std::fs::write(file, page).map_err(|error| unwritable(file, &error, words))?;
         show::aside(&words.say(&Message::new("report-written").with("file", file.as_str())));
     }

@@ -156,6 +156,46 @@ pub fn draw(lines: &Lines, frame: &Frame) -> String {
     drawing.finish(y + MARGIN)
 }
 
+/// Draws each line as a picture of its own, all on one scale and under one column of names, and then the legend
+/// of them all; so a page may break between them.
+///
+/// `frame` gives the frame of the picture with this number; the last one is the legend's.
+///
+/// # Example
+/// ```
+/// use tautline_engine::length::{Length, Unit};
+/// use tautline_figures::{Frame, Palette, line::{self, Line, Lines, Reading, Words}};
+/// let tape = |name: &str, feet| Line {
+///     name: name.to_owned(),
+///     cover: "0.0 %".to_owned(),
+///     length: Length::from_units(feet, Unit::Foot),
+///     reading: Reading::Placed { lanes: vec![], canopy: vec![], unread: vec![] },
+/// };
+/// let lines =
+///     Lines { lines: vec![tape("1", 65), tape("2", 40)], unit: Unit::Foot, words: Words::default() };
+/// let drawn = line::draw_each(&lines, |number| Frame::new(&format!("line-{number}"), 720, Palette::screen()));
+/// assert_eq!(drawn.len(), 3);
+/// ```
+pub fn draw_each(lines: &Lines, frame: impl Fn(usize) -> Frame) -> Vec<String> {
+    let mut drawn: Vec<String> = lines
+        .lines
+        .iter()
+        .enumerate()
+        .map(|(number, line)| {
+            let frame = frame(number);
+            let mut drawing = Drawing::new(&frame);
+            let common = Common::of(lines, &frame, &drawing);
+            let below = draw_line(&mut drawing, &common, line, MARGIN);
+            drawing.finish(below + MARGIN)
+        })
+        .collect();
+    let frame = frame(drawn.len());
+    let mut drawing = Drawing::new(&frame);
+    let below = legend::draw(&mut drawing, MARGIN, &entries(lines));
+    drawn.push(drawing.finish(below + MARGIN));
+    drawn
+}
+
 fn draw_line(drawing: &mut Drawing<'_>, common: &Common, line: &Line, top: f64) -> f64 {
     let mut y = heading::draw(drawing, top, &line.name, &line.cover) + 3.0;
     match &line.reading {

@@ -1,8 +1,6 @@
 //! The few pieces of markup that a page is made of. All text passes through [`escape`].
 
-use core::fmt::Write;
-
-/// Text as it may stand in markup.
+/// Text as it may stand in markup; characters that no page may hold become U+FFFD.
 pub(crate) fn escape(text: &str) -> String {
     let mut safe = String::with_capacity(text.len());
     for c in text.chars() {
@@ -11,6 +9,9 @@ pub(crate) fn escape(text: &str) -> String {
             '<' => safe.push_str("&lt;"),
             '>' => safe.push_str("&gt;"),
             '"' => safe.push_str("&quot;"),
+            '\'' => safe.push_str("&#39;"),
+            '\t' | '\n' | '\r' => safe.push(c),
+            other if other.is_control() => safe.push('\u{fffd}'),
             other => safe.push(other),
         }
     }
@@ -28,6 +29,11 @@ pub(crate) fn around(tag: &str, inner: &str) -> String {
     format!("<{tag}>{inner}</{name}>\n")
 }
 
+/// A link within the page.
+pub(crate) fn link(id: &str, content: &str) -> String {
+    format!("<a href=\"#{id}\">{}</a>", escape(content))
+}
+
 /// A list of texts; nothing where there are none.
 pub(crate) fn list(items: &[String]) -> String {
     if items.is_empty() {
@@ -36,52 +42,135 @@ pub(crate) fn list(items: &[String]) -> String {
     around("ul", &items.iter().map(|item| text("li", item)).collect::<String>())
 }
 
+/// Terms and what is said of them; one of which nothing is said is left out.
+pub(crate) fn terms(pairs: &[(String, String)]) -> String {
+    let said = pairs.iter().filter(|(_, said)| !said.is_empty());
+    let inner: String = said.map(|(term, said)| text("dt", term) + &text("dd", said)).collect();
+    if inner.is_empty() { inner } else { around("dl", &inner) }
+}
+
 /// A picture drawn for a wide and for a narrow page; the style shows one of them.
 pub(crate) fn picture(wide: &str, narrow: &str) -> String {
-    around("div class=\"picture wide\"", wide) + &around("div class=\"picture narrow\"", narrow)
+    let both = around("div class=\"wide\"", wide) + &around("div class=\"narrow\"", narrow);
+    around("figure", &both)
 }
+
+/// What the cells of a column hold.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Column {
+    /// Words, which may be broken over rows.
+    Text,
+    /// A name, a date: kept in one row.
+    Name,
+    /// A figure: kept in one row, to the right.
+    Figure,
+}
+
+impl Column {
+    const fn class(self) -> &'static str {
+        match self {
+            Self::Text => "",
+            Self::Name => " class=\"name\"",
+            Self::Figure => " class=\"number\"",
+        }
+    }
+}
+
+/// A table of more rows may be broken over sheets.
+const MOST_UNBROKEN: usize = 16;
 
 /// A table whose first column names its rows.
 pub(crate) struct Table {
     caption: String,
-    headings: Vec<String>,
-    rows: Vec<Vec<String>>,
+    id: Option<String>,
+    columns: Vec<(Column, String)>,
+    rows: Vec<(Option<String>, Vec<String>)>,
 }
 
 impl Table {
-    pub(crate) fn new(caption: String, headings: Vec<String>) -> Self {
-        Self { caption, headings, rows: Vec::new() }
+    pub(crate) fn new(caption: String, columns: Vec<(Column, String)>) -> Self {
+        Self { caption, id: None, columns, rows: Vec::new() }
+    }
+
+    /// The same table with an id that links can lead to.
+    pub(crate) fn with_id(mut self, id: String) -> Self {
+        self.id = Some(id);
+        self
     }
 
     /// Adds a row of texts.
     pub(crate) fn row(&mut self, cells: Vec<String>) {
-        self.rows.push(cells);
+        self.rows.push((None, cells));
+    }
+
+    /// Adds a row whose first cell leads to another place of the page.
+    pub(crate) fn row_leading_to(&mut self, id: String, cells: Vec<String>) {
+        self.rows.push((Some(id), cells));
     }
 
     /// The table in a box of its own, which scrolls where the page is narrower; columns without a word are left out.
     pub(crate) fn markup(&self) -> String {
-        let used: Vec<usize> = (0..self.headings.len())
-            .filter(|&at| self.rows.iter().any(|row| row.get(at).is_some_and(|cell| !cell.is_empty())))
+        let used: Vec<usize> = (0..self.columns.len())
+            .filter(|&at| self.rows.iter().any(|(_, row)| row.get(at).is_some_and(|cell| !cell.is_empty())))
             .collect();
         if used.is_empty() {
             return String::new();
         }
-        let mut inner = text("caption", &self.caption);
-        let head: String = used.iter().map(|&at| text("th scope=\"col\"", &self.headings[at])).collect();
-        inner += &around("thead", &around("tr", &head));
-        let mut body = String::new();
-        for row in &self.rows {
-            let cells = used.iter().enumerate().map(|(place, &at)| {
-                let cell = row.get(at).map_or("", String::as_str);
-                text(if place == 0 { "th scope=\"row\"" } else { "td" }, cell)
-            });
-            body += &around("tr", &cells.collect::<String>());
-        }
-        inner += &around("tbody", &body);
-        let mut markup = String::new();
+        let head: String = used
+            .iter()
+            .map(|&at| {
+                let (column, heading) = &self.columns[at];
+                text(&format!("th scope=\"col\"{}", column.class()), heading)
+            })
+            .collect();
+        let body: String =
+            self.rows.iter().map(|(to, row)| self.row_markup(&used, to.as_deref(), row)).collect();
+        let inner =
+            text("caption", &self.caption) + &around("thead", &around("tr", &head)) + &around("tbody", &body);
         // a box that scrolls must be reachable by keyboard, and then it needs a name
         let name = escape(&self.caption);
-        let _ = write!(markup, "<div class=\"table\" tabindex=\"0\" role=\"region\" aria-label=\"{name}\">");
-        markup + &around("table", &inner) + "</div>\n"
+        let id = self.id.as_ref().map(|id| format!(" id=\"{id}\"")).unwrap_or_default();
+        // a table that fits a sheet isn't torn in print
+        let class = if self.rows.len() <= MOST_UNBROKEN { "table short" } else { "table" };
+        let tag = format!("div class=\"{class}\"{id} tabindex=\"0\" role=\"region\" aria-label=\"{name}\"");
+        around(&tag, &around("table", &inner))
+    }
+
+    fn row_markup(&self, used: &[usize], to: Option<&str>, row: &[String]) -> String {
+        let cells = used.iter().enumerate().map(|(place, &at)| {
+            let cell = row.get(at).map_or("", String::as_str);
+            let class = self.columns[at].0.class();
+            match (place, to) {
+                (0, Some(id)) => around(&format!("th scope=\"row\"{class}"), &link(id, cell)),
+                (0, None) => text(&format!("th scope=\"row\"{class}"), cell),
+                _ => text(&format!("td{class}"), cell),
+            }
+        });
+        around("tr", &cells.collect::<String>())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_a_cell_holds_never_becomes_markup() {
+        let hostile = "</td><script>\"'&\u{0}";
+        let safe = "&lt;/td&gt;&lt;script&gt;&quot;&#39;&amp;\u{fffd}";
+        assert_eq!(escape(hostile), safe);
+        let mut table = Table::new(hostile.into(), vec![(Column::Text, hostile.into())]);
+        table.row_leading_to("site-1".into(), vec![hostile.into()]);
+        let markup = table.markup();
+        assert_eq!(markup.matches(safe).count(), 4, "caption, label, heading, cell");
+        assert!(!markup.contains("<script"));
+    }
+
+    #[test]
+    fn a_column_in_which_nothing_stands_is_left_out() {
+        let column = |name: &str| (Column::Name, name.to_owned());
+        let mut table = Table::new("t".into(), vec![column("a"), column("b"), column("c")]);
+        table.row(vec!["1".into(), String::new(), "3".into()]);
+        assert!(table.markup().contains(">c</th>") && !table.markup().contains(">b</th>"));
     }
 }

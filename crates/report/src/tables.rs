@@ -1,141 +1,228 @@
-//! The tables of a site: its lines, figures, species and gaps.
+//! The tables of a site: its figures, lines, species and growth forms, gaps and heights.
 
-use crate::markup::Table;
-use crate::pictures::{name, plant_name};
+use crate::markup::{Column, Table};
+use crate::page::Page;
+use crate::pictures::gaps::ClassShare;
 use crate::shown;
-use tautline_engine::estimate::SamplingError;
 use tautline_engine::gaps::GapClass;
 use tautline_engine::length::{Length, Notation, Unit};
-use tautline_survey::assess::Assessment;
-use tautline_survey::input::Input;
-use tautline_survey::line::{Bounds, Recording};
+use tautline_survey::assess::{Assessment, Attribute, Figure, Kind};
+use tautline_survey::line::{Bounds, LineResult, Recording};
 use tautline_survey::message::{Message, Value};
-use tautline_words::Words;
+
+/// Columns from their kinds and the codes of their headings.
+fn columns(page: &Page, kinds: &[(Column, &str)]) -> Vec<(Column, String)> {
+    kinds.iter().map(|&(kind, code)| (kind, page.word(code))).collect()
+}
+
+/// The heading of a column of intervals.
+fn interval_heading(assessment: &Assessment, page: &Page) -> (Column, String) {
+    let interval = Message::new("column-interval").with("confidence", shown::confidence(assessment));
+    (Column::Figure, page.say(&interval))
+}
 
 /// Each line: what it is, what it came to, what the rule closed.
-pub(crate) fn lines(input: &Input, assessment: &Assessment, words: &Words) -> String {
+pub(crate) fn lines(assessment: &Assessment, page: &Page) -> String {
     let headings = [
-        "column-line",
-        "column-stratum",
-        "column-date",
-        "column-length",
-        "column-canopy",
-        "column-sum",
-        "column-dead",
-        "report-column-closed",
-        "column-recorded",
-        "column-reader",
+        (Column::Name, "column-line"),
+        (Column::Name, "column-stratum"),
+        (Column::Name, "report-column-plot"),
+        (Column::Name, "column-date"),
+        (Column::Figure, "column-length"),
+        (Column::Figure, "column-canopy"),
+        (Column::Figure, "column-sum"),
+        (Column::Figure, "column-dead"),
+        (Column::Figure, "report-column-closed"),
+        (Column::Text, "column-recorded"),
+        (Column::Text, "column-reader"),
     ];
-    let headings = headings.iter().map(|code| words.word(code)).collect();
-    let mut table = Table::new(words.word("report-lines-table"), headings);
+    let mut table = Table::new(page.word("report-lines-table"), columns(page, &headings));
+    // what is the same for every line stands above already
+    let alike = assessment.lines.iter().all(|line| line.recording == Recording::Positions);
+    let one_reader = assessment.lines.iter().all(|line| line.reader == assessment.lines[0].reader);
     for line in &assessment.lines {
         let (count, closed) = line.closed();
         let closed = Message::new("closed-count")
             .with("count", count)
-            .with("length", Value::Length(closed, line.notation(input)));
-        let recorded = match line.recording {
-            Recording::Positions => "positions",
-            Recording::LengthsOnly => "lengths-only",
-            Recording::NothingFound => "nothing-found-on-line",
-        };
+            .with("length", Value::Length(closed, line.notation(page.input)));
         let dead = line.dead != Bounds::default();
         table.row(vec![
             line.line.clone(),
             line.stratum.clone().unwrap_or_default(),
+            line.plot.clone().unwrap_or_default(),
             line.date.map(|date| date.to_string()).unwrap_or_default(),
-            length(line.length.length(), line.length.notation(), words),
-            shown::of_line(line, line.canopy, words),
-            shown::of_line(line, line.sum, words),
-            if dead { shown::of_line(line, line.dead, words) } else { String::new() },
-            if count > 0 { words.say(&closed) } else { String::new() },
-            words.word(recorded),
-            line.reader.clone(),
+            read_of(line, page),
+            shown::of_line(line, line.canopy, page),
+            shown::of_line(line, line.sum, page),
+            if dead { shown::of_line(line, line.dead, page) } else { String::new() },
+            if count > 0 { page.say(&closed) } else { String::new() },
+            if alike { String::new() } else { page.word(recorded(line)) },
+            if one_reader { String::new() } else { line.reader.clone() },
         ]);
     }
     table.markup()
 }
 
-fn length(length: Length, notation: Notation, words: &Words) -> String {
-    words.say(&Message::new("explain-length").with("length", Value::Length(length, notation)))
+/// The length of a line, or how much of it was read.
+fn read_of(line: &LineResult, page: &Page) -> String {
+    let whole = shown::length(line.length.length(), line.length.notation(), page);
+    if !line.is_partly_read() {
+        return whole;
+    }
+    let read = shown::length(line.read, line.notation(page.input), page);
+    page.say(&Message::new("report-of-length").with("read", read).with("length", whole))
+}
+
+fn recorded(line: &LineResult) -> &'static str {
+    match line.recording {
+        Recording::Positions => "positions",
+        Recording::LengthsOnly => "lengths-only",
+        Recording::NothingFound => "nothing-found-on-line",
+    }
 }
 
 /// Each figure with its error and interval.
-pub(crate) fn figures(input: &Input, assessment: &Assessment, words: &Words) -> String {
-    let interval = Message::new("column-interval").with("confidence", shown::confidence(assessment));
-    let headings = vec![
-        words.word("column-what"),
-        words.word("column-cover"),
-        words.word("column-se"),
-        words.word("report-column-df"),
-        words.say(&interval),
-        words.word("column-n"),
-    ];
-    let mut table = Table::new(words.word("report-figures-table"), headings);
+pub(crate) fn figures(assessment: &Assessment, page: &Page) -> String {
+    let mut headings = columns(
+        page,
+        &[
+            (Column::Text, "column-what"),
+            (Column::Figure, "column-cover"),
+            (Column::Figure, "column-se"),
+            (Column::Figure, "report-column-df"),
+        ],
+    );
+    headings.push(interval_heading(assessment, page));
+    headings.push((Column::Figure, page.word("column-n")));
+    let mut table = Table::new(page.word("report-figures-table"), headings);
     for figure in &assessment.figures {
-        let show = |number| shown::value(number, figure.attribute, words);
-        let (se, df) = match figure.estimate.error {
-            SamplingError::Known { se, df } => (show(se), words.number(df, 1)),
-            SamplingError::Unknown(_) => (words.word("report-none"), words.word("report-none")),
-        };
-        let interval = match figure.interval {
-            Ok(interval) => shown::between(show(interval.low), show(interval.high), words),
-            Err(reason) => words.word(reason.code()),
-        };
-        let units = if figure.estimate.method.counts_plots() {
-            Message::new("units-plots")
-        } else {
-            Message::new("units-lines")
-        };
-        let units = units.with("lines", figure.estimate.lines).with("units", figure.estimate.units);
-        let estimate = shown::estimate(figure, words);
-        table.row(vec![name(figure, input, words), estimate, se, df, interval, words.say(&units)]);
+        let [se, df] = shown::error(&figure.estimate, figure.attribute, page);
+        table.row(vec![
+            shown::name(figure, page),
+            shown::estimate(figure, page),
+            se,
+            df,
+            shown::interval(&figure.interval, figure.attribute, page),
+            shown::units(&figure.estimate, page),
+        ]);
     }
     table.markup()
 }
 
-/// Live cover of each species on each line; empty where no species was found.
-pub(crate) fn species(input: &Input, assessment: &Assessment, words: &Words) -> String {
-    let mut codes: Vec<(bool, &str)> = Vec::new();
-    for species in assessment.lines.iter().flat_map(|line| &line.species) {
-        if !codes.contains(&(species.counted, species.code.as_str())) {
-            codes.push((species.counted, &species.code));
-        }
+/// Species, growth forms or groups, each with its error, its interval and its share of the whole.
+pub(crate) fn kinds(caption: &str, assessment: &Assessment, kinds: &[Kind], page: &Page) -> String {
+    let mut headings = columns(
+        page,
+        &[
+            (Column::Text, "column-what"),
+            (Column::Figure, "report-column-cover"),
+            (Column::Figure, "column-se"),
+        ],
+    );
+    headings.push(interval_heading(assessment, page));
+    headings.extend(columns(
+        page,
+        &[(Column::Figure, "report-column-composition"), (Column::Figure, "report-column-met-on")],
+    ));
+    let mut table = Table::new(page.word(caption), headings);
+    for kind in kinds {
+        let figure = &kind.cover;
+        let name = shown::bare_name(figure, page);
+        let [se, _] = shown::error(&figure.estimate, Attribute::Cover, page);
+        let on = Message::new("report-lines-of").with("lines", kind.lines()).with("all", figure.values.len());
+        table.row(vec![
+            if kind.counted { name } else { not_counted(name, page) },
+            shown::estimate(figure, page),
+            se,
+            shown::interval(&figure.interval, Attribute::Cover, page),
+            kind.composition.map_or_else(|| page.word("report-none"), |share| page.words.percent(share, 1)),
+            page.say(&on),
+        ]);
     }
-    codes.sort_unstable_by(|a, b| b.0.cmp(&a.0).then_with(|| a.1.cmp(b.1)));
+    table.markup()
+}
+
+fn not_counted(name: String, page: &Page) -> String {
+    page.say(&Message::new("report-not-counted").with("species", name))
+}
+
+/// Live cover of each species on each line, in the order of the kinds; empty where no species was found.
+pub(crate) fn species_by_line(assessment: &Assessment, species: &[Kind], page: &Page) -> String {
+    use tautline_survey::goal::Subject;
+    let codes: Vec<(bool, &str)> = species
+        .iter()
+        .filter_map(|kind| match &kind.cover.subject {
+            Subject::Species(code) => Some((kind.counted, code.as_str())),
+            _ => None,
+        })
+        .collect();
     if codes.is_empty() {
         return String::new();
     }
-    let mut headings = vec![words.word("column-line")];
+    let mut headings = vec![(Column::Name, page.word("column-line"))];
     headings.extend(codes.iter().map(|&(counted, code)| {
-        let name = if code.is_empty() { words.word("unnamed-plants") } else { plant_name(code, input) };
-        if counted { name } else { words.say(&Message::new("report-not-counted").with("species", name)) }
+        let name = shown::plant_name(code, page);
+        (Column::Figure, if counted { name } else { not_counted(name, page) })
     }));
-    let mut table = Table::new(words.word("report-species-table"), headings);
+    let mut table = Table::new(page.word("report-species-by-line"), headings);
     for line in &assessment.lines {
         let mut row = vec![line.line.clone()];
-        row.extend(codes.iter().map(|&(counted, code)| {
-            let own = line.species.iter().find(|species| species.code == code && species.counted == counted);
-            own.map_or_else(|| words.word("report-none"), |species| shown::of_line(line, species.live, words))
+        row.extend(codes.iter().map(|&(_, code)| {
+            let own = line.species.iter().find(|species| species.code == code);
+            own.map_or_else(|| page.word("report-none"), |species| shown::of_line(line, species.live, page))
         }));
         table.row(row);
     }
     table.markup()
 }
 
-/// Gaps between the counted shrubs by class; empty where no line has positions or the classes differ.
-pub(crate) fn gaps(assessment: &Assessment, words: &Words) -> String {
+/// Heights or plants per area of each species or growth form that was measured.
+pub(crate) fn measured(
+    caption: &str,
+    column: &str,
+    assessment: &Assessment,
+    figures: &[&Figure],
+    page: &Page,
+) -> String {
+    let mut headings = columns(
+        page,
+        &[(Column::Text, "column-what"), (Column::Figure, column), (Column::Figure, "column-se")],
+    );
+    headings.push(interval_heading(assessment, page));
+    headings.push((Column::Figure, page.word("column-n")));
+    let mut table = Table::new(page.word(caption), headings);
+    for figure in figures {
+        let [se, _] = shown::error(&figure.estimate, figure.attribute, page);
+        table.row(vec![
+            shown::bare_name(figure, page),
+            shown::estimate(figure, page),
+            se,
+            shown::interval(&figure.interval, figure.attribute, page),
+            shown::units(&figure.estimate, page),
+        ]);
+    }
+    table.markup()
+}
+
+/// Gaps between the counted shrubs by class, with the shares for the picture; nothing where no line has positions or
+/// the classes differ.
+pub(crate) fn gaps(assessment: &Assessment, page: &Page) -> Option<(String, Vec<ClassShare>)> {
     let placed: Vec<_> = assessment.lines.iter().filter(|line| !line.gap_classes.is_empty()).collect();
     let breaks =
         |classes: &[GapClass]| classes.iter().map(|class| (class.above, class.up_to)).collect::<Vec<_>>();
-    let Some(first) = placed.first() else { return String::new() };
+    let first = placed.first()?;
     if placed.iter().any(|line| breaks(&line.gap_classes) != breaks(&first.gap_classes)) {
-        return String::new();
+        return None;
     }
     let read: Length = placed.iter().map(|line| line.read).sum();
-    let codes =
-        ["report-column-class", "report-column-count", "report-column-cut-off", "report-column-share"];
-    let headings = codes.iter().map(|code| words.word(code)).collect();
-    let mut table = Table::new(words.word("report-gaps-table"), headings);
+    let headings = [
+        (Column::Name, "report-column-class"),
+        (Column::Figure, "report-column-count"),
+        (Column::Figure, "report-column-cut-off"),
+        (Column::Figure, "report-column-share"),
+    ];
+    let mut table = Table::new(page.word("report-gaps-table"), columns(page, &headings));
+    let mut shares = Vec::new();
     let in_cm = |length| Value::Length(length, Notation::decimals(Unit::Centimetre, 0));
     for (at, class) in first.gap_classes.iter().enumerate() {
         let same = || placed.iter().map(|line| &line.gap_classes[at]);
@@ -145,13 +232,14 @@ pub(crate) fn gaps(assessment: &Assessment, words: &Words) -> String {
             }
             None => Message::new("report-over").with("low", in_cm(class.above)),
         };
+        let name = page.say(&name);
         let length: Length = same().map(|class| class.length).sum();
-        table.row(vec![
-            words.say(&name),
-            same().map(|class| class.count).sum::<usize>().to_string(),
-            same().map(|class| class.cut_off).sum::<usize>().to_string(),
-            words.percent(length.share_of(read), 1),
-        ]);
+        let share = length.share_of(read);
+        let shown = page.words.percent(share, 1);
+        shares.push((name.clone(), share, shown.clone()));
+        let count = same().map(|class| class.count).sum::<usize>().to_string();
+        let cut_off = same().map(|class| class.cut_off).sum::<usize>().to_string();
+        table.row(vec![name, count, cut_off, shown]);
     }
-    table.markup()
+    Some((table.markup(), shares))
 }

@@ -1,5 +1,6 @@
 //! A verdict in sentences: for anybody first, then for a specialist.
 
+use crate::page::Page;
 use crate::shown;
 use tautline_engine::confidence::{Bounds, zeros};
 use tautline_engine::estimate::SamplingError;
@@ -8,7 +9,6 @@ use tautline_survey::assess::{Assessment, Figure, Judgement, Threshold};
 use tautline_survey::explain::{confidence_value, figure_words, goal_words, more_words, no_bound_words};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
-use tautline_words::Words;
 
 /// Which of the two bounds decided.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -33,38 +33,40 @@ pub(crate) fn deciding(judgement: &Judgement, bounds: Bounds) -> Deciding {
 }
 
 /// What the goal is about, and the verdict on it.
-pub(crate) fn in_short(judgement: &Judgement, words: &Words) -> String {
+pub(crate) fn in_short(judgement: &Judgement, page: &Page) -> String {
     let message = Message::new("report-short")
         .with("what", figure_words(&judgement.goal.subject, judgement.attribute))
         .with("goal", goal_words(&judgement.goal.wanted))
         .with("verdict", Value::Word(judgement.verdict.code()));
-    words.say(&message)
+    page.say(&message)
 }
 
 /// The verdict itself, in one sentence.
-pub(crate) fn sentence(judgement: &Judgement, words: &Words) -> String {
+pub(crate) fn sentence(judgement: &Judgement, page: &Page) -> String {
     let message = match judgement.verdict {
         Verdict::Met => Message::new("verdict-met"),
         Verdict::NotMet => Message::new("verdict-not-met"),
         Verdict::NotYetShown => Message::new("verdict-not-yet-shown"),
     };
     let what = figure_words(&judgement.goal.subject, judgement.attribute);
-    words.say(&message.with("goal", goal_words(&judgement.goal.wanted)).with("what", what))
+    page.say(&message.with("goal", goal_words(&judgement.goal.wanted)).with("what", what))
 }
 
 /// What the readings show, in plain words.
-pub(crate) fn plainly(assessment: &Assessment, judgement: &Judgement, words: &Words) -> Vec<String> {
+pub(crate) fn plainly(assessment: &Assessment, judgement: &Judgement, page: &Page) -> Vec<String> {
     let what = figure_words(&judgement.goal.subject, judgement.attribute);
     let Some(figure) = judgement.figure.map(|at| &assessment.figures[at]) else {
-        return vec![words.say(&Message::new("verdict-no-figure").with("what", what))];
+        return vec![page.say(&Message::new("verdict-no-figure").with("what", what))];
     };
-    let said = [Some(comes_to(figure, what, words)), sure_of(assessment, judgement, figure, words)];
+    let said = [Some(comes_to(figure, page)), sure_of(assessment, judgement, figure, page)];
     let said = said.into_iter().chain([more_words(judgement, figure)]).flatten();
-    said.map(|message| words.say(&message)).collect()
+    said.map(|message| page.say(&message)).collect()
 }
 
-fn comes_to(figure: &Figure, what: Message, words: &Words) -> Message {
-    let [low, high] = figure.ends().map(|end| shown::value(end.value, figure.attribute, words));
+/// What a figure comes to on the lines that were read.
+pub(crate) fn comes_to(figure: &Figure, page: &Page) -> Message {
+    let what = figure_words(&figure.subject, figure.attribute);
+    let [low, high] = figure.ends().map(|end| shown::value(end.value, figure.attribute, page));
     if figure.high.is_some() {
         Message::new("report-comes-between").with("what", what).with("low", low).with("high", high)
     } else {
@@ -73,15 +75,10 @@ fn comes_to(figure: &Figure, what: Message, words: &Words) -> Message {
 }
 
 /// What can be said of other lines than those read.
-fn sure_of(
-    assessment: &Assessment,
-    judgement: &Judgement,
-    figure: &Figure,
-    words: &Words,
-) -> Option<Message> {
+fn sure_of(assessment: &Assessment, judgement: &Judgement, figure: &Figure, page: &Page) -> Option<Message> {
     let Ok(bounds) = judgement.bounds else { return no_bound_words(assessment, judgement) };
     let [lower, upper] =
-        [bounds.lower, bounds.upper].map(|bound| shown::value(bound, judgement.attribute, words));
+        [bounds.lower, bounds.upper].map(|bound| shown::value(bound, judgement.attribute, page));
     let lines = figure.estimate.units;
     let message = if judgement.from_zeros {
         let share = Value::Share(zeros::share_of_lines_at_most(lines, judgement.confidence), 1);
@@ -103,12 +100,12 @@ fn sure_of(
 pub(crate) fn for_a_specialist(
     assessment: &Assessment,
     judgement: &Judgement,
-    words: &Words,
+    page: &Page,
 ) -> Option<String> {
     let figure = judgement.figure.map(|at| &assessment.figures[at])?;
     let SamplingError::Known { se, df } = figure.estimate.error else { return None };
     let bounds = judgement.bounds.ok().filter(|_| !judgement.from_zeros)?;
-    let show = |number: f64| shown::value(number, judgement.attribute, words);
+    let show = |number: f64| shown::value(number, judgement.attribute, page);
     let stated = match deciding(judgement, bounds) {
         Deciding::Lower => Message::new("report-lower-bound"),
         Deciding::Upper => Message::new("report-upper-bound"),
@@ -118,12 +115,12 @@ pub(crate) fn for_a_specialist(
     .with("lower", show(bounds.lower))
     .with("upper", show(bounds.upper));
     let message = Message::new("report-specialist")
-        .with("value", shown::estimate(figure, words))
+        .with("value", shown::estimate(figure, page))
         .with("se", show(se))
         .with("df", Value::Number(df, 1))
         .with("estimator", Value::Word(estimator(&figure.estimate.method)))
         .with("source", Value::Word(figure.estimate.method.source().code()))
         .with("method", Value::Word(figure.method.code()))
         .with("bounds", stated);
-    Some(words.say(&message))
+    Some(page.say(&message))
 }

@@ -1,5 +1,6 @@
 //! Everything that was handed in: the plan, the plants, the protocols, the visits, and what was found on reading.
 
+use crate::canonical;
 use crate::finding::Finding;
 use crate::plan::{PlannedLine, Stratum};
 use crate::plants::PlantList;
@@ -41,6 +42,26 @@ impl Input {
     /// The plan of a line, if there is one.
     pub fn planned(&self, site: &str, line: &str) -> Option<&PlannedLine> {
         self.plan.iter().find(|planned| planned.site == site && planned.line == line)
+    }
+
+    /// The fingerprint of the data: SHA-256 of the files' own SHA-256s, sorted, one a line; `None` without files.
+    ///
+    /// Anybody can make it again: `sha256sum FILES | cut -d' ' -f1 | sort | sha256sum`.
+    ///
+    /// # Example
+    /// The SHA-256 of no bytes at all, twice hashed with its line end as above (GNU coreutils 9.1).
+    /// ```
+    /// use tautline_survey::input::{Input, SourceFile};
+    /// let sha256 = "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855".to_owned();
+    /// let input = Input { files: vec![SourceFile { name: "empty".into(), sha256 }], ..Input::default() };
+    /// let print = input.fingerprint().unwrap();
+    /// assert_eq!(print, "38acb15d02d5ac0f2a2789602e9df950c380d2799b4bdb59394e4eeabdd3a662");
+    /// ```
+    pub fn fingerprint(&self) -> Option<String> {
+        let mut prints: Vec<&str> = self.files.iter().map(|file| file.sha256.as_str()).collect();
+        prints.sort_unstable();
+        let lines: String = prints.iter().flat_map(|print| [print, "\n"]).collect();
+        (!prints.is_empty()).then(|| canonical::sha256_hex(lines.as_bytes()))
     }
 
     /// Adds a protocol and gives back its fingerprint.

@@ -16,6 +16,7 @@
 //! | unlike protocols brought to common ground | [`compare`] |
 //! | a site's estimates and verdict | [`assess`] |
 //! | how a figure came about | [`explain`] |
+//! | the arithmetic on paper | [`paper`] |
 //! | results as data | [`output`] |
 //! | what is wrong, where, and what would do | [`finding`] |
 #![forbid(unsafe_code)]
@@ -33,6 +34,7 @@ pub mod line;
 pub mod measure;
 pub mod message;
 pub mod output;
+pub mod paper;
 pub mod plan;
 pub mod plants;
 pub mod protocol;

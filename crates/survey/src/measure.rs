@@ -53,6 +53,11 @@ impl Measure {
         &self.typed
     }
 
+    /// What a bare number meant; `None` where the text names its own unit.
+    pub const fn unit(&self) -> Option<Bare> {
+        self.unit
+    }
+
     /// How it was written, for printing other lengths alike.
     pub const fn notation(&self) -> Notation {
         self.notation

@@ -13,11 +13,12 @@ use tautline_survey::protocol::Assumption;
 use unic_langid::LanguageIdentifier;
 use unicode_width::UnicodeWidthStr;
 
-const ENGLISH: [&str; 4] = [
+const ENGLISH: [&str; 5] = [
     include_str!("../messages/en/survey.ftl"),
     include_str!("../messages/en/exchange.ftl"),
     include_str!("../messages/en/command.ftl"),
     include_str!("../messages/en/report.ftl"),
+    include_str!("../messages/en/methods.ftl"),
 ];
 
 /// The catalogue in one language.
@@ -45,6 +46,11 @@ impl Words {
             bundle.add_resource_overriding(resource);
         }
         Self { bundle, mark: DecimalMark::Point }
+    }
+
+    /// The language of the words, as a page or a file names it: `en`.
+    pub fn language(&self) -> &str {
+        self.bundle.locales.first().map_or("en", |language| language.language.as_str())
     }
 
     /// The words for a message; a code that the catalogue lacks comes back as it is.

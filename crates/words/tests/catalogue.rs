@@ -96,17 +96,17 @@ fn codes_of_types_have_words() {
     use tautline_survey::protocol::Protocol;
     let words = Words::english();
     let mut codes: Vec<String> = Vec::new();
-    codes.extend(
-        [
-            Method::StudentT,
-            Method::LogT,
-            Method::LogitT,
-            Method::LogEffective,
-            Method::LogitEffective,
-            Method::Bca,
-        ]
-        .map(|m| m.code().to_owned()),
-    );
+    let intervals = [
+        Method::StudentT,
+        Method::LogT,
+        Method::LogitT,
+        Method::LogEffective,
+        Method::LogitEffective,
+        Method::Bca,
+    ]
+    .map(Method::code);
+    codes.extend(intervals.map(str::to_owned));
+    codes.extend(intervals.map(|code| format!("interval-by-{code}")));
     codes.extend(GrowthForm::ALL.map(|form| form.word().to_owned()));
     codes.extend([Verdict::Met, Verdict::NotMet, Verdict::NotYetShown].map(|v| v.code().to_owned()));
     codes.extend(

@@ -269,6 +269,23 @@ fn line_height(line: &LineResult, subject: &Subject) -> Option<f64> {
     (count > 0.0).then(|| sum / count)
 }
 
+/// The summed live cover of some species, estimated as the site's figures are, from the low ends.
+pub(super) fn summed(
+    input: &Input,
+    claim: Claim,
+    lines: &[LineResult],
+    wanted: impl Fn(&SpeciesResult) -> bool,
+) -> f64 {
+    let values: Vec<Line> = lines
+        .iter()
+        .map(|line| {
+            let own: Length = line.species.iter().filter(|one| wanted(one)).map(|one| one.live.low).sum();
+            Line::new(own.in_unit(Unit::Millimetre), line.read.in_unit(Unit::Millimetre))
+        })
+        .collect();
+    estimate(input, claim, lines, &values).0.value
+}
+
 /// The estimate from lines laid anywhere, in strata of known area, or in plots; there must be a line.
 pub(super) fn estimate(
     input: &Input,

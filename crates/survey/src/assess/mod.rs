@@ -3,12 +3,14 @@
 mod curve;
 mod figure;
 mod judge;
+mod kinds;
 mod round;
 mod subject;
 
 pub use curve::{CurveStep, curve};
 pub use figure::{Attribute, Figure, Part, PartKind};
 pub use judge::{Judgement, NoVerdict, Threshold};
+pub use kinds::{Kind, kinds};
 pub use subject::{intercept, subjects};
 
 use crate::compare::common_ground;

@@ -4,33 +4,82 @@ report-title = Shrub cover along the tape
 report-about =
     Canopy was read along straight tapes. Cover is the share of the tape under live canopy of the plants that count.
     The lines that were read stand for the site, so every figure carries the error that comes from not having read others.
+report-skip = To the report
 report-nothing = No line could be worked out, so there is nothing to report.
 report-no-lines = No line of this site could be worked out; what must be settled stands below.
 report-no-goal = No goal was set for this site, so there is no verdict.
+report-no-goal-short = no goal
+
+## First page
+report-sites = Sites and verdicts
+report-sites-table = Canopy cover and verdict of each site
+report-column-site = site
+report-column-verdict = verdict
+report-column-to-settle = to settle
+report-column-interval = interval
+report-short = { $what }, { $goal }: { $verdict }
+report-parts-of = Parts of the report of { $site }
+
+## What was read
+report-fact-read = Read
+report-fact-lines = Lines
+report-fact-lines-said = { $planned ->
+    [0] { $used } in the figures
+   *[other] { $used } in the figures, { $planned } planned
+}
+report-fact-readers = Readers
+report-fact-recorders = Recorders
+report-fact-noted = Noted on the day
+report-rules = Rules of the reading
+
+## What was asked
+report-goal = Asked: { $what }, { $goal }
+report-goal-source = The goal comes from: { $source }
 
 ## Headings
-report-sites = Sites
-report-goal = Goal for { $what }: { $goal }
-report-short = { $what }, { $goal }: { $verdict }
-report-goal-source = The goal comes from: { $source }
-report-lines = The lines
-report-lines-table = Cover of each line
 report-figures = All figures
 report-figures-table = Figures of the site with their error
-report-species = By species
-report-species-table = Cover of each species, line by line
+report-lines = The lines
+report-lines-table = Cover of each line
+report-species = Species and growth forms
+report-species-table = Live cover of each species
+report-forms-table = Live cover of each growth form, overlap within a form counted once
+report-groups-table = Live cover of each group, overlap within a group counted once
+report-species-by-line = Live cover of each species, line by line
+report-composition-about = Composition is the cover of what counts over the summed cover of all that counts. A species that doesn't count is shown and goes into no other figure.
 report-gaps = Gaps between shrubs
 report-gaps-table = Gaps between shrubs by their length, all lines together
-report-findings = What was found
+report-gaps-about = Gaps between the canopy that counts, all lines together. Where only shrubs were read these are gaps between shrubs, not in all plant cover; grasses and forbs may stand in them. A gap that the line's end cuts off is at least this long.
+report-gaps-axis = share of the lines, %
+report-gaps-none = The gaps can't be shown: only lengths were written down, or the lines were sorted into unlike classes.
+report-heights = Heights
+report-heights-table = Mean height of live plants: the mean of the lines' means
+report-heights-none = No heights were written down.
+report-density = Plants per area
+report-density-table = Plants per area, from the greatest width of each plant at right angles to the line
+report-density-none = The widths that plants per area are worked out from were not written down, or not all of them.
+report-years = Years side by side
+report-years-table = Canopy cover in each year, each under its own protocol
+report-years-no-claim = Each year stands under its own protocol, with its own lines and its own error. Set side by side they are no claim that cover changed.
+report-years-unlike = The years were read under unlike rules; they differ in: { $rules }. The rules alone can move the figure more than the years did.
+report-findings = Checks
+report-no-findings = Nothing was found that needs a look.
+report-beside = What weighs on this figure
+report-more-to-look-at = { $count } things to look at, listed under the checks
 report-reading-findings = Found on reading the files
-report-rules = Rules of the reading
+report-work = The work shown
+report-work-site = From the lines to the site
+report-work-readings = The readings of this line, as typed
+report-methods = Methods
+report-readings = Appendix: every reading, as typed
+report-readings-about = Each row names the row of its file. A reading that went into no figure stands here too.
 report-cautions = Before this is used
 report-files = Files that were read
-report-chain = How this came about, down to the readings
 
 ## A verdict for anybody
 report-comes-to = On the lines that were read, { $what } comes to { $value }.
 report-comes-between = From what was written down, { $what } can only be placed between { $low } and { $high } on the lines that were read.
+report-lies-between = Other lines would have given another figure; allowing for that, it lies between { $low } and { $high }, with { $confidence } confidence.
 report-is-or-more = Other lines would have given another figure; allowing for that, it is { $lower } or more, with { $confidence } confidence.
 report-is-or-less = Other lines would have given another figure; allowing for that, it is { $upper } or less, with { $confidence } confidence.
 report-is-within = Other lines would have given another figure; allowing for that, it is { $lower } or more and { $upper } or less, each with { $confidence } confidence.
@@ -48,6 +97,10 @@ report-picture-goal-said = { $figure }. The goal is { $goal }. Verdict: { $verdi
 report-picture-figures = Cover with its interval
 report-picture-line = Line { $line }, drawn to scale
 report-picture-line-said = The tape of line { $line } is { $length } long; canopy over it: { $cover }.
+report-picture-line-canopy = Canopy stands from { $stretches }.
+report-picture-line-closed = Gaps closed by the rule: { $count }, together { $length }.
+report-picture-marks = What the marks on the tapes mean
+report-marks-said = Signs for live canopy, closed gaps, dead canopy and counted canopy, each with its words.
 report-row-at-least = { $value }, at least { $bound }
 report-row-at-most = { $value }, at most { $bound }
 report-row-between = { $value }, { $low } to { $high }
@@ -73,11 +126,33 @@ report-line-name = Line { $line }
 
 ## Tables
 report-column-df = df
+report-column-plot = plot
 report-column-closed = gaps closed
 report-column-class = length of the gap
 report-column-count = gaps
 report-column-cut-off = cut off by the line's end
 report-column-share = share of the lines
+report-column-cover = cover
+report-column-composition = composition
+report-column-met-on = met on
+report-column-height = height
+report-column-density = plants per area
+report-column-year = year
+report-column-protocol = protocol
+report-column-row = row
+report-column-species = species
+report-column-start = start
+report-column-stop = stop
+report-column-width = width
+report-column-state = state
+report-column-plant = plant
+report-column-note = note
+report-protocol-short = { $name } ({ $fingerprint })
+report-undated = undated
+report-pass = pass { $pass }
+report-not-read = not read
+report-of-length = { $read } of { $length }
+report-lines-of = { $lines } of { $all } lines
 report-not-counted = { $species } (doesn't count)
 report-from-to = { $low } to { $high }
 report-over = over { $low }
@@ -88,6 +163,9 @@ report-caution-advice = This page advises; people decide. A cover figure alone d
 report-caution-rule = A figure read under one set of rules can't be set beside one read under another: the rules alone can move it more than most years do.
 report-caution-local = Local codes, agreements for the land and licensed practice come before anything here.
 report-file = { $name }, SHA-256 begins { $sha }
+report-fingerprint = Fingerprint of the data: { $print } (SHA-256 of the files' own SHA-256s, sorted, one a line). The same files and the same questions give the same page.
+report-sheet-foot = { $title } · data { $print }
+report-sheet-of = {" "}of{" "}
 
 ## Cover against the gap rule
 report-curve = Cover against the gap rule

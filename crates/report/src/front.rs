@@ -1,0 +1,49 @@
+//! The first page of several sites: each with its figure and its verdict, and the way to it.
+
+use crate::markup::{Column, Table, around, link, text};
+use crate::page::{Page, site_id};
+use crate::{shown, verdict};
+use tautline_survey::assess::{Assessment, Attribute};
+use tautline_survey::finding::Weight;
+use tautline_survey::goal::Subject;
+
+/// Every site with its verdicts, and what comes after the sites.
+pub(crate) fn contents(sorted: &[&Assessment], page: &Page) -> String {
+    let columns = [
+        (Column::Text, "report-column-site"),
+        (Column::Figure, "column-canopy"),
+        (Column::Figure, "report-column-interval"),
+        (Column::Text, "report-column-verdict"),
+        (Column::Figure, "report-column-to-settle"),
+    ];
+    let columns = columns.iter().map(|&(kind, code)| (kind, page.word(code))).collect();
+    let mut table = Table::new(page.word("report-sites-table"), columns);
+    for (number, assessment) in sorted.iter().enumerate() {
+        let figure = assessment.figure(&Subject::Canopy);
+        let verdicts: Vec<String> =
+            assessment.judgements.iter().map(|one| verdict::in_short(one, page)).collect();
+        let to_settle = assessment.findings.iter().filter(|one| one.weight == Weight::MustSettle).count();
+        table.row_leading_to(
+            site_id(number),
+            vec![
+                shown::title(assessment, page),
+                figure.map_or_else(|| page.word("report-none"), |figure| shown::estimate(figure, page)),
+                figure.map_or_else(String::new, |figure| {
+                    shown::interval(&figure.interval, Attribute::Cover, page)
+                }),
+                if verdicts.is_empty() { page.word("report-no-goal-short") } else { verdicts.join("; ") },
+                if to_settle > 0 { to_settle.to_string() } else { page.word("report-none") },
+            ],
+        );
+    }
+    let after = [
+        ("readings", "report-readings", true),
+        ("cautions", "report-cautions", true),
+        ("files", "report-files", !page.input.files.is_empty()),
+    ];
+    let there = after.iter().filter(|(.., there)| *there);
+    let after: String = there.map(|(id, heading, _)| around("li", &link(id, &page.word(heading)))).collect();
+    let inner =
+        text("h2 id=\"contents\"", &page.word("report-sites")) + &table.markup() + &around("ul", &after);
+    around("nav class=\"contents\" aria-labelledby=\"contents\"", &inner)
+}

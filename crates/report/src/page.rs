@@ -1,0 +1,51 @@
+//! What every part of a page needs: the input, what was asked of it, the words, and the colours of the species.
+
+use crate::pictures::Tones;
+use tautline_survey::assess::{Assessment, Question};
+use tautline_survey::input::Input;
+use tautline_survey::message::Message;
+use tautline_words::Words;
+
+/// The page in the making.
+pub(crate) struct Page<'a> {
+    pub(crate) input: &'a Input,
+    pub(crate) question: &'a Question,
+    pub(crate) words: &'a Words,
+    pub(crate) tones: Tones,
+}
+
+impl<'a> Page<'a> {
+    pub(crate) fn new(
+        input: &'a Input,
+        question: &'a Question,
+        assessments: &[&Assessment],
+        words: &'a Words,
+    ) -> Self {
+        Self { input, question, words, tones: Tones::of(assessments) }
+    }
+
+    /// The words for a code without values.
+    pub(crate) fn word(&self, code: &str) -> String {
+        self.words.word(code)
+    }
+
+    /// The words for a message.
+    pub(crate) fn say(&self, message: &Message) -> String {
+        self.words.say(message)
+    }
+
+    /// The words for some codes, in their order.
+    pub(crate) fn each(&self, codes: &[&str]) -> Vec<String> {
+        codes.iter().map(|code| self.word(code)).collect()
+    }
+}
+
+/// The place of an assessment on the page: the beginning of its ids.
+pub(crate) fn site_id(number: usize) -> String {
+    format!("site-{}", number + 1)
+}
+
+/// The place of a visit's readings on the page.
+pub(crate) fn readings_id(visit: usize) -> String {
+    format!("readings-{}", visit + 1)
+}

@@ -1,0 +1,178 @@
+//! Every reading as it was typed, with its file and row: the end of every chain.
+
+use crate::markup::{Column, Table, around, text};
+use crate::page::{Page, readings_id};
+use crate::shown;
+use tautline_engine::length::Bare;
+use tautline_survey::assess::{Assessment, natural_order};
+use tautline_survey::date::Date;
+use tautline_survey::measure::{Measure, unit_words};
+use tautline_survey::message::{Message, Value};
+use tautline_survey::visit::{Extent, Intercept, Outcome, State, Visit};
+
+/// The readings of every site and year on the page, those that went into no figure too.
+pub(crate) fn appendix(assessments: &[&Assessment], page: &Page) -> String {
+    let mut rounds: Vec<&Assessment> = Vec::new();
+    for &assessment in assessments {
+        let known = |round: &&Assessment| round.site == assessment.site && round.year == assessment.year;
+        if !rounds.iter().any(known) {
+            rounds.push(assessment);
+        }
+    }
+    let tables: String = rounds.iter().map(|round| of_round(round, page)).collect();
+    if tables.is_empty() {
+        return tables;
+    }
+    text("h2 id=\"readings\"", &page.word("report-readings"))
+        + &text("p", &page.word("report-readings-about"))
+        + &tables
+}
+
+fn of_round(round: &Assessment, page: &Page) -> String {
+    let mut visits: Vec<(usize, &Visit)> = page
+        .input
+        .visits
+        .iter()
+        .enumerate()
+        .filter(|(_, visit)| visit.site == round.site && visit.date.map(Date::year) == round.year)
+        .collect();
+    visits.sort_by(|(_, a), (_, b)| {
+        natural_order(&a.line, &b.line).then_with(|| natural_order(&a.pass, &b.pass))
+    });
+    let whole = Assessment { plot: None, ..round.clone() };
+    let tables: String = visits.into_iter().map(|(at, visit)| of_visit(at, visit, page)).collect();
+    text("h3", &shown::title(&whole, page)) + &around("div class=\"readings\"", &tables)
+}
+
+/// One reading of one line: who, when, how far, and every row.
+fn of_visit(at: usize, visit: &Visit, page: &Page) -> String {
+    let unit = |of: fn(&Intercept) -> Option<&Measure>| shared_unit(visit, of);
+    let measures = [
+        ("report-column-start", unit(start), start as fn(&Intercept) -> Option<&Measure>),
+        ("report-column-stop", unit(stop), stop),
+        ("column-length", unit(only_length), only_length),
+        ("report-column-height", unit(height), height),
+        ("report-column-width", unit(width), width),
+    ];
+    let mut columns = vec![
+        (Column::Figure, page.word("report-column-row")),
+        (Column::Name, page.word("report-column-species")),
+    ];
+    let headed = |code: &str, unit: Option<Bare>| {
+        let heading = page.word(code);
+        unit.map_or(heading.clone(), |unit| format!("{heading} ({})", unit_words(unit)))
+    };
+    columns.extend(measures.iter().map(|(code, unit, _)| (Column::Figure, headed(code, *unit))));
+    let rest =
+        ["report-column-state", "report-column-plant", "report-column-note"].map(|code| page.word(code));
+    columns.extend([Column::Name, Column::Name, Column::Text].into_iter().zip(rest));
+    let mut table = Table::new(caption(visit, page), columns).with_id(readings_id(at));
+    for intercept in &visit.intercepts {
+        let mut row = vec![place(visit, intercept), intercept.species.clone()];
+        row.extend(
+            measures.iter().map(|(_, unit, of)| of(intercept).map_or(String::new(), |m| typed(m, *unit))),
+        );
+        row.push(page.word(if intercept.state == State::Live { "live" } else { "dead" }));
+        row.push(intercept.plant.clone().unwrap_or_default());
+        row.push(intercept.note.clone());
+        table.row(row);
+    }
+    let drawn = table.markup();
+    if drawn.is_empty() {
+        return text(&format!("p id=\"{}\" class=\"reading\"", readings_id(at)), &caption(visit, page));
+    }
+    drawn
+}
+
+/// Line, day, people, file, how far it was read, and what was noted of the day.
+fn caption(visit: &Visit, page: &Page) -> String {
+    let mut said = vec![page.say(&Message::new("report-line-name").with("line", visit.line.as_str()))];
+    said.extend(visit.date.map(|date| date.to_string()));
+    said.extend([&visit.reader, &visit.recorder].into_iter().filter(|name| !name.is_empty()).cloned());
+    if !visit.pass.is_empty() {
+        said.push(page.say(&Message::new("report-pass").with("pass", visit.pass.as_str())));
+    }
+    said.push(outcome(visit, page));
+    said.extend(visit.conditions.iter().map(|(heading, noted)| format!("{heading}: {noted}")));
+    said.extend(visit.place.as_ref().map(|place| place.file.clone()));
+    said.retain(|one| !one.is_empty());
+    said.join(" · ")
+}
+
+fn outcome(visit: &Visit, page: &Page) -> String {
+    let planned = page.input.planned(&visit.site, &visit.line).and_then(|line| line.length.as_ref());
+    let length = visit.length.as_ref().or(planned);
+    let whole = length.map(|length| Value::Length(length.length(), length.notation()));
+    match (&visit.outcome, whole) {
+        (Outcome::NotRead, _) => page.word("report-not-read"),
+        (Outcome::Read, whole) if visit.intercepts.is_empty() && visit.set_aside == 0 => {
+            let said = page.word("nothing-found-on-line");
+            whole.map_or(said.clone(), |length| {
+                let length = page.say(&Message::new("explain-length").with("length", length));
+                format!("{length}, {said}")
+            })
+        }
+        (Outcome::Read, whole) => whole
+            .map_or(String::new(), |length| page.say(&Message::new("explain-length").with("length", length))),
+        (Outcome::PartlyRead(to), whole) => {
+            let read = Value::Length(to.length(), to.notation());
+            match whole {
+                Some(length) => {
+                    page.say(&Message::new("report-of-length").with("read", read).with("length", length))
+                }
+                None => page.say(&Message::new("explain-length").with("length", read)),
+            }
+        }
+    }
+}
+
+/// The row, and the file where it isn't the visit's own.
+fn place(visit: &Visit, intercept: &Intercept) -> String {
+    let Some(place) = &intercept.place else { return String::new() };
+    let own = visit.place.as_ref().is_some_and(|visit| visit.file == place.file);
+    if own { place.row.to_string() } else { format!("{}:{}", place.file, place.row) }
+}
+
+/// The text as typed, with its unit where the heading doesn't name it.
+fn typed(measure: &Measure, heading: Option<Bare>) -> String {
+    match measure.unit() {
+        Some(unit) if heading.is_none() => format!("{} {}", measure.typed(), unit_words(unit)),
+        _ => measure.typed().to_owned(),
+    }
+}
+
+/// The unit that every measure of a column stands in, if it is one.
+fn shared_unit(visit: &Visit, of: fn(&Intercept) -> Option<&Measure>) -> Option<Bare> {
+    let mut units = visit.intercepts.iter().filter_map(of).map(Measure::unit);
+    let first = units.next()??;
+    units.all(|unit| unit == Some(first)).then_some(first)
+}
+
+fn start(intercept: &Intercept) -> Option<&Measure> {
+    match &intercept.extent {
+        Extent::Edges { start, .. } => Some(start),
+        Extent::Length(_) => None,
+    }
+}
+
+fn stop(intercept: &Intercept) -> Option<&Measure> {
+    match &intercept.extent {
+        Extent::Edges { stop, .. } => Some(stop),
+        Extent::Length(_) => None,
+    }
+}
+
+fn only_length(intercept: &Intercept) -> Option<&Measure> {
+    match &intercept.extent {
+        Extent::Length(length) => Some(length),
+        Extent::Edges { .. } => None,
+    }
+}
+
+fn height(intercept: &Intercept) -> Option<&Measure> {
+    intercept.height.as_ref()
+}
+
+fn width(intercept: &Intercept) -> Option<&Measure> {
+    intercept.width.as_ref()
+}

@@ -1,0 +1,10 @@
+//! Pages about hand-worked, invented sites: they say what was worked out, hold every record, and stand alone.
+#![expect(clippy::unwrap_used, reason = "a test that can't go on should stop")]
+
+mod codes;
+mod figures;
+mod reader;
+mod records;
+mod sentences;
+mod sites;
+mod whole;

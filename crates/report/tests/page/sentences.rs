@@ -1,0 +1,96 @@
+//! What the page says of hand-worked, invented sites.
+
+use crate::reader::says;
+use crate::sites::{asked, cm, four_lines, intercept, page, site};
+use tautline_survey::assess::Question;
+use tautline_survey::protocol::Protocol;
+use tautline_survey::visit::State;
+
+/// By hand: covers 10, 20, 30, 40 % have mean 25 %, s = 12.909944 points, SE = 6.454972, 3 df; t(0.90, 3) = 1.637744
+/// (printed tables of Student's t), so the one-sided 90 % lower bound is 25 − 10.571593 = 14.4 %; t(0.95, 3) =
+/// 2.353363, so the two-sided 90 % interval is 9.8 to 40.2 %.
+#[test]
+fn a_met_goal_is_said_with_its_lower_bound() {
+    let page = page(&four_lines("Invented flat"), &asked("at least 14 %"));
+    says(
+        &page,
+        &[
+            "The goal of at least 14 % for canopy cover is met.",
+            "canopy cover comes to 25.0 %",
+            "it is 14.4 % or more, with 90 % confidence",
+            "SE 6.5 %, 3.0 df",
+            "one-sided 90 % lower bound 14.4 %",
+            "25.0 %, at least 14.4 %",
+            "9.8 % to 40.2 %",
+        ],
+    );
+    assert!(page.contains("<p class=\"verdict met\">"));
+}
+
+/// The same lines: the upper bound is 25 + 10.571593 = 35.6 %.
+#[test]
+fn a_missed_and_an_open_goal_are_said_with_what_decides() {
+    let input = four_lines("Invented flat");
+    says(
+        &page(&input, &asked("at least 36 %")),
+        &[
+            "for canopy cover is not met.",
+            "it is 35.6 % or less",
+            "upper bound 35.6 %",
+            "25.0 %, at most 35.6 %",
+        ],
+    );
+    says(
+        &page(&input, &asked("at most 13 %")),
+        &[
+            "for canopy cover is not met.",
+            "it is 14.4 % or more",
+            "lower bound 14.4 %",
+            "25.0 %, at least 14.4 %",
+        ],
+    );
+    says(
+        &page(&input, &asked("at least 20 %")),
+        &["don't show yet", "as low as 14.4 % or as high as 35.6 %", "25.0 %, at least 14.4 %"],
+    );
+    says(
+        &page(&input, &asked("14..36 %")),
+        &["is met.", "it is 14.4 % or more and 35.6 % or less", "25.0 %, 14.4 % to 35.6 %"],
+    );
+}
+
+#[test]
+fn one_line_has_no_bound_and_the_page_says_why() {
+    let input = site("Invented flat", Protocol::default(), &[vec![intercept(1, 0, 100, State::Live)]]);
+    says(
+        &page(&input, &asked("at least 5 %")),
+        &["comes to 10.0 %", "There is no bound for it: one line shows no variation between lines"],
+    );
+}
+
+/// 100 to 150 and 154 to 200 cm under a limit of 5 cm: the gap of 4 cm is read as canopy, so 100 of 1000 cm are canopy;
+/// 300 to 340 cm stand dead, 4 %.
+#[test]
+fn closed_gaps_and_dead_canopy_stay_apart() {
+    let mut protocol = Protocol { name: "invented rules".into(), ..Protocol::default() };
+    protocol.gap.limit = Some(cm("5"));
+    let line = vec![
+        intercept(1, 100, 150, State::Live),
+        intercept(2, 154, 200, State::Live),
+        intercept(3, 300, 340, State::Dead),
+    ];
+    let page = page(&site("Invented wash", protocol, &[line.clone(), line]), &Question::default());
+    says(
+        &page,
+        &[
+            "gap closed by the rule",
+            "dead canopy",
+            "1 · 4 cm",
+            "10.0 %",
+            "4.0 %",
+            "Gaps between shrubs",
+            "invented rules",
+        ],
+    );
+    says(&page, &["No goal was set for this site"]);
+}

@@ -1,0 +1,102 @@
+//! The arithmetic of a line as a person would do it on paper, said line by line.
+
+use crate::goal::Subject;
+use crate::input::Input;
+use crate::line::{LineResult, Recording};
+use crate::message::Message;
+use crate::visit::{Extent, State};
+use tautline_engine::length::write;
+use tautline_engine::stretch::Stretch;
+use tautline_engine::work::{Term, Worked, worked};
+
+/// Decimals of the percentage.
+const PLACES: u32 = 2;
+
+/// What of a line is added up: its canopy cover, or the sum of its species where only lengths of several were written
+/// down and their overlap can't be known.
+pub fn subject(result: &LineResult) -> Subject {
+    if result.canopy.is_known() { Subject::Canopy } else { Subject::Sum }
+}
+
+/// The arithmetic of a line's [`subject`]: joined stretches where positions were read, else the lengths as written.
+pub fn arithmetic(input: &Input, result: &LineResult) -> Vec<Message> {
+    let notation = result.notation(input);
+    let line_notation = if result.is_partly_read() { notation } else { result.length.notation() };
+    let work = worked(&terms(input, result), result.read, line_notation, PLACES);
+    let mut said = messages(&work, &write(result.read, line_notation));
+    if result.recording == Recording::Positions {
+        said.push(Message::new("work-overlap"));
+    }
+    said
+}
+
+fn terms(input: &Input, result: &LineResult) -> Vec<Term> {
+    if result.recording != Recording::LengthsOnly {
+        let notation = result.notation(input);
+        let joined: &[Stretch] = result.cover.as_ref().map_or(&[], |cover| &cover.canopy);
+        let term = |stretch: &Stretch| Term {
+            edges: Some((stretch.start(), stretch.stop())),
+            length: stretch.length(),
+            notation,
+        };
+        return joined.iter().map(term).collect();
+    }
+    let counted = |code: &str| {
+        let known = input.plants.find(code).map_or(code.trim().to_uppercase(), |plant| plant.code.clone());
+        result.species.iter().any(|species| species.counted && species.code == known)
+    };
+    input.visits[result.visit]
+        .intercepts
+        .iter()
+        .filter(|intercept| intercept.state == State::Live && counted(&intercept.species))
+        .filter_map(|intercept| match &intercept.extent {
+            Extent::Length(measure) => {
+                Some(Term { edges: None, length: measure.length(), notation: measure.notation() })
+            }
+            Extent::Edges { .. } => None,
+        })
+        .collect()
+}
+
+fn messages(work: &Worked, line: &str) -> Vec<Message> {
+    let mut said: Vec<Message> = work
+        .groups
+        .iter()
+        .map(|group| {
+            let terms: Vec<String> = group
+                .terms
+                .iter()
+                .map(|term| match &term.given {
+                    Some(given) => format!("({given} = {})", term.number),
+                    None => term.number.clone(),
+                })
+                .collect();
+            Message::new("work-group").with("terms", terms.join(" + ")).with("sum", group.sum.as_str())
+        })
+        .collect();
+    if work.groups.len() > 1 {
+        let sums: Vec<&str> = work.groups.iter().map(|group| group.sum.as_str()).collect();
+        said.push(
+            Message::new("work-total")
+                .with("sums", sums.join(" + "))
+                .with("total", work.total.as_str())
+                .with("unit", work.unit.symbol()),
+        );
+    }
+    said.push(match &work.conversion {
+        Some((given, factor, product)) => Message::new("work-conversion")
+            .with("given", given.as_str())
+            .with("factor", factor.as_str())
+            .with("line", product.as_str())
+            .with("unit", work.unit.symbol()),
+        None => Message::new("work-line").with("given", line),
+    });
+    said.push(
+        Message::new("work-quotient")
+            .with("total", work.total.as_str())
+            .with("line", work.line.as_str())
+            .with("quotient", work.quotient.as_str())
+            .with("percent", Message::new("per-cent").with("figure", work.percent.as_str())),
+    );
+    said
+}

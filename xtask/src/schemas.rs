@@ -4,14 +4,18 @@ use std::fs;
 use std::path::PathBuf;
 
 use schemars::{Schema, schema_for};
-use tautline_survey::output::{AssessOutput, CoverOutput};
+use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
 
 use crate::Outcome;
 use crate::cargo::root;
 
 /// Every schema by the name of its file: one line for each kind of document that others read.
 fn all() -> Vec<(&'static str, Schema)> {
-    vec![("cover", schema_for!(CoverOutput)), ("assess", schema_for!(AssessOutput))]
+    vec![
+        ("cover", schema_for!(CoverOutput)),
+        ("assess", schema_for!(AssessOutput)),
+        ("check", schema_for!(CheckOutput)),
+    ]
 }
 
 /// Writes every schema.

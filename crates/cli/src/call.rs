@@ -9,7 +9,8 @@ use tautline_engine::confidence::Method;
 use tautline_engine::length::{Bare, DecimalMark, Length};
 use tautline_exchange::{Options, Read, delimited::goals, protocol};
 use tautline_survey::assess::{By, Claim, Question, SiteGoal, assess, assess_and_tell};
-use tautline_survey::finding::{Finding, Weight};
+use tautline_survey::check::check;
+use tautline_survey::finding::Finding;
 use tautline_survey::goal;
 use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
@@ -63,6 +64,17 @@ pub(crate) fn command(words: &Words) -> Command {
         .arg(option("report", "FILE", "help-report"))
         .arg(option("claim", "WHAT", "help-claim").value_parser(["site", "plot"]))
         .arg(option("where-present", "PERCENT", "help-where-present"));
+    let files =
+        Arg::new("files").value_name("FILES").help(words.word("help-files")).num_args(1..).required(true);
+    let check = sub("check", "help-check")
+        .arg(files)
+        .arg(flag("json", "help-json").conflicts_with("csv"))
+        .arg(flag("csv", "help-check-csv"))
+        .arg(option("protocol", "FILE|NAME", "help-protocol"))
+        .arg(option("line-length", "LENGTH", "help-line-length"))
+        .arg(option("unit", "UNIT", "help-unit"))
+        .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
+        .arg(option("site", "NAME", "help-site"));
     let demo = sub("demo", "help-demo")
         .arg(Arg::new("folder").value_name("DIR").help(words.word("help-demo-folder")).default_value("demo"))
         .arg(option("seed", "NUMBER", "help-seed"));
@@ -80,6 +92,7 @@ pub(crate) fn command(words: &Words) -> Command {
             shared(sub("cover", "help-cover")).arg(flag("work", "help-work")).arg(flag("gaps", "help-gaps")),
         )
         .subcommand(assess)
+        .subcommand(check)
         .subcommand(demo)
         .subcommand(sub("protocols", "help-protocols"))
         .subcommand(completions)
@@ -91,6 +104,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
     let done = match matches.subcommand() {
         Some(("cover", asked)) => cover(asked, words),
         Some(("assess", asked)) => assess_sites(asked, words),
+        Some(("check", asked)) => check_readings(asked, words),
         Some(("demo", asked)) => write_demo(asked, words),
         Some(("protocols", _)) => {
             show::protocols(words);
@@ -143,10 +157,23 @@ fn assess_sites(asked: &ArgMatches, words: &Words) -> Done {
     Ok(status(&findings, assessments.iter().all(|one| one.figures.is_empty())))
 }
 
+/// A finding that is only worth a look may be right, so that it ends well.
+fn check_readings(asked: &ArgMatches, words: &Words) -> Done {
+    let input = files_read(asked, words)?.input;
+    if asked.get_flag("json") {
+        show::json_check(&input, words);
+    } else if asked.get_flag("csv") {
+        show::csv_check(&input, words);
+    } else {
+        show::check(&input, words);
+    }
+    Ok(status(&input.findings, input.visits.is_empty()))
+}
+
 fn status(findings: &[Finding], nothing: bool) -> Exit {
     if nothing {
         Exit::Nothing
-    } else if findings.iter().any(|finding| finding.weight == Weight::MustSettle) {
+    } else if findings.iter().any(Finding::holds_back) {
         Exit::MustSettle
     } else {
         Exit::Well
@@ -186,8 +213,8 @@ fn man(words: &Words) -> Done {
     Ok(Exit::Well)
 }
 
-/// The files, read, and everything asked of them.
-fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (String, Exit)> {
+/// What bare numbers mean and how decimals are marked, as far as the call says it.
+fn writing(asked: &ArgMatches, words: &Words) -> Result<(Option<Bare>, Option<DecimalMark>), (String, Exit)> {
     let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
     let mark =
         text("decimal").map(|mark| if mark == "comma" { DecimalMark::Comma } else { DecimalMark::Point });
@@ -196,13 +223,23 @@ fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (Stri
             (words.say(&Message::new("option-not-a-unit").with("found", found)), Exit::NotUnderstood)
         })
     });
-    let unit = unit.transpose()?;
-    let length = |name: &'static str| -> Result<Option<Measure>, (String, Exit)> {
-        let read = |found| {
-            Measure::read(found, unit, mark.unwrap_or_default()).map_err(|_| not_a_number(found, name, words))
-        };
-        text(name).map(read).transpose()
+    Ok((unit.transpose()?, mark))
+}
+
+/// A length given as an option.
+fn length_option(asked: &ArgMatches, name: &str, words: &Words) -> Result<Option<Measure>, (String, Exit)> {
+    let (unit, mark) = writing(asked, words)?;
+    let read = |found: &String| {
+        Measure::read(found, unit, mark.unwrap_or_default()).map_err(|_| not_a_number(found, name, words))
     };
+    asked.get_one::<String>(name).map(read).transpose()
+}
+
+/// The files, read and looked through.
+fn files_read(asked: &ArgMatches, words: &Words) -> Result<Read, (String, Exit)> {
+    let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
+    let (unit, mark) = writing(asked, words)?;
+    let length = |name| length_option(asked, name, words);
     let options = Options {
         unit,
         mark,
@@ -212,6 +249,16 @@ fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (Stri
     };
     let names: Vec<String> = asked.get_many::<String>("files").into_iter().flatten().cloned().collect();
     let mut read = tautline_exchange::read(&inputs::sources(&names, words)?, &options);
+    check(&mut read.input);
+    Ok(read)
+}
+
+/// The files, read and looked through, and everything asked of them.
+fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (String, Exit)> {
+    let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
+    let (unit, mark) = writing(asked, words)?;
+    let length = |name| length_option(asked, name, words);
+    let mut read = files_read(asked, words)?;
     let mut question = Question::default();
     question.choice.gap_limit = length("gap-rule")?.map(|measure| measure.length());
     question.choice.gap_breaks = text("gap-classes")

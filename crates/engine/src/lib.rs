@@ -11,6 +11,8 @@
 //! | work out | [`gaps`] | canopy gaps of a line and their classes |
 //! | work out | [`density`] | plants per area from intercepted widths |
 //! | work out | [`work`] | the arithmetic as done on paper |
+//! | check | [`evenness`] | do last digits heap beyond chance |
+//! | check | [`outlying`] | does a line lie far from the others |
 //! | estimate | [`estimate`] | from lines to a site: mean, ratio, strata, two stages |
 //! | estimate | [`confidence`] | intervals and one-sided bounds |
 //! | judge | [`verdict`] | met, not met, not yet shown |
@@ -25,9 +27,11 @@ pub mod curve;
 pub mod density;
 pub mod effort;
 pub mod estimate;
+pub mod evenness;
 pub mod gaps;
 pub mod length;
 pub mod num;
+pub mod outlying;
 pub mod rule;
 pub mod seed;
 pub mod simulate;

@@ -1,9 +1,10 @@
-//! Delimited text in: readings, lines, plants, strata and goals, each known by its headings.
+//! Delimited text in: readings, lines, plants, strata, goals and what was settled, each known by its headings.
 
 mod cells;
 pub mod goals;
 mod lists;
 mod readings;
+mod settled;
 mod visits;
 
 use crate::headings::{Column, Heading, heading};
@@ -110,6 +111,7 @@ pub fn read(sources: &[Source], options: &Options) -> Read {
             Kind::Plants => lists::plants(sheet, &mut read.input),
             Kind::Strata => lists::strata(sheet, options, &mut read.input),
             Kind::Goals => goals::goals(sheet, &mut read),
+            Kind::Settled => settled::settled(sheet, &mut read.input),
             Kind::Lines | Kind::Readings => readings::readings(sheet, options, &mut so_far, &mut read.input),
             Kind::LengthOfWhat => {
                 let message = Message::new("length-of-what");
@@ -135,6 +137,7 @@ enum Kind {
     Plants,
     Strata,
     Goals,
+    Settled,
     Lines,
     Readings,
     /// Lines with lengths and nothing else: of the lines, or of intercepts?
@@ -160,7 +163,9 @@ impl Sheet {
         // “length” is the intercept's once the tape's own length stands somewhere else
         let length_is_read =
             has(Column::Length) && (has(Column::LineLength) || options.line_length.is_some());
-        let kind = if has(Column::Line) && (has(Column::Species) || has(Column::Start) || length_is_read) {
+        let kind = if has(Column::Finding) && has(Column::SettledBy) {
+            Kind::Settled
+        } else if has(Column::Line) && (has(Column::Species) || has(Column::Start) || length_is_read) {
             Kind::Readings
         } else if has(Column::Line) && has(Column::Length) {
             Kind::LengthOfWhat

@@ -38,10 +38,16 @@ pub enum Column {
     Goal,
     Source,
     Confidence,
+    Finding,
+    File,
+    Row,
+    SettledBy,
+    SettledOn,
+    Reason,
 }
 
 /// Every heading that is understood, as `docs/files.md` lists them; the first of each column is its plain one.
-pub const HEADINGS: [(Column, &[&str]); 32] = [
+pub const HEADINGS: [(Column, &[&str]); 38] = [
     (Column::Site, &["site", "site name"]),
     (Column::Line, &["line", "line name", "transect"]),
     (Column::LineLength, &["line length", "tape length", "transect length"]),
@@ -74,6 +80,12 @@ pub const HEADINGS: [(Column, &[&str]); 32] = [
     (Column::Goal, &["goal"]),
     (Column::Source, &["source"]),
     (Column::Confidence, &["confidence"]),
+    (Column::Finding, &["finding"]),
+    (Column::File, &["file"]),
+    (Column::Row, &["row"]),
+    (Column::SettledBy, &["settled by"]),
+    (Column::SettledOn, &["settled on"]),
+    (Column::Reason, &["reason"]),
 ];
 
 impl Column {

@@ -18,7 +18,6 @@
 //! `docs/reading-rules.md`.
 
 mod keys;
-mod near;
 mod reading;
 mod shipped;
 #[cfg(test)]

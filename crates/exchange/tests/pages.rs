@@ -24,7 +24,7 @@ fn every_plain_heading_stands_on_the_page() {
 #[test]
 fn every_example_is_read_and_nothing_in_it_is_wrong() {
     let examples = examples(FILES, "csv");
-    assert_eq!(examples.len(), 5);
+    assert_eq!(examples.len(), 6);
     for example in examples {
         let source = Source { name: "example.csv".into(), bytes: example.clone().into() };
         let read = tautline_exchange::read(&[source], &Options::default());
@@ -33,6 +33,7 @@ fn every_example_is_read_and_nothing_in_it_is_wrong() {
             + read.input.plan.len()
             + read.input.plants.plants.len()
             + read.input.strata.len()
+            + read.input.settlements.len()
             + read.goals.len();
         assert!(things > 0, "{example}");
     }

@@ -46,6 +46,16 @@ impl Date {
     pub const fn year(self) -> u16 {
         self.year
     }
+
+    /// The month, 1 to 12.
+    pub const fn month(self) -> u8 {
+        self.month
+    }
+
+    /// The day of the month, from 1.
+    pub const fn day(self) -> u8 {
+        self.day
+    }
 }
 
 impl fmt::Display for Date {

@@ -1,6 +1,8 @@
 //! What is wrong or worth a look, where it stands, and what would do.
 
+use crate::date::Date;
 use crate::message::Message;
+use crate::visit::Visit;
 use serde::{Deserialize, Serialize};
 
 /// Where something was read: a file and a row of it.
@@ -41,7 +43,37 @@ pub struct Excerpt {
     pub before: usize,
 }
 
-/// One thing found while reading or working out.
+/// Which reading a finding is about.
+#[derive(Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct About {
+    /// The site.
+    pub site: String,
+    /// The line; empty where the site as a whole is meant.
+    pub line: String,
+    /// The day of the reading.
+    pub date: Option<Date>,
+    /// The species' code; empty where the finding isn't about one species.
+    pub species: String,
+    /// The visits by their place in the input; every visit of the line where none is named.
+    #[serde(skip)]
+    pub visits: Vec<usize>,
+}
+
+/// That a person looked at a finding and said why it is fine.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct Settled {
+    /// Who looked.
+    pub by: String,
+    /// On which day.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub on: Option<Date>,
+    /// Why it is fine.
+    pub reason: String,
+}
+
+/// One thing found while reading, checking or working out.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Finding {
     /// How much it matters.
@@ -49,6 +81,12 @@ pub struct Finding {
     /// Where, if it stands in a file.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub place: Option<Place>,
+    /// Which reading it is about, if it is about one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub about: Option<Box<About>>,
+    /// Who settled it and why, if somebody did.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub settled: Option<Box<Settled>>,
     /// What was found and what would do.
     pub message: Message,
     /// The row with the character that is meant, where a person typed the row by hand.
@@ -57,19 +95,23 @@ pub struct Finding {
 }
 
 impl Finding {
+    const fn new(weight: Weight, message: Message) -> Self {
+        Self { weight, place: None, about: None, settled: None, message, excerpt: None }
+    }
+
     /// Something said so that nothing is assumed in silence.
     pub const fn note(message: Message) -> Self {
-        Self { weight: Weight::Note, place: None, message, excerpt: None }
+        Self::new(Weight::Note, message)
     }
 
     /// Something a person should look at.
     pub const fn have_a_look(message: Message) -> Self {
-        Self { weight: Weight::HaveALook, place: None, message, excerpt: None }
+        Self::new(Weight::HaveALook, message)
     }
 
     /// Something that a person must settle.
     pub const fn must_settle(message: Message) -> Self {
-        Self { weight: Weight::MustSettle, place: None, message, excerpt: None }
+        Self::new(Weight::MustSettle, message)
     }
 
     /// The words for the finding, with its place before them where it has one.
@@ -93,5 +135,47 @@ impl Finding {
     pub fn at(mut self, place: Place) -> Self {
         self.place = Some(place);
         self
+    }
+
+    /// The same finding with its place, where there is one.
+    #[must_use]
+    pub fn at_place(mut self, place: Option<&Place>) -> Self {
+        self.place = place.cloned();
+        self
+    }
+
+    /// The same finding, said to be about a reading.
+    #[must_use]
+    pub fn about(mut self, about: About) -> Self {
+        self.about = Some(Box::new(about));
+        self
+    }
+
+    /// The same finding, said to be about a visit, the `index`th of the input; it stands where the visit does
+    /// unless it has a place of its own.
+    #[must_use]
+    pub fn of(mut self, visit: &Visit, index: usize) -> Self {
+        if self.place.is_none() {
+            self.place.clone_from(&visit.place);
+        }
+        self.about(About {
+            site: visit.site.clone(),
+            line: visit.line.clone(),
+            date: visit.date,
+            species: String::new(),
+            visits: vec![index],
+        })
+    }
+
+    /// The same finding, said to be about one species of the reading.
+    #[must_use]
+    pub fn species(mut self, code: &str) -> Self {
+        code.clone_into(&mut self.about.get_or_insert_default().species);
+        self
+    }
+
+    /// Whether a person still has to settle it.
+    pub fn holds_back(&self) -> bool {
+        self.weight == Weight::MustSettle && self.settled.is_none()
     }
 }

@@ -1,13 +1,14 @@
 //! Everything that was handed in: the plan, the plants, the protocols, the visits, and what was found on reading.
 
 use crate::canonical;
+use crate::check::Settlement;
 use crate::finding::Finding;
 use crate::plan::{PlannedLine, Stratum};
 use crate::plants::PlantList;
 use crate::protocol::Protocol;
 use crate::visit::Visit;
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// A file that was read, known by its bytes, so that the same file twice adds nothing.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -34,8 +35,12 @@ pub struct Input {
     pub protocols: BTreeMap<String, Protocol>,
     /// The visits.
     pub visits: Vec<Visit>,
-    /// What was found on reading.
+    /// What was found on reading, and by the [checks](mod@crate::check) once they have run.
     pub findings: Vec<Finding>,
+    /// What persons looked at and found to be fine.
+    pub settlements: Vec<Settlement>,
+    /// The visits that must be settled before they speak for a site; the [checks](mod@crate::check) fill it.
+    pub held: BTreeSet<usize>,
 }
 
 impl Input {

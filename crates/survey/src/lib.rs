@@ -12,6 +12,7 @@
 //! | visits and their intercepts | [`visit`] |
 //! | goals | [`goal`] |
 //! | everything handed in | [`input`] |
+//! | slips and oddities of readings | [`mod@check`] |
 //! | cover of one line | [`mod@line`] |
 //! | unlike protocols brought to common ground | [`compare`] |
 //! | a site's estimates and verdict | [`assess`] |
@@ -19,10 +20,12 @@
 //! | the arithmetic on paper | [`paper`] |
 //! | results as data | [`output`] |
 //! | what is wrong, where, and what would do | [`finding`] |
+//! | which known word a misspelt one was meant to be | [`near`] |
 #![forbid(unsafe_code)]
 
 pub mod assess;
 pub mod canonical;
+pub mod check;
 pub mod compare;
 pub mod date;
 pub mod explain;
@@ -33,6 +36,7 @@ pub mod limits;
 pub mod line;
 pub mod measure;
 pub mod message;
+pub mod near;
 pub mod output;
 pub mod paper;
 pub mod plan;

@@ -2,7 +2,7 @@
 
 use crate::assess::{Assessment, Figure, Judgement, NoVerdict, PartKind};
 use crate::date::Date;
-use crate::finding::{Finding, Place, Weight};
+use crate::finding::{About, Finding, Place, Settled, Weight};
 use crate::goal::{Goal, Subject};
 use crate::input::{Input, SourceFile};
 use crate::line::{Bounds, LineResult, Recording};
@@ -51,6 +51,44 @@ pub struct AssessOutput {
     pub findings: Vec<FindingOutput>,
 }
 
+/// What `tautline check --json` prints.
+#[derive(Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct CheckOutput {
+    /// `tautline.check`
+    pub format: &'static str,
+    /// The version of the format.
+    pub version: u32,
+    /// The files that were read.
+    pub files: Vec<SourceFile>,
+    /// How many findings must still be settled.
+    pub must_settle: usize,
+    /// How many are worth a look and not settled.
+    pub have_a_look: usize,
+    /// How many were settled by a person.
+    pub settled: usize,
+    /// The readings that speak for no site until something is settled.
+    pub held_back: Vec<ReadingOutput>,
+    /// Every finding, on reading and by the checks; the settled ones say by whom.
+    pub findings: Vec<FindingOutput>,
+}
+
+/// A reading by what tells it from others.
+#[derive(Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct ReadingOutput {
+    /// The site.
+    pub site: String,
+    /// The line.
+    pub line: String,
+    /// The day, ISO 8601.
+    pub date: Option<Date>,
+    /// Who read.
+    pub reader: String,
+    /// The pass.
+    pub pass: String,
+}
+
 /// A protocol by its fingerprint.
 #[derive(Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -72,6 +110,12 @@ pub struct FindingOutput {
     /// Where it stands.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub place: Option<Place>,
+    /// The reading it is about, where it is about one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub about: Option<About>,
+    /// Who settled it and why, if somebody did.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub settled: Option<Settled>,
     /// Its code, with the values of its words.
     #[cfg_attr(feature = "schema", schemars(with = "serde_json::Value"))]
     pub message: Message,
@@ -284,10 +328,39 @@ pub fn findings(findings: &[Finding], say: &dyn Fn(&Message) -> String) -> Vec<F
         .map(|finding| FindingOutput {
             weight: finding.weight,
             place: finding.place.clone(),
+            about: finding.about.as_deref().cloned(),
+            settled: finding.settled.as_deref().cloned(),
             message: finding.message.clone(),
             text: say(&finding.message),
         })
         .collect()
+}
+
+/// What the checks found, as data.
+pub fn checked(input: &Input, say: &dyn Fn(&Message) -> String) -> CheckOutput {
+    let open =
+        |weight| input.findings.iter().filter(|one| one.weight == weight && one.settled.is_none()).count();
+    CheckOutput {
+        format: "tautline.check",
+        version: VERSION,
+        files: input.files.clone(),
+        must_settle: open(Weight::MustSettle),
+        have_a_look: open(Weight::HaveALook),
+        settled: input.findings.iter().filter(|one| one.settled.is_some()).count(),
+        held_back: input
+            .held
+            .iter()
+            .map(|&visit| &input.visits[visit])
+            .map(|visit| ReadingOutput {
+                site: visit.site.clone(),
+                line: visit.line.clone(),
+                date: visit.date,
+                reader: visit.reader.clone(),
+                pass: visit.pass.clone(),
+            })
+            .collect(),
+        findings: findings(&input.findings, say),
+    }
 }
 
 /// The protocols of an input.

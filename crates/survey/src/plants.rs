@@ -117,6 +117,11 @@ impl PlantList {
             .or_else(|| self.plants.iter().find(|plant| is(&plant.name) || is(&plant.common)))
     }
 
+    /// The list's code for what was written, or what was written, in capitals.
+    pub fn code(&self, written: &str) -> String {
+        self.find(written).map_or_else(|| written.trim().to_uppercase(), |plant| plant.code.clone())
+    }
+
     /// Every group that some plant belongs to, sorted.
     pub fn groups(&self) -> Vec<&str> {
         let mut groups: Vec<&str> =

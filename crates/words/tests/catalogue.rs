@@ -145,6 +145,7 @@ fn codes_of_types_have_words() {
             codes.push(format!("taken-{}", assumption.taken));
         }
     }
+    codes.extend(tautline_survey::check::KINDS.map(|kind| kind.code.to_owned()));
     let missing: Vec<&String> = codes.iter().filter(|code| !words.has(code)).collect();
     assert!(missing.is_empty(), "no words for {missing:?}");
 }

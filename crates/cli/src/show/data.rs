@@ -11,7 +11,7 @@ use tautline_survey::message::{Message, Value};
 use tautline_survey::output::{self, AssessOutput, CoverOutput, VERSION};
 use tautline_words::Words;
 
-fn print(output: &impl Serialize) {
+pub(super) fn print(output: &impl Serialize) {
     match serde_json::to_string_pretty(output) {
         Ok(text) => println!("{text}"),
         Err(error) => super::refusal(&error.to_string()),

@@ -1,12 +1,14 @@
 //! What the command prints: tables that fit 100 columns, findings, chains, and data.
 
 mod chain;
+mod check;
 mod data;
 mod openings;
 mod paper;
 mod sentences;
 mod table;
 
+pub(crate) use check::{check, csv_check, json_check};
 pub(crate) use data::{csv_assess, csv_cover, json_assess, json_cover};
 
 use anstream::{eprintln, println};
@@ -118,7 +120,7 @@ pub(crate) struct Beside {
 
 /// Cover of each line.
 pub(crate) fn cover(input: &Input, question: &Question, words: &Words, beside: &Beside) {
-    let (lines, mut found) = lines_of(input, question);
+    let (lines, found) = lines_of(input, question);
     let mut last: Option<(&str, Option<u16>)> = None;
     let mut rows: Option<Table> = None;
     for result in &lines {
@@ -146,8 +148,7 @@ pub(crate) fn cover(input: &Input, question: &Question, words: &Words, beside: &
         table.print();
     }
     protocol_notes(input, &lines, words);
-    found.extend(input.findings.iter().cloned());
-    findings(&found, words);
+    check::of_input(input, found, words);
     for result in &lines {
         if beside.gaps {
             openings::gaps(input, result, words);
@@ -178,6 +179,8 @@ fn lines_of(input: &Input, question: &Question) -> (Vec<LineResult>, Vec<Finding
                 found.append(&mut result.findings);
                 lines.push(result);
             }
+            // what the checks have said already isn't said again
+            Err(finding) if input.findings.contains(&finding) => {}
             Err(finding) => found.push(finding),
         }
     }
@@ -290,7 +293,7 @@ fn site_title(site: &str, year: Option<u16>, plot: Option<&str>, words: &Words) 
 
 /// Estimates and verdicts of each site.
 pub(crate) fn assess(input: &Input, assessments: &[Assessment], words: &Words, explain: bool) {
-    findings(&input.findings, words);
+    check::of_input(input, Vec::new(), words);
     for assessment in assessments {
         title(&site_title(&assessment.site, assessment.year, assessment.plot.as_deref(), words));
         for judgement in &assessment.judgements {

@@ -4,8 +4,10 @@ use super::cells::Row;
 use super::visits::{Visits, settle};
 use super::{Kind, Options, Sheet};
 use crate::headings::Column;
-use std::collections::{BTreeSet, HashMap};
-use tautline_survey::finding::{Finding, Place, Weight};
+use std::collections::HashMap;
+use tautline_engine::length::{Division, Length, Notation};
+use tautline_survey::date::Date;
+use tautline_survey::finding::{About, Finding, Place, Weight};
 use tautline_survey::input::Input;
 use tautline_survey::measure::Measure;
 use tautline_survey::message::{Message, Value};
@@ -21,9 +23,28 @@ pub(super) struct SoFar {
 
 pub(super) fn readings(sheet: &Sheet, options: &Options, so_far: &mut SoFar, input: &mut Input) {
     for row in sheet.rows() {
+        let before = input.findings.len();
         if let Err(finding) = reading(&row, options, so_far, input) {
             input.findings.push(finding);
         }
+        for finding in &mut input.findings[before..] {
+            say_what_about(&row, options, finding);
+        }
+    }
+}
+
+/// What is said of a row is about its line, and about its visit where that is known.
+fn say_what_about(row: &Row, options: &Options, finding: &mut Finding) {
+    let about = finding.about.get_or_insert_with(|| {
+        Box::new(About {
+            site: row.site(options).unwrap_or_default(),
+            line: row.text(Column::Line).to_owned(),
+            date: Date::read(row.text(Column::Date)),
+            ..About::default()
+        })
+    });
+    if !about.visits.is_empty() {
+        about.species = row.text(Column::Species).to_uppercase();
     }
 }
 
@@ -75,10 +96,10 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
         Ok(intercept) => intercept,
         Err(finding) => {
             input.visits[at].set_aside += u32::from(finding.weight == Weight::MustSettle);
-            return Err(finding);
+            return Err(finding.of(&input.visits[at], at));
         }
     };
-    notes(row, &intercept, input);
+    notes(row, &intercept, at, options, input);
     input.visits[at].intercepts.push(intercept);
     Ok(())
 }
@@ -182,6 +203,9 @@ fn intercept(row: &Row, options: &Options, visit: &Visit) -> Result<Intercept, F
             }
             Extent::Edges { start, stop }
         }
+        (None, None, Some(length)) if length.length() == Length::ZERO => {
+            return Err(Finding::have_a_look(Message::new("length-zero")).at(row.place(Column::Length)));
+        }
         (None, None, Some(length)) => Extent::Length(length),
         (Some(_), None, _) => return Err(row.about(Column::Stop, "stop-missing")),
         (None, Some(_), _) => return Err(row.about(Column::Start, "start-missing")),
@@ -205,8 +229,8 @@ fn intercept(row: &Row, options: &Options, visit: &Visit) -> Result<Intercept, F
     })
 }
 
-/// What should be said about a good row: a length that was rounded.
-fn notes(row: &Row, intercept: &Intercept, input: &mut Input) {
+/// What should be said about a row that is kept: a length that was rounded, or that start and stop don't make.
+fn notes(row: &Row, intercept: &Intercept, at: usize, options: &Options, input: &mut Input) {
     let measures: Vec<&Measure> = match &intercept.extent {
         Extent::Edges { start, stop } => vec![start, stop],
         Extent::Length(length) => vec![length],
@@ -215,9 +239,31 @@ fn notes(row: &Row, intercept: &Intercept, input: &mut Input) {
         let message = Message::new("length-rounded").with("text", measure.typed());
         input.findings.push(Finding::note(message).at(row.sheet.place(row.number, None)));
     }
+    if let (Extent::Edges { start, stop }, Ok(Some(length))) =
+        (&intercept.extent, row.length(Column::Length, options))
+    {
+        let between = stop.length() - start.length();
+        if !may_round_to(between, &length) {
+            let message = Message::new("start-stop-length-disagree")
+                .with("between", Value::Length(between, stop.notation().finer(start.notation())))
+                .with("length", Value::Length(length.length(), length.notation()));
+            let finding = Finding::must_settle(message).at(row.place(Column::Length));
+            input.findings.push(finding.of(&input.visits[at], at));
+        }
+    }
 }
 
-/// When all files are in: visits that contradict themselves, and species that no list knows.
+/// Whether a length could have been written so: it lies within half of the last place written, or division shown.
+fn may_round_to(exact: Length, written: &Measure) -> bool {
+    let Notation { unit, division, .. } = written.notation();
+    let step = match division {
+        Division::Decimals(places) => unit.nanometres() / 10_i64.pow(u32::from(places).min(9)),
+        Division::Fraction(denominator) => unit.nanometres() / i64::from(denominator),
+    };
+    2 * (exact - written.length()).nanometres().abs() <= step
+}
+
+/// When all files are in: lengths that an option gives, and visits that contradict themselves.
 pub(super) fn finish(options: &Options, so_far: &SoFar, input: &mut Input) {
     if let Some(length) = &options.line_length {
         for line in &mut input.plan {
@@ -225,13 +271,4 @@ pub(super) fn finish(options: &Options, so_far: &SoFar, input: &mut Input) {
         }
     }
     settle(&so_far.visits, input);
-    if input.plants.plants.is_empty() {
-        return;
-    }
-    let codes: BTreeSet<&str> =
-        input.visits.iter().flat_map(|visit| &visit.intercepts).map(|i| i.species.as_str()).collect();
-    let unlisted = codes.into_iter().filter(|code| !code.is_empty() && input.plants.find(code).is_none());
-    let say = |code| Finding::have_a_look(Message::new("species-not-listed").with("species", code));
-    let findings: Vec<Finding> = unlisted.map(say).collect();
-    input.findings.extend(findings);
 }

@@ -210,10 +210,6 @@ pub(super) fn settle(visits: &Visits, input: &mut Input) {
         };
         visit.outcome = Outcome::NotRead;
         let message = Message::new(code).with("site", visit.site.as_str()).with("line", visit.line.as_str());
-        let finding = Finding::must_settle(message);
-        input.findings.push(match &visit.place {
-            Some(place) => finding.at(place.clone()),
-            None => finding,
-        });
+        input.findings.push(Finding::must_settle(message).of(visit, at));
     }
 }

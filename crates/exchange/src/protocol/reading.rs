@@ -1,11 +1,11 @@
 //! Reading a protocol file: every key that isn't known and every value that isn't understood is named with its line.
 
 use super::keys::{self, Words, plain};
-use super::near::nearest;
 use tautline_engine::length::DecimalMark;
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
+use tautline_survey::near::nearest;
 use tautline_survey::plants::GrowthForm;
 use tautline_survey::protocol::{Bridge, Counts, Gap, Protocol};
 use toml::Spanned;

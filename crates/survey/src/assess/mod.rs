@@ -199,12 +199,12 @@ fn assess_round(
                 Ok(mut line) => {
                     findings.append(&mut line.findings);
                     if line.unsettled {
-                        let message = Message::new("line-left-out").with("site", line.site.as_str());
-                        findings.push(Finding::must_settle(message.with("line", line.line.as_str())));
+                        findings.push(left_out(input, visit));
                     } else {
                         lines.push(line);
                     }
                 }
+                Err(_) if input.held.contains(&visit) => findings.push(left_out(input, visit)),
                 Err(finding) => findings.push(finding),
             }
         }
@@ -245,6 +245,13 @@ fn assess_round(
         assessment.judgements.push(judgement);
     }
     assessment
+}
+
+/// That a line speaks for no site until what was said of it is settled.
+fn left_out(input: &Input, visit: usize) -> Finding {
+    let about = &input.visits[visit];
+    let message = Message::new("line-left-out").with("site", about.site.as_str());
+    Finding::must_settle(message.with("line", about.line.as_str()))
 }
 
 /// Each finding once, in the order first said.

@@ -60,20 +60,9 @@ impl Round {
         plots
     }
 
-    /// Planned lines without a record, and lines that were read again.
+    /// Lines that were read again.
     pub(super) fn findings(&self, input: &Input) -> Vec<Finding> {
         let year = self.year.map_or(String::new(), |year| year.to_string());
-        let read: Vec<&str> = self.visits.iter().map(|&visit| input.visits[visit].line.as_str()).collect();
-        let missing =
-            input.plan.iter().filter(|line| line.site == self.site && !read.contains(&line.line.as_str()));
-        let missing = missing.map(|line| {
-            Finding::have_a_look(
-                Message::new("line-planned-without-record")
-                    .with("site", self.site.as_str())
-                    .with("line", line.line.as_str())
-                    .with("year", year.as_str()),
-            )
-        });
         let again = self.again.iter().map(|&(used, again)| {
             let visit = &input.visits[used];
             Finding::note(
@@ -85,7 +74,7 @@ impl Round {
                     .with("other", who(input, again)),
             )
         });
-        missing.chain(again).collect()
+        again.collect()
     }
 }
 

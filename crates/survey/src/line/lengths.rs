@@ -69,11 +69,6 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult) {
     if !result.canopy.is_known() {
         result.findings.push(Finding::note(about("lengths-only-overlap-unknown")));
     }
-    if let Some(species) = result.species.iter().find(|species| species.live.low > work.read) {
-        result.findings.push(Finding::must_settle(
-            about("lengths-pass-the-line").with("species", species.code.as_str()),
-        ));
-    }
 }
 
 /// How little and how much canopy there may be under a wider gap limit than the recorded one, unknowable as it is.

@@ -4,6 +4,7 @@ mod lengths;
 mod positions;
 mod traits;
 
+use crate::check::line_length_missing;
 use crate::date::Date;
 use crate::finding::{Finding, Weight};
 use crate::input::Input;
@@ -229,7 +230,7 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
     let planned = input.planned(&visit.site, &visit.line);
     let length = visit.length.clone().or_else(|| planned.and_then(|line| line.length.clone()));
     let Some(length) = length.filter(|length| length.length() > Length::ZERO) else {
-        return Err(placed(Finding::must_settle(about("line-length-missing"))));
+        return Err(line_length_missing(visit, index));
     };
     let silent = Protocol::default();
     let protocol = input.protocols.get(&visit.protocol).unwrap_or(&silent);
@@ -313,7 +314,8 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
         let message = about("rows-set-aside").with("rows", u64::from(visit.set_aside));
         result.findings.push(placed(Finding::must_settle(message)));
     }
-    result.unsettled = result.findings.iter().any(|finding| finding.weight == Weight::MustSettle);
+    result.unsettled = input.held.contains(&index)
+        || result.findings.iter().any(|finding| finding.weight == Weight::MustSettle);
     compose(&mut result);
     Ok(result)
 }
@@ -348,7 +350,7 @@ impl Work<'_> {
 
     /// The list's code for what was written, or what was written.
     fn code(&self, written: &str) -> String {
-        self.plants.find(written).map_or_else(|| written.trim().to_uppercase(), |plant| plant.code.clone())
+        self.plants.code(written)
     }
 
     fn is_counted(&self, code: &str) -> bool {

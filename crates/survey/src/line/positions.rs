@@ -82,24 +82,6 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
     result.codes = codes;
     result.counted = counted;
     result.cover = Some(low);
-    for intercept in &work.visit.intercepts {
-        if let Extent::Edges { start, stop } = &intercept.extent
-            && stop.length() > result.length.length()
-        {
-            // nothing of it on the tape: most likely another unit or another line
-            let wholly = start.length() >= result.length.length();
-            let message = Message::new(if wholly { "wholly-beyond-the-tape" } else { "beyond-the-tape" })
-                .with("site", result.site.as_str())
-                .with("line", result.line.as_str())
-                .with("stop", crate::message::Value::Length(stop.length(), stop.notation()))
-                .with(
-                    "length",
-                    crate::message::Value::Length(result.length.length(), result.length.notation()),
-                );
-            let finding = if wholly { Finding::must_settle(message) } else { Finding::have_a_look(message) };
-            result.findings.push(intercept.place.clone().map_or(finding.clone(), |place| finding.at(place)));
-        }
-    }
 }
 
 /// The visit's intercepts as the engine takes them, and their ids.

@@ -4,6 +4,8 @@
 help-tautline = Cover along a taut tape: from line readings to cover, an honest error and a verdict.
 help-cover = The cover of each line
 help-assess = The cover of each site, how sure it is, and the verdict on a goal
+help-check = Look readings through for slips: what must be settled, what is worth a look
+help-check-csv = Print a table of findings, ready to be signed and read back
 help-demo = Write a demo: an invented site with its readings, and the truth behind them
 help-completions = Print completions for a shell
 help-man = Print the man page
@@ -58,6 +60,31 @@ no-lines = No lines were found.
 heading-must-settle = Must be settled:
 heading-have-a-look = Have a look:
 heading-note = To know:
+heading-settled = Settled:
+heading-next = What to do next:
+check-counts = { $must ->
+    [0] Nothing must be settled
+    [one] One finding must be settled
+   *[other] { $must } findings must be settled
+}, { $look ->
+    [0] nothing is worth a look
+    [one] one is worth a look
+   *[other] { $look } are worth a look
+}{ $settled ->
+    [0] .
+   *[other] , { $settled } settled by a person.
+}
+check-nothing-read = There are no readings to look through.
+check-next-settle = Correct the sheet where something must be settled. Until then these lines speak for no site: { $lines }.
+check-next-files = Correct the files where something must be settled.
+check-next-look = What is right as it stands can be signed: print the findings with --csv, keep the rows you looked at, fill in “settled by” and “reason”, and hand the table in with the readings (docs/checks.md).
+check-pointer = { $count ->
+    [one] One finding is worth a look; tautline check shows it.
+   *[other] { $count } findings are worth a look; tautline check lists them.
+}
+check-settled = { $text } Settled by { $by }{ $on }: { $reason }
+check-settled-on = {" "}on { $date }
+held-line = { $site }, line { $line }
 finding-at = { $file }, row { $row }: { $text }
 finding-at-character = { $file }, row { $row }, character { $character }: { $text }
 finding-at-column = { $file }, row { $row }, { $column }: { $text }

@@ -12,22 +12,71 @@ line-not-read = { $site }, line { $line }: not read. It is left out, not counted
 slope-missing = { $site }, line { $line } has no slope, so its gaps and plants per area stay along the ground. A “slope (%)” column in the lines table would do.
 widths-missing = Plants per area of { $what } can't be worked out: the width of every live plant is needed, and some are missing on { $lines }.
 line-partly-read = { $site }, line { $line }: read only up to { $to } of { $length }. It is left out of the estimate; --use-partly-read takes the part that was read.
-line-length-missing = { $site }, line { $line }: how long is the line? Give a “line length” column, a lines table, or --line-length.
-line-planned-without-record = { $site }, line { $line } is planned and has no record for { $year }. Was it read? Lines without a record are not zeros.
 line-read-again = { $site }, line { $line } was read more than once in { $year }: the reading by { $used } is used, the one by { $other } is kept for comparison.
 finer-than-recorded = { $site }, line { $line }: a gap rule of { $asked } is finer than the { $recorded } it was read under. Gaps that small were never written down, so it can't be worked out.
 lengths-cannot-be-re-ruled = { $site }, line { $line }: only lengths were written down, so it can never be brought to another gap rule. Under one of { $asked } its cover could be anything from { $low } to { $high }.
 lengths-only-overlap-unknown = { $site }, line { $line }: lengths only. How far its species overlap can't be known, so canopy cover is given as a low and a high figure.
-lengths-pass-the-line = { $site }, line { $line }: the lengths of { $species } add up to more than the line. Check them against the sheet.
 plant-marks-missing = { $site }, line { $line }: the gap rule stops at the plant and the plants were not marked, so under another limit cover lies between a low and a high figure.
-beyond-the-tape = { $site }, line { $line }: an intercept stops at { $stop }, beyond the tape of { $length }. Only the part on the line counts.
-wholly-beyond-the-tape = { $site }, line { $line }: an intercept stops at { $stop } and lies wholly beyond the tape of { $length }. Another unit, or another line?
 rows-set-aside = { $site }, line { $line }: { $rows ->
     [one] one row was
    *[other] { $rows } rows were
 } set aside, so its cover is not whole.
 line-left-out = { $site }, line { $line } is left out of the site's figures until that is settled.
-species-not-listed = { $species } is not on the plant list. It counts, since the reader wrote it down; add it to the list to settle that.
+
+## Checks
+the-reader = the reader
+fits-another-unit = { $site }, line { $line }: an intercept stops at { $stop }, beyond the tape of { $length }, and read as { $fits } instead of { $written } the same numbers lie on it. Write the unit the line was read in.
+wholly-beyond-the-tape = { $site }, line { $line }: an intercept stops at { $stop } and lies wholly beyond the tape of { $length }. Was it read past the stake, or does it belong to another line?
+beyond-the-tape = { $site }, line { $line }: an intercept stops at { $stop }, beyond the tape of { $length }. Only the part on the line counts. Hold it against the sheet.
+wholly-past-the-mark = { $site }, line { $line }: it was read to { $mark }, and an intercept from { $start } to { $stop } lies past that. Correct “read to” or the row.
+past-the-mark = { $site }, line { $line }: it was read to { $mark }, and an intercept goes on to { $stop }. Only the part up to the mark counts.
+mark-beyond-the-tape = { $site }, line { $line }: it was read to { $mark }, and the tape is { $length } long. Read from end to end?
+line-length-missing = { $site }, line { $line }: how long is the line? Give a “line length” column, a lines table, or --line-length.
+lengths-pass-the-line = { $site }, line { $line }: the lengths of { $species } add up to { $sum }, more than the { $read } that were read. Check them, and their unit, against the sheet.
+tape-read-backwards = { $site }, line { $line }: all { $count } rows have the stop before the start. Was the tape read from its far end? Write the smaller number under start and the larger under stop.
+tape-laid-the-other-way = { $site }, line { $line }: its canopy agrees with that of { $date } in { $mirrored } of its length when turned end for end, and in { $read } as it stands. Was the zero at the other stake?
+overlap-within-species = { $site }, line { $line }: { $species } from { $start } to { $stop } overlaps { $species } that reaches to { $reached }. What they share counts once. Hold both rows against the sheet.
+row-written-twice = { $site }, line { $line }: { $species } from { $start } to { $stop } is written twice. It counts once. Take one row out.
+positions-out-of-order = { $site }, line { $line }: { $count ->
+    [one] one row starts
+   *[other] { $count } rows start
+} before an earlier row of the same species, first { $species } at { $start }. A slip, or rows from another line?
+positions-fall = { $site }, line { $line }: every row starts before the one above it, as if walked from the far end. Was the zero at its own stake?
+gaps-under-the-rule = { $site } { $year }: { $reader } wrote { $count ->
+    [one] one gap
+   *[other] { $count } gaps
+} under the rule of { $limit } as breaks, on { $lines ->
+    [one] one line
+   *[other] { $lines } lines
+}. They are read as canopy, so no figure moves. If it wasn't meant, agree on the rule with the reader.
+feet-and-inches-suspected = { $site }: decimals of a foot never pass .11 on { $edges } edges of { $lines }, as in { $example }. By chance that happens less than once in { $odds }. If these are feet and inches, head the columns “ft-in”.
+digits-heap = Last digits of { $reader } heap: { $most } of { $edges } edges stand on the same one of { $places } divisions of the tape (number { $digit }), where { $even } would be even (chi-square { $statistic }, { $df } df, p { $p }). Show the reader, and read to the tape's own division.
+line-read-twice = { $site }, line { $line } was read more than once on the same day (by { $readers }), and nothing says which reading speaks for it. Write 1, 2 under “pass”.
+reading-written-twice = { $site }, line { $line }: every row is the same as on { $others }. A sheet entered twice under two names?
+a-line = { $site }, line { $line }
+a-line-on = { $site }, line { $line } ({ $date })
+line-far-from-others = { $site }, line { $line }: cover of { $cover } lies far from the { $median } in the middle of its { $others } neighbours: { $distance } median deviations, where one site in a hundred passes { $limit } of itself. A slip, or a place that differs?
+species-misspelt = { $species } isn't on the plant list ({ $count ->
+    [one] one row
+   *[other] { $count } rows
+}). Was { $near } meant? It counts as written; correct it or add it to the list.
+species-not-listed = { $species } isn't on the plant list ({ $count ->
+    [one] one row
+   *[other] { $count } rows
+}). It counts, since the reader wrote it down; add it to the list.
+species-new-to-site = { $site }: { $species } was on none of the earlier visits, and is there in { $year } on line { $line }. New, overlooked before, or a slip of the code?
+line-planned-without-record = { $site }, line { $line } is planned and has no record for { $year }. Was it read? Lines without a record are not zeros.
+date-missing = { $site }: { $count ->
+    [one] one reading has
+   *[other] { $count } readings have
+} no date (line { $lines }). Without one they belong to no year.
+observer-missing = { $site }: { $count ->
+    [one] one reading names
+   *[other] { $count } readings name
+} no reader (line { $lines }). Readers can't be compared without their names.
+outside-the-reading-window = { $site }: line { $lines } read on { $date }, outside the window of its protocol ({ $window }). Leaves and flower stalks may differ; say so in the report.
+settles-nothing = “{ $code }” ({ $site }, line { $line }) settles nothing: no such finding stands there. Take the row out, or correct it.
+needs-correction = “{ $code }” ({ $site }, line { $line }) can't be settled by a word, since part of the reading can't be used as it stands. Correct the sheet.
 
 ## Protocols
 protocols-differ = These lines were read under unlike protocols ({ $protocols }). They differ in: { $rules }.

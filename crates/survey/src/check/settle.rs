@@ -1,0 +1,76 @@
+//! What persons looked at and found to be fine.
+
+use super::kinds::{Way, kind};
+use crate::date::Date;
+use crate::finding::{Finding, Place, Settled};
+use crate::input::Input;
+use crate::message::Message;
+
+/// A person's word that a finding was looked at and is fine. It speaks of every finding of its code that agrees
+/// with all that is filled in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Settlement {
+    /// The finding's code.
+    pub code: String,
+    /// The site, where the finding names one.
+    pub site: String,
+    /// The line, where the finding names one.
+    pub line: String,
+    /// The day of the reading.
+    pub date: Option<Date>,
+    /// The species.
+    pub species: String,
+    /// The file in which the finding stands.
+    pub file: String,
+    /// Its row there.
+    pub row: Option<u64>,
+    /// Who looked, when, and why it is fine.
+    pub settled: Settled,
+    /// Where the word itself stands.
+    pub place: Place,
+}
+
+impl Settlement {
+    fn speaks_of(&self, finding: &Finding) -> bool {
+        let about = finding.about.as_deref();
+        let agrees = |ours: &str, theirs: Option<&str>| ours.is_empty() || theirs == Some(ours);
+        let place = finding.place.as_ref();
+        self.code == finding.message.code
+            && agrees(&self.site, about.map(|about| about.site.as_str()))
+            && agrees(&self.line, about.map(|about| about.line.as_str()))
+            && agrees(&self.species, about.map(|about| about.species.as_str()))
+            && (self.date.is_none() || about.is_some_and(|about| about.date == self.date))
+            && (self.file.is_empty() || place.is_some_and(|place| same_file(&place.file, &self.file)))
+            && (self.row.is_none() || place.is_some_and(|place| Some(place.row) == self.row))
+    }
+}
+
+/// Files are told apart by their names; folders move.
+fn same_file(a: &str, b: &str) -> bool {
+    let name = |path: &str| path.rsplit(['/', '\\']).next().map(str::to_owned);
+    name(a) == name(b)
+}
+
+/// Marks what was settled, and names words that settle nothing.
+pub(super) fn settle(input: &mut Input) {
+    let mut said = Vec::new();
+    for settlement in &input.settlements {
+        let mut spoken_of =
+            input.findings.iter_mut().filter(|finding| settlement.speaks_of(finding)).peekable();
+        let code = match kind(&settlement.code) {
+            _ if spoken_of.peek().is_none() => Some("settles-nothing"),
+            Some(kind) if kind.way == Way::Word => None,
+            _ => Some("needs-correction"),
+        };
+        if let Some(code) = code {
+            let message = Message::new(code).with("code", settlement.code.as_str());
+            let message =
+                message.with("line", settlement.line.as_str()).with("site", settlement.site.as_str());
+            said.push(Finding::have_a_look(message).at(settlement.place.clone()));
+        } else {
+            spoken_of.for_each(|finding| finding.settled = Some(Box::new(settlement.settled.clone())));
+        }
+    }
+    said.retain(|new| !input.findings.contains(new));
+    input.findings.append(&mut said);
+}

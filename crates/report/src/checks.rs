@@ -2,11 +2,18 @@
 
 use crate::markup::{around, link, list, text};
 use crate::page::Page;
+use tautline_survey::assess::Assessment;
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::message::Message;
 
 /// More than this many to look at would drown the figure they stand beside; then they are counted.
 const MOST_BESIDE: usize = 4;
+
+/// What was found about a site in a year: by the checks, as far as nobody settled it, and on working it out.
+pub(crate) fn of(assessment: &Assessment, page: &Page) -> Vec<Finding> {
+    let checked = page.input.findings_about(&assessment.site, assessment.year);
+    checked.filter(|one| one.settled.is_none()).chain(&assessment.findings).cloned().collect()
+}
 
 /// Findings by weight, the heaviest first, or that there are none.
 pub(crate) fn in_full(heading: &str, findings: &[Finding], page: &Page) -> String {

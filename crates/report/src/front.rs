@@ -2,7 +2,7 @@
 
 use crate::markup::{Column, Table, around, link, text};
 use crate::page::{Page, site_id};
-use crate::{shown, verdict};
+use crate::{checks, shown, verdict};
 use tautline_survey::assess::{Assessment, Attribute};
 use tautline_survey::finding::Weight;
 use tautline_survey::goal::Subject;
@@ -22,7 +22,8 @@ pub(crate) fn contents(sorted: &[&Assessment], page: &Page) -> String {
         let figure = assessment.figure(&Subject::Canopy);
         let verdicts: Vec<String> =
             assessment.judgements.iter().map(|one| verdict::in_short(one, page)).collect();
-        let to_settle = assessment.findings.iter().filter(|one| one.weight == Weight::MustSettle).count();
+        let to_settle =
+            checks::of(assessment, page).iter().filter(|one| one.weight == Weight::MustSettle).count();
         table.row_leading_to(
             site_id(number),
             vec![

@@ -2,6 +2,7 @@
 
 use crate::canonical;
 use crate::check::Settlement;
+use crate::date::Date;
 use crate::finding::Finding;
 use crate::plan::{PlannedLine, Stratum};
 use crate::plants::PlantList;
@@ -67,6 +68,19 @@ impl Input {
         prints.sort_unstable();
         let lines: String = prints.iter().flat_map(|print| [print, "\n"]).collect();
         (!prints.is_empty()).then(|| canonical::sha256_hex(lines.as_bytes()))
+    }
+
+    /// What was found on reading and by the checks about a site in a year, settled or not.
+    pub fn findings_about<'a>(
+        &'a self,
+        site: &'a str,
+        year: Option<u16>,
+    ) -> impl Iterator<Item = &'a Finding> {
+        self.findings.iter().filter(move |finding| {
+            finding.about.as_ref().is_some_and(|about| {
+                about.site == site && (about.date.is_none() || about.date.map(Date::year) == year)
+            })
+        })
     }
 
     /// Adds a protocol and gives back its fingerprint.

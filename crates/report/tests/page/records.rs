@@ -3,6 +3,7 @@
 use crate::reader::{all, says, tree, words};
 use crate::sites::{asked, cm, intercept, mixed, page, site};
 use tautline_survey::assess::assess;
+use tautline_survey::check::check;
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::message::Message;
 use tautline_survey::protocol::Protocol;
@@ -86,6 +87,7 @@ fn every_finding_is_there_with_its_place() {
         .findings
         .push(Finding::must_settle(Message::new("cell-empty").with("column", "stop (cm)")).at(read));
     input.findings.push(Finding::note(Message::new("columns-not-used").with("found", "mood")));
+    check(&mut input);
     let question = asked("at least 14 %");
     let words = Words::english();
     let assessments = assess(&input, &question);

@@ -125,14 +125,15 @@ impl Table {
             .collect();
         let body: String =
             self.rows.iter().map(|(to, row)| self.row_markup(&used, to.as_deref(), row)).collect();
-        let inner =
-            text("caption", &self.caption) + &around("thead", &around("tr", &head)) + &around("tbody", &body);
+        let inner = around("caption", &text("span", &self.caption))
+            + &around("thead", &around("tr", &head))
+            + &around("tbody", &body);
         // a box that scrolls must be reachable by keyboard, and then it needs a name
         let name = escape(&self.caption);
         let id = self.id.as_ref().map(|id| format!(" id=\"{id}\"")).unwrap_or_default();
         // a table that fits a sheet isn't torn in print
         let class = if self.rows.len() <= MOST_UNBROKEN { "table short" } else { "table" };
-        let tag = format!("div class=\"{class}\"{id} tabindex=\"0\" role=\"region\" aria-label=\"{name}\"");
+        let tag = format!("div class=\"{class}\"{id} tabindex=\"0\" role=\"group\" aria-label=\"{name}\"");
         around(&tag, &around("table", &inner))
     }
 

@@ -33,12 +33,11 @@ pub(crate) fn lines(assessment: &Assessment, page: &Page) -> String {
         (Column::Figure, "column-sum"),
         (Column::Figure, "column-dead"),
         (Column::Figure, "report-column-closed"),
-        (Column::Text, "column-recorded"),
-        (Column::Text, "column-reader"),
+        (Column::Name, "column-recorded"),
+        (Column::Name, "column-reader"),
     ];
     let mut table = Table::new(page.word("report-lines-table"), columns(page, &headings));
-    // what is the same for every line stands above already
-    let alike = assessment.lines.iter().all(|line| line.recording == Recording::Positions);
+    // one reader of all lines stands above already
     let one_reader = assessment.lines.iter().all(|line| line.reader == assessment.lines[0].reader);
     for line in &assessment.lines {
         let (count, closed) = line.closed();
@@ -56,7 +55,7 @@ pub(crate) fn lines(assessment: &Assessment, page: &Page) -> String {
             shown::of_line(line, line.sum, page),
             if dead { shown::of_line(line, line.dead, page) } else { String::new() },
             if count > 0 { page.say(&closed) } else { String::new() },
-            if alike { String::new() } else { page.word(recorded(line)) },
+            recorded(line).map_or_else(String::new, |code| page.word(code)),
             if one_reader { String::new() } else { line.reader.clone() },
         ]);
     }
@@ -73,11 +72,12 @@ fn read_of(line: &LineResult, page: &Page) -> String {
     page.say(&Message::new("report-of-length").with("read", read).with("length", whole))
 }
 
-fn recorded(line: &LineResult) -> &'static str {
+/// How a line was written down, where it wasn't by positions.
+fn recorded(line: &LineResult) -> Option<&'static str> {
     match line.recording {
-        Recording::Positions => "positions",
-        Recording::LengthsOnly => "lengths-only",
-        Recording::NothingFound => "nothing-found-on-line",
+        Recording::Positions => None,
+        Recording::LengthsOnly => Some("lengths-only"),
+        Recording::NothingFound => Some("nothing-found-on-line"),
     }
 }
 

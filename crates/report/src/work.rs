@@ -28,6 +28,9 @@ pub(crate) fn section(assessment: &Assessment, page: &Page) -> String {
             .collect();
         markup += &around("ul class=\"chain\"", &items);
     }
+    if assessment.lines.iter().any(|line| line.cover.is_some()) {
+        markup += &text("p class=\"quiet\"", &page.word("report-work-overlap"));
+    }
     for line in &assessment.lines {
         markup += &of_line(line, page);
     }

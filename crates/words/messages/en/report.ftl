@@ -69,6 +69,7 @@ report-more-to-look-at = { $count } things to look at, listed under the checks
 report-reading-findings = Found on reading the files
 report-work = The work shown
 report-work-site = From the lines to the site
+report-work-overlap = The lines one by one, as done on paper: the stretches are the joined ones, with overlap counted once and the gaps under the rule closed.
 report-work-readings = The readings of this line, as typed
 report-methods = Methods
 report-readings = Appendix: every reading, as typed

@@ -66,6 +66,13 @@ pub(crate) fn command(words: &Words) -> Command {
         .arg(option("where-present", "PERCENT", "help-where-present"));
     let files =
         Arg::new("files").value_name("FILES").help(words.word("help-files")).num_args(1..).required(true);
+    let sheet = sub("sheet", "help-sheet")
+        .arg(files.clone())
+        .arg(option("protocol", "FILE|NAME", "help-protocol"))
+        .arg(option("line-length", "LENGTH", "help-line-length"))
+        .arg(option("unit", "UNIT", "help-unit"))
+        .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
+        .arg(option("site", "NAME", "help-site"));
     let check = sub("check", "help-check")
         .arg(files)
         .arg(flag("json", "help-json").conflicts_with("csv"))
@@ -93,6 +100,7 @@ pub(crate) fn command(words: &Words) -> Command {
         )
         .subcommand(assess)
         .subcommand(check)
+        .subcommand(sheet)
         .subcommand(demo)
         .subcommand(sub("protocols", "help-protocols"))
         .subcommand(completions)
@@ -105,6 +113,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
         Some(("cover", asked)) => cover(asked, words),
         Some(("assess", asked)) => assess_sites(asked, words),
         Some(("check", asked)) => check_readings(asked, words),
+        Some(("sheet", asked)) => sheet(asked, words),
         Some(("demo", asked)) => write_demo(asked, words),
         Some(("protocols", _)) => {
             show::protocols(words);
@@ -168,6 +177,17 @@ fn check_readings(asked: &ArgMatches, words: &Words) -> Done {
         show::check(&input, words);
     }
     Ok(status(&input.findings, input.visits.is_empty()))
+}
+
+/// What was read, as a typed sheet.
+fn sheet(asked: &ArgMatches, words: &Words) -> Done {
+    let input = files_read(asked, words)?.input;
+    let printed = tautline_exchange::sheet::print(&input);
+    show::print_all(&printed.text);
+    let nothing = input.visits.is_empty() && input.plan.is_empty();
+    let findings: Vec<Finding> = input.findings.into_iter().chain(printed.left_out).collect();
+    show::findings_aside(&findings, words);
+    Ok(status(&findings, nothing))
 }
 
 fn status(findings: &[Finding], nothing: bool) -> Exit {

@@ -163,3 +163,21 @@ fn the_demo_runs_through_and_fits_a_hundred_columns() {
     // what stands there is left alone
     assert_eq!(tautline(&["demo", place], "").status.code(), Some(4));
 }
+
+/// A typed sheet is read from standard input, and its slips are shown at the character.
+#[test]
+fn a_typed_sheet_is_read_and_printed_back() {
+    let typed = "Site: Invented\nUnit: in\n\nLine 1, 65 ft\nATCA 12-14, 20-2O\nKRLA 30-31 d\n";
+    let output = tautline(&["sheet", "-"], typed);
+    assert_eq!(output.status.code(), Some(1));
+    assert_eq!(text(&output), "Site: Invented\nUnit: in\n\nLine 1, 65 ft\nATCA 12-14\nKRLA 30-31 d\n");
+    let said = String::from_utf8(output.stderr).unwrap();
+    assert!(
+        said.contains("row 5, character 16")
+            && said.contains("    ATCA 12-14, 20-2O\n                   ^\n"),
+        "{said}"
+    );
+    let cover = text(&tautline(&["cover", "-"], &typed.replace('O', "2")));
+    // (14 - 12 + 22 - 20) of 780 in
+    assert!(cover.contains("0.5 %"), "{cover}");
+}

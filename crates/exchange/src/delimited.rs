@@ -8,6 +8,7 @@ mod settled;
 mod visits;
 
 use crate::headings::{Column, Heading, heading};
+use crate::sheet::{TypedSheet, is_sheet};
 use crate::{protocol, text};
 use cells::Row;
 use tautline_engine::length::{Bare, DecimalMark};
@@ -95,6 +96,8 @@ pub fn read(sources: &[Source], options: &Options) -> Read {
                 read.input.add_protocol(protocol);
             }
             read.input.findings.extend(findings);
+        } else if is_sheet(&source.name, &text) {
+            sheets.push(Sheet::typed(&source.name, &text, options));
         } else {
             sheets.push(Sheet::cut(&source.name, &text, options));
         }
@@ -152,9 +155,18 @@ struct Sheet {
     headings: Vec<Heading>,
     rows: Vec<(u64, Vec<String>)>,
     mark: DecimalMark,
+    /// The rows of a typed sheet, which has no headings.
+    typed: Option<TypedSheet>,
 }
 
 impl Sheet {
+    fn typed(name: &str, text: &str, options: &Options) -> Self {
+        let typed = TypedSheet::read(name, text, options.unit, options.mark);
+        let mark = typed.mark;
+        let (headings, rows) = (Vec::new(), Vec::new());
+        Self { name: name.to_owned(), kind: Kind::Readings, headings, rows, mark, typed: Some(typed) }
+    }
+
     fn cut(name: &str, text: &str, options: &Options) -> Self {
         let mut cut = text::rows(text);
         let first = if cut.rows.is_empty() { Vec::new() } else { cut.rows.remove(0).1 };
@@ -181,7 +193,7 @@ impl Sheet {
             Kind::Unknown
         };
         let mark = options.mark.unwrap_or_else(|| decimal_mark(cut.delimiter, &cut.rows));
-        Self { name: name.to_owned(), kind, headings, rows: cut.rows, mark }
+        Self { name: name.to_owned(), kind, headings, rows: cut.rows, mark, typed: None }
     }
 
     /// Sets aside rows whose cells can't be told apart, and names them: more cells than headings, as a decimal
@@ -234,7 +246,16 @@ impl Sheet {
     }
 
     fn rows(&self) -> impl Iterator<Item = Row<'_>> {
-        self.rows.iter().map(|(number, cells)| Row { sheet: self, number: *number, cells })
+        let typed = self.typed.iter().flat_map(|typed| &typed.rows);
+        let typed = typed.map(|row| Row { sheet: self, number: row.number, cells: &[], typed: Some(row) });
+        let cut = self.rows.iter();
+        cut.map(|(number, cells)| Row { sheet: self, number: *number, cells, typed: None }).chain(typed)
+    }
+
+    /// Whether the file says anywhere which site it speaks of.
+    fn names_sites(&self) -> bool {
+        self.headings.iter().any(|heading| heading.column == Some(Column::Site))
+            || self.typed.as_ref().is_some_and(TypedSheet::names_sites)
     }
 
     fn place(&self, row: u64, column: Option<Column>) -> Place {

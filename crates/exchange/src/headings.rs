@@ -27,6 +27,7 @@ pub enum Column {
     Width,
     Note,
     Unit,
+    HeightUnit,
     Outcome,
     ReadTo,
     Code,
@@ -47,7 +48,7 @@ pub enum Column {
 }
 
 /// Every heading that is understood, as `docs/files.md` lists them; the first of each column is its plain one.
-pub const HEADINGS: [(Column, &[&str]); 38] = [
+pub const HEADINGS: [(Column, &[&str]); 39] = [
     (Column::Site, &["site", "site name"]),
     (Column::Line, &["line", "line name", "transect"]),
     (Column::LineLength, &["line length", "tape length", "transect length"]),
@@ -69,6 +70,7 @@ pub const HEADINGS: [(Column, &[&str]); 38] = [
     (Column::Width, &["width", "crown width"]),
     (Column::Note, &["note", "notes", "remark", "remarks"]),
     (Column::Unit, &["unit", "units"]),
+    (Column::HeightUnit, &["height unit"]),
     (Column::Outcome, &["outcome", "line outcome"]),
     (Column::ReadTo, &["read to"]),
     (Column::Code, &["code"]),
@@ -117,7 +119,8 @@ fn plain(text: &str) -> String {
     text.chars().filter(|c| c.is_alphanumeric()).flat_map(char::to_lowercase).collect()
 }
 
-fn column(text: &str) -> Option<Column> {
+/// The column that a heading without unit names.
+pub(crate) fn column(text: &str) -> Option<Column> {
     let wanted = plain(text);
     HEADINGS
         .iter()

@@ -5,12 +5,14 @@
 //! | bytes to rows: encoding, delimiter, decimal mark | [`text`] |
 //! | headings and the units beside them | [`headings`] |
 //! | readings, lines, plants, strata, goals | [`delimited`] |
+//! | typed sheets in and out | [`sheet`] |
 //! | protocols as small readable files, and the shipped ones | [`protocol`] |
 //! | delimited text out | [`table`] |
 
 pub mod delimited;
 pub mod headings;
 pub mod protocol;
+pub mod sheet;
 pub mod table;
 pub mod text;
 

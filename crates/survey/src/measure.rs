@@ -53,7 +53,7 @@ impl Measure {
         &self.typed
     }
 
-    /// What a bare number meant; `None` where the text names its own unit.
+    /// What a bare number meant where the text was read; the text itself may name another unit.
     pub const fn unit(&self) -> Option<Bare> {
         self.unit
     }

@@ -23,7 +23,8 @@ pub fn nearest<'a>(found: &str, known: &[&'a str]) -> Option<&'a str> {
         .map(|(_, word)| word)
 }
 
-fn changes(a: &str, b: &str) -> usize {
+/// How many letters must be left out, put in, changed or swapped to make one word of the other.
+pub fn changes(a: &str, b: &str) -> usize {
     let (a, b): (Vec<char>, Vec<char>) = (a.chars().collect(), b.chars().collect());
     let mut before: Vec<usize> = Vec::new();
     let mut above: Vec<usize> = (0..=b.len()).collect();

@@ -62,23 +62,39 @@ fn wrapped(text: &str, indent: usize) {
 }
 
 fn findings(findings: &[Finding], words: &Words) {
+    for row in finding_rows(findings, words) {
+        println!("{row}");
+    }
+}
+
+/// Findings beside a result that another program may read: to standard error.
+pub(crate) fn findings_aside(findings: &[Finding], words: &Words) {
+    for row in finding_rows(findings, words) {
+        eprintln!("{row}");
+    }
+}
+
+/// Findings by weight, each with its place, and with its row where a character of it is meant.
+fn finding_rows(findings: &[Finding], words: &Words) -> Vec<String> {
     let kinds = [
         (Weight::MustSettle, "heading-must-settle", SETTLE),
         (Weight::HaveALook, "heading-have-a-look", LOOK),
         (Weight::Note, "heading-note", QUIET),
     ];
+    let mut rows = Vec::new();
     for (weight, heading, style) in kinds {
         let mut own = findings.iter().filter(|finding| finding.weight == weight).peekable();
         if own.peek().is_some() {
-            println!("\n{style}{}{style:#}", words.word(heading));
+            rows.push(format!("\n{style}{}{style:#}", words.word(heading)));
         }
         for finding in own {
-            wrapped(&words.say(&finding.words()), 2);
-            for row in finding.excerpt.iter().flat_map(|excerpt| tautline_words::picture(excerpt)) {
-                println!("    {row}");
-            }
+            let said = table::wrap(&words.say(&finding.words()), table::WIDTH - 2);
+            rows.extend(said.iter().map(|row| format!("  {row}")));
+            let picture = finding.excerpt.iter().flat_map(|excerpt| tautline_words::picture(excerpt));
+            rows.extend(picture.map(|row| format!("    {row}")));
         }
     }
+    rows
 }
 
 /// The shipped protocols.

@@ -2,6 +2,7 @@
 
 use super::{Options, Sheet};
 use crate::headings::{Column, Heading};
+use crate::sheet::TypedRow;
 use tautline_engine::length::{Bare, LengthError, Problem};
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::measure::{Measure, unit_words};
@@ -17,11 +18,16 @@ pub(super) struct Row<'a> {
     pub(super) sheet: &'a Sheet,
     pub(super) number: u64,
     pub(super) cells: &'a [String],
+    /// The row of a typed sheet, whose cells know their own places.
+    pub(super) typed: Option<&'a TypedRow>,
 }
 
 impl<'a> Row<'a> {
     /// What stands in a column; empty where the column or the cell is missing.
     pub(super) fn text(&self, column: Column) -> &'a str {
+        if let Some(typed) = self.typed {
+            return typed.cell(column).map_or("", |cell| cell.text.as_str());
+        }
         let at = self.sheet.headings.iter().position(|heading| heading.column == Some(column));
         at.and_then(|at| self.cells.get(at)).map_or("", String::as_str)
     }
@@ -33,14 +39,31 @@ impl<'a> Row<'a> {
 
     /// The site: the cell, else the option, else, where the file knows no sites at all, the one word for it.
     pub(super) fn site(&self, options: &Options) -> Option<String> {
-        let has_column = self.sheet.headings.iter().any(|heading| heading.column == Some(Column::Site));
+        let has_column = self.sheet.names_sites();
         self.some(Column::Site)
             .or_else(|| options.site.clone())
             .or_else(|| (!has_column).then(|| ONE_SITE.to_owned()))
     }
 
     pub(super) fn place(&self, column: Column) -> Place {
-        self.sheet.place(self.number, Some(column))
+        let Some(typed) = self.typed else { return self.sheet.place(self.number, Some(column)) };
+        let column_text = Some(column.heading().to_owned());
+        match typed.cell(column) {
+            Some(cell) => Place {
+                row: cell.row,
+                column: column_text,
+                character: Some(cell.character),
+                ..self.sheet.place(cell.row, None)
+            },
+            None => Place { column: column_text, ..self.sheet.place(self.number, None) },
+        }
+    }
+
+    /// Where the row itself stands, or the stretch on it where there are several.
+    pub(super) fn own_place(&self) -> Place {
+        let place = self.sheet.place(self.number, None);
+        let stretch = [Column::Start, Column::Length].into_iter().find_map(|column| self.typed?.cell(column));
+        Place { character: stretch.map(|cell| cell.character), ..place }
     }
 
     /// A finding about a cell, with what was found in it.
@@ -70,22 +93,50 @@ impl<'a> Row<'a> {
         }
         let heading = self.sheet.headings.iter().find(|heading| heading.column == Some(column));
         let own = heading.and_then(Heading::bare);
-        // a `unit` column speaks of the intercepts, not of the tape
-        let of_row = match self.text(Column::Unit) {
-            _ if column == Column::LineLength => None,
-            "" => None,
-            words => Some(Bare::from_words(words).ok_or_else(|| self.about(Column::Unit, "unit-not-known"))?),
+        let units: &[Column] = match column {
+            // a `unit` column speaks of the intercepts, not of the tape
+            Column::LineLength => &[],
+            Column::Height | Column::Width => &[Column::HeightUnit, Column::Unit],
+            _ => &[Column::Unit],
+        };
+        let of_row = match units.iter().find(|&&unit| !self.text(unit).is_empty()) {
+            None => None,
+            Some(&unit) => {
+                let words = Bare::from_words(self.text(unit));
+                Some(words.ok_or_else(|| self.about(unit, "unit-not-known"))?)
+            }
         };
         let bare = own.or(of_row).or(options.unit);
-        Measure::read(text, bare, self.sheet.mark)
-            .map(Some)
-            .map_err(|error| length_finding(&error, text, bare, column).at(self.place(column)))
+        Measure::read(text, bare, self.sheet.mark).map(Some).map_err(|error| {
+            if self.typed.is_some() {
+                return self.typed_length_finding(&error, text, column);
+            }
+            length_finding(&error, text, bare, column).at(self.place(column))
+        })
+    }
+
+    /// The same on a typed sheet, at the character and with what can be done there.
+    fn typed_length_finding(&self, error: &LengthError, text: &str, column: Column) -> Finding {
+        let mut place = self.place(column);
+        let behind = u32::try_from(error.at.saturating_sub(1)).unwrap_or(u32::MAX);
+        let at = place.character.map(|begin| begin.saturating_add(behind));
+        place.character = at;
+        let code = match error.problem {
+            Problem::NoUnit if column == Column::LineLength => "sheet-tape-no-unit",
+            Problem::NoUnit => "sheet-no-unit",
+            Problem::FeetOrInches => "sheet-feet-or-inches",
+            Problem::OtherDecimalMark => "sheet-decimal-mark",
+            ref other => length_code(other),
+        };
+        let error = LengthError { at: at.map_or(error.at, |at| at as usize), ..error.clone() };
+        let general = length_finding(&error, text, None, column);
+        Finding::must_settle(Message { code, ..general.message }).at(place)
     }
 }
 
-/// The words' code for a length that could not be read.
-pub(super) fn length_finding(error: &LengthError, text: &str, bare: Option<Bare>, column: Column) -> Finding {
-    let code = match error.problem {
+/// The words' code for what is wrong with a length.
+fn length_code(problem: &Problem) -> &'static str {
+    match problem {
         Problem::Empty => "length-empty",
         Problem::NotANumber => "length-not-a-number",
         Problem::UnknownUnit => "length-unknown-unit",
@@ -98,9 +149,13 @@ pub(super) fn length_finding(error: &LengthError, text: &str, bare: Option<Bare>
         Problem::BadFraction => "length-bad-fraction",
         Problem::OtherDecimalMark => "length-other-decimal-mark",
         Problem::TooLong => "length-too-long",
-    };
+    }
+}
+
+/// The words for a length that could not be read.
+pub(super) fn length_finding(error: &LengthError, text: &str, bare: Option<Bare>, column: Column) -> Finding {
     Finding::must_settle(
-        Message::new(code)
+        Message::new(length_code(&error.problem))
             .with("text", text)
             .with("at", error.at)
             .with("found", error.found.as_str())

@@ -4,10 +4,11 @@ use super::cells::Row;
 use super::visits::{Visits, settle};
 use super::{Kind, Options, Sheet};
 use crate::headings::Column;
+use crate::sheet::Says;
 use std::collections::HashMap;
 use tautline_engine::length::{Division, Length, Notation};
 use tautline_survey::date::Date;
-use tautline_survey::finding::{About, Finding, Place, Weight};
+use tautline_survey::finding::{About, Finding, Weight};
 use tautline_survey::input::Input;
 use tautline_survey::measure::Measure;
 use tautline_survey::message::{Message, Value};
@@ -22,14 +23,30 @@ pub(super) struct SoFar {
 }
 
 pub(super) fn readings(sheet: &Sheet, options: &Options, so_far: &mut SoFar, input: &mut Input) {
+    let first = input.findings.len();
+    if let Some(typed) = &sheet.typed {
+        input.findings.extend(typed.findings.iter().cloned());
+    }
+    // a sheet without unit would say so at each of its numbers
+    let mut unit_is_said =
+        input.findings[first..].iter().any(|finding| finding.message.code == "unit-not-known");
     for row in sheet.rows() {
         let before = input.findings.len();
         if let Err(finding) = reading(&row, options, so_far, input) {
-            input.findings.push(finding);
+            let no_unit = finding.message.code == "sheet-no-unit";
+            if !(no_unit && unit_is_said) {
+                input.findings.push(finding);
+            }
+            unit_is_said |= no_unit;
         }
         for finding in &mut input.findings[before..] {
             say_what_about(&row, options, finding);
         }
+    }
+    if let Some(typed) = &sheet.typed {
+        let own = &mut input.findings[first..];
+        own.sort_by_key(|finding| finding.place.as_ref().map(|place| (place.row, place.character)));
+        typed.show(own);
     }
 }
 
@@ -55,6 +72,10 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     }
     let site = row.site(options).ok_or_else(|| row.about(Column::Site, "site-missing"))?;
     plan(row, &site, options, &mut so_far.planned, input);
+    let says = row.typed.map(|typed| &typed.says);
+    if says == Some(&Says::Plan) {
+        return Ok(());
+    }
     let is_reading = row.sheet.kind == Kind::Readings;
     let outcome = outcome(row, options)?;
     if !is_reading && outcome.is_none() {
@@ -62,6 +83,12 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     }
     let at = so_far.visits.of(row, &site, options, input)?;
     so_far.visits.keep_conditions(row, at, &mut input.visits[at]);
+    if let Some(Says::Fault(_) | Says::Broken) = says {
+        input.visits[at].set_aside += 1;
+    }
+    if let Some(Says::Fault(finding)) = says {
+        return Err(finding.as_ref().clone());
+    }
     let says_outcome = outcome.is_some();
     if let Some(outcome) = outcome {
         if !so_far.visits.agrees_on(at, &outcome) {
@@ -74,6 +101,9 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     }
     if !is_reading {
         so_far.visits.announce(at, &input.visits[at]);
+        return Ok(());
+    }
+    if says.is_some_and(|says| *says != Says::Reading) {
         return Ok(());
     }
     let of_intercept = [Column::Species, Column::Start, Column::Stop, Column::Length];
@@ -225,7 +255,7 @@ fn intercept(row: &Row, options: &Options, visit: &Visit) -> Result<Intercept, F
         height: row.length(Column::Height, options)?,
         width: row.length(Column::Width, options)?,
         note: row.text(Column::Note).to_owned(),
-        place: Some(Place { column: None, ..row.place(Column::Line) }),
+        place: Some(row.own_place()),
     })
 }
 

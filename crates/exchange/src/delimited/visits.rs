@@ -119,12 +119,11 @@ impl Visits {
 
     /// Keeps what stands in columns that aren't understood, each value once a visit.
     pub(super) fn keep_conditions(&mut self, row: &Row, at: usize, visit: &mut Visit) {
-        for (heading, cell) in row.sheet.headings.iter().zip(row.cells) {
-            let condition = (heading.text.clone(), cell.clone());
-            if heading.column.is_none()
-                && !cell.is_empty()
-                && self.conditions.insert((at, condition.0.clone(), condition.1.clone()))
-            {
+        let cells = row.sheet.headings.iter().zip(row.cells);
+        let cells = cells.filter(|(heading, cell)| heading.column.is_none() && !cell.is_empty());
+        let typed = row.typed.iter().flat_map(|typed| &typed.conditions).cloned();
+        for condition in cells.map(|(heading, cell)| (heading.text.clone(), cell.clone())).chain(typed) {
+            if self.conditions.insert((at, condition.0.clone(), condition.1.clone())) {
                 visit.conditions.push(condition);
             }
         }

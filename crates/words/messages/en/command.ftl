@@ -6,6 +6,7 @@ help-cover = The cover of each line
 help-assess = The cover of each site, how sure it is, and the verdict on a goal
 help-check = Look readings through for slips: what must be settled, what is worth a look
 help-check-csv = Print a table of findings, ready to be signed and read back
+help-sheet = Print what was read as a typed sheet, ready to be typed on (docs/typed-sheet.md)
 help-demo = Write a demo: an invented site with its readings, and the truth behind them
 help-completions = Print completions for a shell
 help-man = Print the man page
@@ -48,7 +49,7 @@ help-exit =
 ## Refusals
 file-unreadable = { $file } can't be read: { $why }.
 file-unwritable = { $file } can't be written: { $why }.
-no-files-in-folder = { $file } holds no file that is read (.csv, .tsv, .txt, .toml).
+no-files-in-folder = { $file } holds no file that is read (.csv, .tsv, .txt, .sheet, .toml).
 option-not-a-unit = “{ $found }” isn't a unit. in, cm, m, ft, “decimal ft” or “ft-in” would do.
 option-not-a-number = “{ $found }” isn't a number for { $option }.
 option-confidence = Confidence must lie between 50 and 99.9 %, not { $found }.

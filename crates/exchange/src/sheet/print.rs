@@ -1,0 +1,510 @@
+//! What was read, printed as a typed sheet that reads back to the same.
+
+use super::even::even;
+use super::head::key_row;
+use super::read::NOT_READ_WHY;
+use super::row::{Row, row};
+use super::scan::{Piece, Scan};
+use crate::headings::Column;
+use crate::protocol;
+use core::fmt::Write as _;
+use std::collections::{HashMap, HashSet};
+use tautline_engine::length::{Bare, DecimalMark, Unit, write};
+use tautline_survey::finding::{Finding, Place};
+use tautline_survey::goal::Percent;
+use tautline_survey::input::Input;
+use tautline_survey::measure::{Measure, unit_words};
+use tautline_survey::message::Message;
+use tautline_survey::plan::{PlannedLine, Slope};
+use tautline_survey::visit::{Extent, Intercept, Outcome, State, Visit};
+
+/// A typed sheet, and what it could not say.
+#[derive(Clone, Debug)]
+pub struct Printed {
+    /// The sheet.
+    pub text: String,
+    /// What of the input a sheet has no place for.
+    pub left_out: Vec<Finding>,
+}
+
+/// Prints lines and readings as a typed sheet. Reading it gives the same plan and visits: the same lengths to the
+/// nanometre, written in the same notation. Plants, areas, goals and the rules of protocols stay in their own files.
+///
+/// # Example
+/// ```
+/// use tautline_exchange::{Options, Source, read, sheet::print};
+/// let table = "site,line,line length,species,start (in),stop (in)\nInvented Flat,1,65 ft,SHAD,12,17\n";
+/// let found = read(&[Source { name: "a.csv".into(), bytes: table.into() }], &Options::default());
+/// assert_eq!(print(&found.input).text, "Site: Invented Flat\nUnit: in\n\nLine 1, 65 ft\nSHAD 12-17\n");
+/// ```
+pub fn print(input: &Input) -> Printed {
+    let mut printer = Printer::new(input);
+    for visit in &input.visits {
+        printer.visit(visit);
+    }
+    printer.plan_before(None);
+    let others = [
+        ("plants", input.plants.plants.len()),
+        ("strata", input.strata.len()),
+        ("protocols", input.protocols.len()),
+    ];
+    for (what, count) in others.into_iter().filter(|(_, count)| *count > 0) {
+        let what = match what {
+            "plants" => "sheet-holds-no-plants",
+            "strata" => "sheet-holds-no-strata",
+            _ => "sheet-holds-no-protocols",
+        };
+        printer.left_out.push(Finding::note(Message::new(what).with("count", count)));
+    }
+    Printed { text: printer.text, left_out: printer.left_out }
+}
+
+/// The line that is being printed, for what is said about it.
+#[derive(Clone, Copy)]
+struct Named<'a> {
+    site: &'a str,
+    line: &'a str,
+    place: Option<&'a Place>,
+}
+
+impl<'a> From<&'a Visit> for Named<'a> {
+    fn from(visit: &'a Visit) -> Self {
+        Self { site: &visit.site, line: &visit.line, place: visit.place.as_ref() }
+    }
+}
+
+struct Printer<'a> {
+    input: &'a Input,
+    planned: HashMap<(&'a str, &'a str), usize>,
+    printed: HashSet<usize>,
+    next_planned: usize,
+    /// The comma where lengths were typed with one and none with a point.
+    mark: DecimalMark,
+    /// The unit that the first bare number of all stood in.
+    first_unit: Option<Bare>,
+    head: Head,
+    text: String,
+    left_out: Vec<Finding>,
+}
+
+/// What stands in the head above a line.
+#[derive(Clone, Default, PartialEq)]
+struct Head {
+    /// In the order they are printed; empty ones are printed only to end what was said before.
+    keys: Vec<(Column, String)>,
+    conditions: Vec<(String, String)>,
+}
+
+impl<'a> Printer<'a> {
+    fn new(input: &'a Input) -> Self {
+        let planned = input.plan.iter().enumerate();
+        let mark = mark_of(input);
+        let mut text = String::new();
+        if mark == DecimalMark::Comma {
+            text += "Decimal: comma\n";
+        }
+        Self {
+            input,
+            planned: planned.map(|(at, line)| ((line.site.as_str(), line.line.as_str()), at)).collect(),
+            printed: HashSet::new(),
+            next_planned: 0,
+            mark,
+            first_unit: input.visits.iter().find_map(unit_of),
+            head: Head::default(),
+            text,
+            left_out: Vec::new(),
+        }
+    }
+
+    fn line(&mut self, text: &str) {
+        // writing to a String can't fail
+        let _ = writeln!(self.text, "{text}");
+    }
+
+    fn leave_out(&mut self, code: &'static str, of: Named, found: &str) {
+        let message = Message::new(code).with("site", of.site).with("line", of.line).with("found", found);
+        let finding = Finding::have_a_look(message);
+        self.left_out.push(match of.place {
+            Some(place) => finding.at(place.clone()),
+            None => finding,
+        });
+    }
+
+    /// Names what would not come back as it is from behind a key or out of square brackets.
+    fn check(&mut self, of: Named, in_brackets: &[&str]) {
+        let empty = of.site.is_empty() || of.line.is_empty();
+        if empty || !is_value(of.site) {
+            self.leave_out("sheet-cannot-say", of, of.site);
+        }
+        for name in in_brackets.iter().chain([&of.line]).filter(|name| !is_value(name) || name.contains(']'))
+        {
+            self.leave_out("sheet-cannot-say", of, name);
+        }
+    }
+
+    fn visit(&mut self, visit: &'a Visit) {
+        let at = self.planned.get(&(visit.site.as_str(), visit.line.as_str())).copied();
+        self.plan_before(at);
+        let unit = unit_of(visit).or_else(|| self.unit_in_force()).or(self.first_unit);
+        let protocol = self.protocol(visit);
+        let keys = vec![
+            (Column::Site, visit.site.clone()),
+            (Column::Date, visit.date.map(|date| date.to_string()).unwrap_or_default()),
+            (Column::Reader, visit.reader.clone()),
+            (Column::Recorder, visit.recorder.clone()),
+            (Column::Protocol, protocol),
+            (Column::Unit, unit.map_or("", unit_words).to_owned()),
+        ];
+        let reason = visit.conditions.iter().find(|(name, _)| name == NOT_READ_WHY);
+        let reason = reason
+            .map(|(_, why)| why.as_str())
+            .filter(|why| visit.outcome == Outcome::NotRead && can_be_reason(why));
+        let conditions = visit
+            .conditions
+            .iter()
+            .filter(|(name, why)| !(name == NOT_READ_WHY && Some(why.as_str()) == reason));
+        let head = Head { keys, conditions: conditions.cloned().collect() };
+        self.head(head, visit);
+        let planned = at.map(|at| &self.input.plan[at]);
+        let first = at.is_none_or(|at| self.printed.insert(at));
+        self.check(visit.into(), &[&visit.pass]);
+        let pass = Some(visit.pass.as_str()).filter(|pass| !pass.is_empty());
+        self.line_row(&visit.line, planned.filter(|_| first), pass, None);
+        let text = match &visit.outcome {
+            Outcome::Read if visit.intercepts.is_empty() => "nothing".to_owned(),
+            Outcome::Read => String::new(),
+            Outcome::PartlyRead(to) => format!("read to {}", self.length(to, unit)),
+            // readings of both kinds on one line speak for themselves
+            Outcome::NotRead if is_mixed(visit) => String::new(),
+            Outcome::NotRead => {
+                reason.map_or_else(|| "not read".to_owned(), |why| format!("not read: {why}"))
+            }
+        };
+        if !text.is_empty() {
+            self.line(&text);
+        }
+        self.rows(visit, unit);
+        if visit.set_aside > 0 {
+            self.leave_out("sheet-holds-no-set-aside", visit.into(), &visit.set_aside.to_string());
+        }
+    }
+
+    fn unit_in_force(&self) -> Option<Bare> {
+        let unit = self.head.keys.iter().find(|(column, _)| *column == Column::Unit);
+        unit.and_then(|(_, words)| Bare::from_words(words))
+    }
+
+    /// Planned lines that nobody has read, up to this one of the plan.
+    fn plan_before(&mut self, at: Option<usize>) {
+        let end = at.unwrap_or(self.input.plan.len());
+        while self.next_planned < end {
+            let at = self.next_planned;
+            self.next_planned += 1;
+            let planned = &self.input.plan[at];
+            let read = |visit: &Visit| visit.site == planned.site && visit.line == planned.line;
+            if self.printed.contains(&at) || self.input.visits.iter().any(read) {
+                continue;
+            }
+            self.printed.insert(at);
+            let head = Head { keys: vec![(Column::Site, planned.site.clone())], conditions: Vec::new() };
+            self.head_of_plan(head);
+            self.line_row(&planned.line, Some(planned), None, Some("planned"));
+        }
+    }
+
+    fn protocol(&mut self, visit: &Visit) -> String {
+        let Some(own) = self.input.protocols.get(&visit.protocol) else { return String::new() };
+        let same_name =
+            self.input.protocols.values().filter(|other| other.name.eq_ignore_ascii_case(&own.name)).count();
+        let shipped =
+            protocol::find(&own.name).is_some_and(|shipped| shipped.fingerprint() != visit.protocol);
+        if same_name > 1 || (shipped && same_name == 0) {
+            self.leave_out("sheet-protocol-not-clear", visit.into(), &own.name);
+        }
+        own.name.clone()
+    }
+
+    /// The head, where it is another one than before.
+    fn head(&mut self, head: Head, visit: &Visit) {
+        if head == self.head {
+            return self.line("");
+        }
+        let told = |(column, value): &&(Column, String)| *column != Column::Site && !is_value(value);
+        for (_, value) in head.keys.iter().filter(told) {
+            self.leave_out("sheet-cannot-say", visit.into(), value);
+        }
+        let conditions = head.conditions.clone();
+        self.head_of_plan(head);
+        for (name, value) in conditions {
+            let text = format!("{name}: {value}");
+            if reads_as_condition(&text, &name, &value) {
+                // conditions stand above the blank row that ends the head
+                self.text.truncate(self.text.trim_end_matches('\n').len());
+                self.text += "\n";
+                self.line(&text);
+                self.line("");
+            } else {
+                self.leave_out("sheet-cannot-say", visit.into(), &text);
+            }
+        }
+    }
+
+    fn head_of_plan(&mut self, head: Head) {
+        if head == self.head {
+            return self.line("");
+        }
+        if !self.text.is_empty() && !self.head.keys.is_empty() {
+            self.line("");
+        }
+        for (column, value) in &head.keys {
+            let before = self.head.keys.iter().find(|(own, _)| own == column).map_or("", |(_, value)| value);
+            // a site begins a new head
+            if *column == Column::Site || before != value {
+                let key = capital(column.heading());
+                self.line(format!("{key}: {}", value.trim()).trim_end());
+            }
+        }
+        self.line("");
+        let mut head = head;
+        for (column, value) in &self.head.keys {
+            if !head.keys.iter().any(|(own, _)| own == column) {
+                head.keys.push((*column, value.clone()));
+            }
+        }
+        self.head = head;
+    }
+
+    fn line_row(
+        &mut self,
+        name: &str,
+        planned: Option<&PlannedLine>,
+        pass: Option<&str>,
+        told: Option<&str>,
+    ) {
+        let mut parts = vec![format!("Line {}", bracketed(name))];
+        if let Some(planned) = planned {
+            let names = [&planned.stratum, &planned.plot].map(|name| name.as_deref().unwrap_or_default());
+            self.check(Named { site: &planned.site, line: name, place: None }, &names);
+            parts.extend(planned.length.as_ref().map(|length| self.length(length, None)));
+            parts.extend(planned.stratum.as_ref().map(|name| format!("stratum {}", bracketed(name))));
+            parts.extend(planned.plot.as_ref().map(|name| format!("plot {}", bracketed(name))));
+            parts.extend(planned.slope.map(|slope| format!("slope {}", self.marked(slope_text(slope)))));
+        }
+        parts.extend(pass.map(|pass| format!("pass {}", bracketed(pass))));
+        parts.extend(told.map(str::to_owned));
+        self.line(&parts.join(", "));
+    }
+
+    /// The intercepts in their order, those of one species that follow each other on one row.
+    fn rows(&mut self, visit: &Visit, unit: Option<Bare>) {
+        for group in visit.intercepts.chunk_by(|a, b| a.species == b.species) {
+            let species = species_name(&group[0].species);
+            let mut row = species.clone();
+            let mut plain = true;
+            for (at, intercept) in group.iter().enumerate() {
+                let text = self.intercept(intercept, unit);
+                let own_plain = text.chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | '-'));
+                if !self.reads_back(intercept, &text, unit) {
+                    self.leave_out("sheet-cannot-say", visit.into(), &format!("{species} {text}"));
+                    continue;
+                }
+                // numbers of several parts are told apart by commas
+                row += if at > 0 && !(plain && own_plain) { ", " } else { " " };
+                row += &text;
+                plain = own_plain;
+            }
+            if row != species {
+                self.line(&row);
+            }
+        }
+    }
+
+    fn intercept(&self, intercept: &Intercept, unit: Option<Bare>) -> String {
+        let text = match &intercept.extent {
+            Extent::Edges { start, stop } => {
+                let as_typed = (self.length(start, unit), self.length(stop, unit));
+                // a unit behind the stop would be the start's as well
+                let (start, stop) = if self.has_unit(&as_typed.1, unit) && !self.has_unit(&as_typed.0, unit) {
+                    (self.length(start, None), as_typed.1)
+                } else {
+                    as_typed
+                };
+                let plain = |text: &str| text.bytes().all(|b| b.is_ascii_digit() || b == b'.' || b == b',');
+                if plain(&start) && plain(&stop) {
+                    format!("{start}-{stop}")
+                } else {
+                    format!("{start} to {stop}")
+                }
+            }
+            Extent::Length(length) => self.length(length, unit),
+        };
+        let mut parts = vec![text];
+        parts.extend((intercept.state == State::Dead).then(|| "d".to_owned()));
+        parts.extend(intercept.plant.as_ref().map(|plant| format!("#{}", bracketed(plant))));
+        parts.extend(intercept.height.as_ref().map(|height| format!("h {}", self.length(height, unit))));
+        parts.extend(intercept.width.as_ref().map(|width| format!("w {}", self.length(width, unit))));
+        parts.extend((!intercept.note.is_empty()).then(|| format!("({})", intercept.note)));
+        parts.join(" ")
+    }
+
+    /// The length as it was typed, where that says the same on this sheet; else with its unit.
+    fn length(&self, measure: &Measure, unit: Option<Bare>) -> String {
+        let same = |text: &str| {
+            Measure::read(text, unit, self.mark).is_ok_and(|again| {
+                again.length() == measure.length() && again.notation() == measure.notation()
+            }) && self.is_one(text, unit)
+        };
+        let with_point = measure.typed().replace(',', ".");
+        let candidates = [
+            measure.typed().to_owned(),
+            with_point.clone(),
+            format!("{with_point} {}", measure.notation().unit.symbol()),
+            write(measure.length(), measure.notation()),
+        ];
+        let mut candidates = candidates.into_iter().map(|text| self.marked(text));
+        candidates.find(|text| same(text)).unwrap_or_else(|| measure.typed().to_owned())
+    }
+
+    /// Whether a length is read without the sheet's unit.
+    fn has_unit(&self, text: &str, unit: Option<Bare>) -> bool {
+        unit.is_some() && Measure::read(text, None, self.mark).is_ok()
+    }
+
+    fn marked(&self, text: String) -> String {
+        if self.mark == DecimalMark::Comma { text.replace('.', ",") } else { text }
+    }
+
+    fn is_one(&self, text: &str, unit: Option<Bare>) -> bool {
+        let chars = even(&text.chars().collect::<Vec<_>>());
+        let scan = Scan { chars: &chars, bare: unit, mark: self.mark };
+        scan.length(0).is_ok_and(|span| span == (0, chars.len()))
+            && matches!(scan.piece(0), Ok((Piece::Length(span), _)) if span == (0, chars.len()))
+    }
+
+    /// Whether the text of an intercept, behind its species, is read as that intercept.
+    fn reads_back(&self, intercept: &Intercept, text: &str, unit: Option<Bare>) -> bool {
+        let species = species_name(&intercept.species);
+        let chars: Vec<char> = format!("{species} {text}").chars().collect();
+        let evened = even(&chars);
+        let scan = Scan { chars: &evened, bare: unit, mark: self.mark };
+        if key_row(&evened).is_some() || text.contains(['\n', '\r']) || species.contains(['\n', '\r']) {
+            return false;
+        }
+        let Row { species: name, stretches, slips, .. } = row(&scan, false);
+        let typed = |span: (usize, usize)| chars[span.0..span.1].iter().collect::<String>();
+        let name_is_same = name.is_some_and(|span| typed(span) == intercept.species);
+        let [stretch] = stretches.as_slice() else { return false };
+        name_is_same
+            && slips.is_empty()
+            && stretch.plant.map(typed) == intercept.plant
+            && stretch.note.map(typed).unwrap_or_default() == intercept.note
+            && stretch.dead == (intercept.state == State::Dead)
+            && stretch.height.is_some() == intercept.height.is_some()
+            && stretch.width.is_some() == intercept.width.is_some()
+    }
+}
+
+/// A comma where lengths were typed with one and none with a point.
+fn mark_of(input: &Input) -> DecimalMark {
+    let typed = || {
+        let visits = input.visits.iter().flat_map(|visit| &visit.intercepts);
+        visits.flat_map(measures).chain(input.plan.iter().filter_map(|line| line.length.as_ref()))
+    };
+    let comma = typed().any(|measure| measure.typed().contains(','));
+    if comma && !typed().any(|measure| measure.typed().contains('.')) {
+        DecimalMark::Comma
+    } else {
+        DecimalMark::Point
+    }
+}
+
+fn measures(intercept: &Intercept) -> impl Iterator<Item = &Measure> {
+    let edges = match &intercept.extent {
+        Extent::Edges { start, stop } => [Some(start), Some(stop)],
+        Extent::Length(length) => [Some(length), None],
+    };
+    edges.into_iter().flatten().chain(&intercept.height).chain(&intercept.width)
+}
+
+/// The unit that the first bare number of the visit stood in.
+fn unit_of(visit: &Visit) -> Option<Bare> {
+    let of = |extent: &Extent| match extent {
+        Extent::Edges { start, stop } => start.unit().or(stop.unit()),
+        Extent::Length(length) => length.unit(),
+    };
+    let to = match &visit.outcome {
+        Outcome::PartlyRead(to) => to.unit(),
+        _ => None,
+    };
+    visit.intercepts.iter().find_map(|intercept| of(&intercept.extent)).or(to)
+}
+
+fn is_mixed(visit: &Visit) -> bool {
+    let lengths = visit.intercepts.iter().filter(|i| matches!(i.extent, Extent::Length(_))).count();
+    lengths > 0 && lengths < visit.intercepts.len()
+}
+
+/// A species' name as it stands on a row: in brackets where it would be read as something else.
+fn species_name(species: &str) -> String {
+    let plain = |text: &str| {
+        let chars: Vec<char> = format!("{text} 1").chars().collect();
+        let evened = even(&chars);
+        let scan = Scan { chars: &evened, bare: Some(Bare::Unit(Unit::Metre)), mark: DecimalMark::Point };
+        let found = row(&scan, false);
+        let end = text.chars().count();
+        evened[..end] == chars[..end]
+            && !text.starts_with(['#', '(', '['])
+            && found.slips.is_empty()
+            && found.species == Some((0, end))
+            && key_row(&evened).is_none()
+            && super::line::told(&scan, (0, chars.len())) == Ok(None)
+    };
+    if plain(species) { species.to_owned() } else { format!("[{species}]") }
+}
+
+/// A name of a line, stratum, plot, pass or plant: in brackets where a comma or a number would be read as something else.
+fn bracketed(name: &str) -> String {
+    let plain =
+        !name.is_empty() && name.chars().all(|c| c.is_alphanumeric() || matches!(c, '-' | '_' | '.' | '/'));
+    if plain && name.is_ascii() { name.to_owned() } else { format!("[{name}]") }
+}
+
+/// Whether a value comes back as it is from behind its key.
+fn is_value(value: &str) -> bool {
+    !value.contains(['\n', '\r']) && value.trim() == value
+}
+
+fn reads_as_condition(text: &str, name: &str, value: &str) -> bool {
+    let chars: Vec<char> = text.chars().collect();
+    let typed = |span: (usize, usize)| chars[span.0..span.1].iter().collect::<String>();
+    is_value(value)
+        && is_value(name)
+        && !value.is_empty()
+        && key_row(&even(&chars)).is_some_and(|found| {
+            found.key == super::head::Key::Condition
+                && typed(found.name) == name
+                && typed(found.value) == value
+        })
+}
+
+/// Whether a reason comes back from behind `not read:`.
+fn can_be_reason(why: &str) -> bool {
+    is_value(why) && !why.is_empty() && !why.ends_with([')', '.', '!'])
+}
+
+/// A slope as it is read: `12.5 %`, `7 deg`.
+fn slope_text(slope: Slope) -> String {
+    let (ten_thousandths, unit) = match slope {
+        Slope::Grade(Percent(grade)) => (grade, "%"),
+        Slope::Degrees(degrees) => (degrees, "deg"),
+    };
+    let decimals = format!("{:04}", ten_thousandths % 10_000);
+    let decimals = decimals.trim_end_matches('0');
+    let point = if decimals.is_empty() { "" } else { "." };
+    format!("{}{point}{decimals} {unit}", ten_thousandths / 10_000)
+}
+
+fn capital(word: &str) -> String {
+    let mut chars = word.chars();
+    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
+}

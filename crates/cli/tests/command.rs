@@ -173,8 +173,8 @@ fn a_typed_sheet_is_read_and_printed_back() {
     assert_eq!(text(&output), "Site: Invented\nUnit: in\n\nLine 1, 65 ft\nATCA 12-14\nKRLA 30-31 d\n");
     let said = String::from_utf8(output.stderr).unwrap();
     assert!(
-        said.contains("row 5, character 16")
-            && said.contains("    ATCA 12-14, 20-2O\n                   ^\n"),
+        said.contains("row 5, character 17")
+            && said.contains("    ATCA 12-14, 20-2O\n                    ^\n"),
         "{said}"
     );
     let cover = text(&tautline(&["cover", "-"], &typed.replace('O', "2")));

@@ -48,9 +48,6 @@ pub(super) fn key_row(even: &[char]) -> Option<KeyRow> {
         let is_name = text.split(' ').all(|word| word.starts_with(|c: char| c.is_alphabetic()));
         return is_name.then(|| KeyRow { key: key(&text), name, value: value(colon + 1) });
     }
-    if !text.chars().all(|c| c.is_alphanumeric() || c == '.') {
-        return None;
-    }
     let key = key(&text);
     let value = value(word_end);
     let without_colon = match key {
@@ -62,7 +59,8 @@ pub(super) fn key_row(even: &[char]) -> Option<KeyRow> {
         | Key::Decimal => !even[value.0..].first().is_some_and(char::is_ascii_digit),
         _ => false,
     };
-    if without_colon {
+    let is_word = text.chars().all(|c| c.is_alphanumeric() || c == '.');
+    if without_colon && is_word {
         return Some(KeyRow { key, name: (begin, word_end), value });
     }
     // `Line1` with the blank forgotten

@@ -1,66 +1,123 @@
-//! What was found: beside the figure what weighs on it, and in full under the checks.
+//! What was found: beside the figure what weighs on it, and in full under the checks, with what persons settled.
 
-use crate::markup::{around, link, list, text};
+use crate::markup::{around, escape, link, text};
 use crate::page::Page;
+use std::collections::BTreeSet;
 use tautline_survey::assess::Assessment;
+use tautline_survey::check::KINDS;
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::message::Message;
+use tautline_words::picture;
 
 /// More than this many to look at would drown the figure they stand beside; then they are counted.
 const MOST_BESIDE: usize = 4;
 
-/// What was found about a site in a year: by the checks, as far as nobody settled it, and on working it out.
-pub(crate) fn of(assessment: &Assessment, page: &Page) -> Vec<Finding> {
+const HEADINGS: [(Weight, &str); 3] = [
+    (Weight::MustSettle, "heading-must-settle"),
+    (Weight::HaveALook, "heading-have-a-look"),
+    (Weight::Note, "heading-note"),
+];
+
+/// Some findings, those that stand open apart from those that somebody settled.
+pub(crate) struct Found<'a> {
+    open: Vec<&'a Finding>,
+    settled: Vec<&'a Finding>,
+}
+
+/// What was found about a site in a year: on reading, by the checks, and on working it out.
+pub(crate) fn of<'a>(assessment: &'a Assessment, page: &Page<'a>) -> Found<'a> {
     let checked = page.input.findings_about(&assessment.site, assessment.year);
-    checked.filter(|one| one.settled.is_none()).chain(&assessment.findings).cloned().collect()
+    sorted(checked.chain(&assessment.findings))
 }
 
-/// Findings by weight, the heaviest first, or that there are none.
-pub(crate) fn in_full(heading: &str, findings: &[Finding], page: &Page) -> String {
-    if findings.is_empty() {
-        return text("p", &page.word("report-no-findings"));
+/// What was found about no site and year of the page.
+pub(crate) fn of_nothing_here<'a>(assessments: &[&'a Assessment], page: &Page<'a>) -> Found<'a> {
+    let sites: BTreeSet<&str> = assessments.iter().map(|one| one.site.as_str()).collect();
+    let rounds: BTreeSet<(&str, Option<u16>)> =
+        assessments.iter().map(|one| (one.site.as_str(), one.year)).collect();
+    let is_here = |finding: &Finding| {
+        finding.about.as_ref().is_some_and(|about| {
+            let site = about.site.as_str();
+            about.date.map_or(sites.contains(site), |day| rounds.contains(&(site, Some(day.year()))))
+        })
+    };
+    sorted(page.input.findings.iter().filter(|finding| !is_here(finding)))
+}
+
+fn sorted<'a>(findings: impl Iterator<Item = &'a Finding>) -> Found<'a> {
+    let (settled, open) = findings.partition(|finding| finding.settled.is_some());
+    Found { open, settled }
+}
+
+impl Found<'_> {
+    pub(crate) fn is_empty(&self) -> bool {
+        self.open.is_empty() && self.settled.is_empty()
     }
-    let kinds = [
-        (Weight::MustSettle, "heading-must-settle"),
-        (Weight::HaveALook, "heading-have-a-look"),
-        (Weight::Note, "heading-note"),
-    ];
-    let mut markup = String::new();
-    for (weight, kind) in kinds {
-        let own = of_weight(weight, findings, page);
-        if !own.is_empty() {
-            markup += &text(heading, page.word(kind).trim_end_matches(':'));
-            markup += &list(&own);
+
+    /// How many stand open that must be settled.
+    pub(crate) fn to_settle(&self) -> usize {
+        self.of_weight(Weight::MustSettle).len()
+    }
+
+    fn of_weight(&self, weight: Weight) -> Vec<&Finding> {
+        self.open.iter().filter(|one| one.weight == weight).copied().collect()
+    }
+
+    /// What was looked for, how much was found, and each finding: the heaviest first, what persons settled last.
+    pub(crate) fn in_full(&self, heading: &str, page: &Page) -> String {
+        let looked = Message::new("report-looked-for").with("kinds", KINDS.len());
+        let counts = Message::new("check-counts")
+            .with("must", self.to_settle())
+            .with("look", self.of_weight(Weight::HaveALook).len())
+            .with("settled", self.settled.len());
+        let mut markup = text("p", &format!("{} {}", page.say(&looked), page.say(&counts)));
+        for (weight, kind) in HEADINGS {
+            let own: String = self.of_weight(weight).into_iter().map(|one| item(one, page)).collect();
+            markup += &headed(heading, kind, &own, page);
         }
+        let settled = self.settled.iter().filter_map(|one| one.settled_words());
+        let settled: String = settled.map(|said| text("li", &page.say(&said))).collect();
+        markup + &headed(heading, "heading-settled", &settled, page)
     }
-    markup
+
+    /// What weighs on a figure, for the place right beside it; the rest is said under the checks.
+    pub(crate) fn beside_the_figure(&self, checks_id: &str, page: &Page) -> String {
+        let mut markup = String::new();
+        for (weight, kind) in &HEADINGS[..2] {
+            let own = self.of_weight(*weight);
+            let shown = if own.len() <= MOST_BESIDE || *weight == Weight::MustSettle {
+                own.into_iter().map(|one| text("li", &page.say(&one.words()))).collect()
+            } else {
+                let count = Message::new("report-more-to-look-at").with("count", own.len());
+                around("li", &link(checks_id, &page.say(&count)))
+            };
+            markup += &headed("p class=\"label\"", kind, &shown, page);
+        }
+        if markup.is_empty() {
+            return markup;
+        }
+        let label = escape(&page.word("report-beside"));
+        around(&format!("div class=\"cautions\" role=\"note\" aria-label=\"{label}\""), &markup)
+    }
 }
 
-/// What weighs on a figure, for the place right beside it; the rest is said under the checks.
-pub(crate) fn beside_the_figure(checks_id: &str, findings: &[Finding], page: &Page) -> String {
-    let settle = of_weight(Weight::MustSettle, findings, page);
-    let look = of_weight(Weight::HaveALook, findings, page);
-    if settle.is_empty() && look.is_empty() {
+/// A heading and its list; nothing where the list is empty.
+fn headed(heading: &str, code: &str, items: &str, page: &Page) -> String {
+    if items.is_empty() {
         return String::new();
     }
-    let mut markup = String::new();
-    if !settle.is_empty() {
-        markup += &text("p class=\"label\"", &page.word("heading-must-settle"));
-        markup += &list(&settle);
-    }
-    if !look.is_empty() {
-        markup += &text("p class=\"label\"", &page.word("heading-have-a-look"));
-    }
-    if look.len() <= MOST_BESIDE {
-        markup += &list(&look);
-    } else {
-        let count = Message::new("report-more-to-look-at").with("count", look.len());
-        markup += &around("p", &link(checks_id, &page.say(&count)));
-    }
-    let label = crate::markup::escape(&page.word("report-beside"));
-    around(&format!("div class=\"cautions\" role=\"note\" aria-label=\"{label}\""), &markup)
+    text(heading, page.word(code).trim_end_matches(':')) + &around("ul", items)
 }
 
-fn of_weight(weight: Weight, findings: &[Finding], page: &Page) -> Vec<String> {
-    findings.iter().filter(|one| one.weight == weight).map(|one| page.say(&one.words())).collect()
+/// A finding, with the row it stands in where a person typed that by hand.
+fn item(finding: &Finding, page: &Page) -> String {
+    let said = escape(&page.say(&finding.words()));
+    let row = finding.excerpt.as_ref().map(|excerpt| {
+        let label = escape(&page.word("report-excerpt"));
+        text(
+            &format!("pre tabindex=\"0\" role=\"group\" aria-label=\"{label}\""),
+            &picture(excerpt).join("\n"),
+        )
+    });
+    around("li", &(said + &row.unwrap_or_default()))
 }

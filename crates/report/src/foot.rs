@@ -3,15 +3,16 @@
 use crate::checks;
 use crate::markup::{around, list, text};
 use crate::page::Page;
+use tautline_survey::assess::Assessment;
 use tautline_survey::message::Message;
 
-/// What was found on reading the files; nothing where nothing was.
-pub(crate) fn found_on_reading(page: &Page) -> String {
-    if page.input.findings.is_empty() {
+/// What was found on reading the files that speaks of no site on the page; nothing where nothing was.
+pub(crate) fn found_on_reading(assessments: &[&Assessment], page: &Page) -> String {
+    let found = checks::of_nothing_here(assessments, page);
+    if found.is_empty() {
         return String::new();
     }
-    text("h2 id=\"found\"", &page.word("report-reading-findings"))
-        + &checks::in_full("h3", &page.input.findings, page)
+    text("h2 id=\"found\"", &page.word("report-reading-findings")) + &found.in_full("h3", page)
 }
 
 /// Cautions, files, fingerprint.

@@ -4,7 +4,6 @@ use crate::markup::{Column, Table, around, link, text};
 use crate::page::{Page, site_id};
 use crate::{checks, shown, verdict};
 use tautline_survey::assess::{Assessment, Attribute};
-use tautline_survey::finding::Weight;
 use tautline_survey::goal::Subject;
 
 /// Every site with its verdicts, and what comes after the sites.
@@ -22,8 +21,7 @@ pub(crate) fn contents(sorted: &[&Assessment], page: &Page) -> String {
         let figure = assessment.figure(&Subject::Canopy);
         let verdicts: Vec<String> =
             assessment.judgements.iter().map(|one| verdict::in_short(one, page)).collect();
-        let to_settle =
-            checks::of(assessment, page).iter().filter(|one| one.weight == Weight::MustSettle).count();
+        let to_settle = checks::of(assessment, page).to_settle();
         table.row_leading_to(
             site_id(number),
             vec![

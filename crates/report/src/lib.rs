@@ -43,7 +43,8 @@ const STYLE: &str = include_str!("page.css");
 /// The page of one or more sites: site by site, the newest year first.
 ///
 /// The page stands alone: no scripts, no other files, and the same page for the same input. `question` is what the
-/// assessments answer; the methods paragraph is written from it.
+/// assessments answer; the methods paragraph is written from it. The input is one that was read and checked
+/// ([`tautline_survey::check::check`], which reading does).
 ///
 /// # Example
 /// ```
@@ -71,7 +72,7 @@ pub fn html(input: &Input, question: &Question, assessments: &[Assessment], word
     for (number, assessment) in sorted.iter().enumerate() {
         body += &site::section(&site_id(number), assessment, &years_of(number, &sorted), &page);
     }
-    body += &foot::found_on_reading(&page);
+    body += &foot::found_on_reading(&sorted, &page);
     body += &readings::appendix(&sorted, &page);
     let skip = around("a class=\"skip\" href=\"#main\"", &escape(&page.word("report-skip")));
     let main = around("main id=\"main\"", &body);

@@ -3,6 +3,7 @@
 use crate::markup::{Column, Table, around, text};
 use crate::page::{Page, readings_id};
 use crate::shown;
+use std::collections::{BTreeMap, BTreeSet};
 use tautline_engine::length::Bare;
 use tautline_survey::assess::{Assessment, natural_order};
 use tautline_survey::date::Date;
@@ -12,14 +13,16 @@ use tautline_survey::visit::{Extent, Intercept, Outcome, State, Visit};
 
 /// The readings of every site and year on the page, those that went into no figure too.
 pub(crate) fn appendix(assessments: &[&Assessment], page: &Page) -> String {
-    let mut rounds: Vec<&Assessment> = Vec::new();
-    for &assessment in assessments {
-        let known = |round: &&Assessment| round.site == assessment.site && round.year == assessment.year;
-        if !rounds.iter().any(known) {
-            rounds.push(assessment);
-        }
+    // the plots of a site stand apart above, and their lines together here
+    let mut seen = BTreeSet::new();
+    let rounds = assessments.iter().filter(|one| seen.insert((one.site.as_str(), one.year)));
+    let mut visits: BTreeMap<(&str, Option<u16>), Vec<usize>> = BTreeMap::new();
+    for (at, visit) in page.input.visits.iter().enumerate() {
+        visits.entry((&visit.site, visit.date.map(Date::year))).or_default().push(at);
     }
-    let tables: String = rounds.iter().map(|round| of_round(round, page)).collect();
+    let own =
+        |round: &Assessment| visits.get(&(round.site.as_str(), round.year)).cloned().unwrap_or_default();
+    let tables: String = rounds.map(|round| of_round(round, own(round), page)).collect();
     if tables.is_empty() {
         return tables;
     }
@@ -28,19 +31,13 @@ pub(crate) fn appendix(assessments: &[&Assessment], page: &Page) -> String {
         + &tables
 }
 
-fn of_round(round: &Assessment, page: &Page) -> String {
-    let mut visits: Vec<(usize, &Visit)> = page
-        .input
-        .visits
-        .iter()
-        .enumerate()
-        .filter(|(_, visit)| visit.site == round.site && visit.date.map(Date::year) == round.year)
-        .collect();
-    visits.sort_by(|(_, a), (_, b)| {
+fn of_round(round: &Assessment, mut visits: Vec<usize>, page: &Page) -> String {
+    visits.sort_by(|&a, &b| {
+        let (a, b) = (&page.input.visits[a], &page.input.visits[b]);
         natural_order(&a.line, &b.line).then_with(|| natural_order(&a.pass, &b.pass))
     });
     let whole = Assessment { plot: None, ..round.clone() };
-    let tables: String = visits.into_iter().map(|(at, visit)| of_visit(at, visit, page)).collect();
+    let tables: String = visits.into_iter().map(|at| of_visit(at, &page.input.visits[at], page)).collect();
     text("h3", &shown::title(&whole, page)) + &around("div class=\"readings\"", &tables)
 }
 
@@ -60,7 +57,9 @@ fn of_visit(at: usize, visit: &Visit, page: &Page) -> String {
     ];
     let headed = |code: &str, unit: Option<Bare>| {
         let heading = page.word(code);
-        unit.map_or(heading.clone(), |unit| format!("{heading} ({})", unit_words(unit)))
+        unit.map_or(heading.clone(), |unit| {
+            format!("{heading} ({})", unit_words(unit).replace(' ', "\u{a0}"))
+        })
     };
     columns.extend(measures.iter().map(|(code, unit, _)| (Column::Figure, headed(code, *unit))));
     let rest =

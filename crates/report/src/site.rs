@@ -34,7 +34,7 @@ pub(crate) fn section(
     let mut inner = text(&format!("h2 id=\"{id}\""), &title) + &facts(assessment, page);
     if assessment.lines.is_empty() {
         inner += &text("p", &page.word("report-no-lines"));
-        inner += &checks::in_full("h3", &checks::of(assessment, page), page);
+        inner += &checks::of(assessment, page).in_full("h3", page);
         return around("section", &inner);
     }
     if assessment.judgements.is_empty() {
@@ -43,7 +43,7 @@ pub(crate) fn section(
     for (at, judgement) in assessment.judgements.iter().enumerate() {
         inner += &judged(&format!("{id}-goal-{}", at + 1), assessment, judgement, page);
     }
-    inner += &checks::beside_the_figure(&format!("{id}-checks"), &checks::of(assessment, page), page);
+    inner += &checks::of(assessment, page).beside_the_figure(&format!("{id}-checks"), page);
     let parts = parts(id, assessment, years, page);
     let links: String = parts
         .iter()
@@ -88,7 +88,7 @@ fn parts(id: &str, assessment: &Assessment, years: &[(String, &Assessment)], pag
     if years.len() > 1 {
         parts.push(part("years", "report-years", years::section(years, page)));
     }
-    parts.push(part("checks", "report-findings", checks::in_full("h4", &checks::of(assessment, page), page)));
+    parts.push(part("checks", "report-findings", checks::of(assessment, page).in_full("h4", page)));
     parts.push(part("work", "report-work", work::section(assessment, page)));
     let methods: String = methods::paragraphs(assessment, page).iter().map(|said| text("p", said)).collect();
     parts.push(part("methods", "report-methods", methods));

@@ -1,7 +1,7 @@
 //! What is wrong or worth a look, where it stands, and what would do.
 
 use crate::date::Date;
-use crate::message::Message;
+use crate::message::{Message, Value};
 use crate::visit::Visit;
 use serde::{Deserialize, Serialize};
 
@@ -128,6 +128,19 @@ impl Finding {
             .with("file", place.file.as_str())
             .with("row", place.row.to_string())
             .with("text", self.message.clone())
+    }
+
+    /// The same with who settled it, when and why; nothing where nobody did.
+    pub fn settled_words(&self) -> Option<Message> {
+        let settled = self.settled.as_ref()?;
+        let on = settled.on.map(|day| Message::new("check-settled-on").with("date", day.to_string()).into());
+        Some(
+            Message::new("check-settled")
+                .with("text", self.words())
+                .with("by", settled.by.as_str())
+                .with("on", on.unwrap_or_else(|| Value::from("")))
+                .with("reason", settled.reason.as_str()),
+        )
     }
 
     /// The same finding with its place.

@@ -46,8 +46,8 @@ pub(crate) fn check(input: &Input, words: &Words) {
     }
     if !settled.is_empty() {
         println!("\n{}", words.word("heading-settled"));
-        for finding in settled {
-            wrapped(&settled_words(finding, words), 2);
+        for said in settled.iter().filter_map(|finding| finding.settled_words()) {
+            wrapped(&words.say(&said), 2);
         }
     }
     next(input, must, look, words);
@@ -56,20 +56,6 @@ pub(crate) fn check(input: &Input, words: &Words) {
 /// Kinds in the order of their list; cells and files that can't be read come first.
 fn order(code: &str) -> usize {
     KINDS.iter().position(|kind| kind.code == code).map_or(0, |at| at + 1)
-}
-
-fn settled_words(finding: &Finding, words: &Words) -> String {
-    let Some(settled) = &finding.settled else { return words.say(&finding.words()) };
-    let on = settled.on.map_or(String::new(), |date| {
-        words.say(&Message::new("check-settled-on").with("date", date.to_string()))
-    });
-    words.say(
-        &Message::new("check-settled")
-            .with("text", words.say(&finding.words()))
-            .with("by", settled.by.as_str())
-            .with("on", on)
-            .with("reason", settled.reason.as_str()),
-    )
 }
 
 fn next(input: &Input, must: usize, look: usize, words: &Words) {

@@ -3,8 +3,9 @@
 use crate::reader::{all, says, tree, words};
 use crate::sites::{asked, cm, intercept, mixed, page, site};
 use tautline_survey::assess::assess;
-use tautline_survey::check::check;
-use tautline_survey::finding::{Finding, Place};
+use tautline_survey::check::{Settlement, check};
+use tautline_survey::date::Date;
+use tautline_survey::finding::{Excerpt, Finding, Place, Settled};
 use tautline_survey::message::Message;
 use tautline_survey::protocol::Protocol;
 use tautline_survey::visit::{Extent, Outcome, State, Visit};
@@ -96,6 +97,7 @@ fn every_finding_is_there_with_its_place() {
     let mut count = 0;
     for finding in found {
         count += 1;
+        assert!(finding.settled.is_none());
         let said = words.say(&finding.words()).replace('\u{a0}', " ");
         says(&page, &[&said]);
     }
@@ -106,4 +108,48 @@ fn every_finding_is_there_with_its_place() {
     let beside =
         all(&tree, "div").find(|node| node.attribute("role") == Some("note")).map(crate::reader::words);
     assert!(beside.is_some_and(|said| said.contains("beyond the tape")));
+}
+
+/// A finding that somebody settled stands apart, with who, when and why; it no longer weighs on the figure.
+#[test]
+fn what_was_settled_is_said_with_who_and_why() {
+    let mut input = site(
+        "Invented wash",
+        Protocol::default(),
+        &[vec![intercept(1, 0, 100, State::Live)], vec![intercept(1, 990, 1040, State::Live)]],
+    );
+    let place = Place { file: "settled.csv".into(), row: 2, column: None, character: None };
+    input.settlements.push(Settlement {
+        code: "beyond-the-tape".into(),
+        site: "Invented wash".into(),
+        line: "2".into(),
+        date: None,
+        species: String::new(),
+        file: String::new(),
+        row: None,
+        settled: Settled {
+            by: "invented reader".into(),
+            on: Date::new(2026, 6, 10),
+            reason: "the stake leans".into(),
+        },
+        place,
+    });
+    check(&mut input);
+    let page = page(&input, &asked("at least 14 %"));
+    says(&page, &["Settled by invented reader on 2026-06-10: the stake leans", "settled by a person"]);
+    let tree = tree(&page);
+    let beside =
+        all(&tree, "div").find(|node| node.attribute("role") == Some("note")).map(crate::reader::words);
+    assert!(!beside.unwrap_or_default().contains("beyond the tape"));
+}
+
+/// The row that a person typed is shown with a mark under the character that is meant.
+#[test]
+fn a_typed_row_is_shown_with_its_mark() {
+    let mut input = mixed();
+    let mut finding = Finding::must_settle(Message::new("cell-empty").with("column", "stop"));
+    finding.excerpt = Some(Box::new(Excerpt { text: "ATCA <12>-1O".into(), before: 11 }));
+    input.findings.push(finding);
+    let page = page(&input, &asked("at least 14 %"));
+    assert!(page.contains("ATCA &lt;12&gt;-1O\n           ^</pre>"));
 }

@@ -187,6 +187,11 @@ impl Finding {
         self
     }
 
+    /// What tells it from every other finding: its code, where it stands and what it is about.
+    pub fn identity(&self) -> (&'static str, Option<&Place>, Option<&About>) {
+        (self.message.code, self.place.as_ref(), self.about.as_deref())
+    }
+
     /// Whether a person still has to settle it.
     pub fn holds_back(&self) -> bool {
         self.weight == Weight::MustSettle && self.settled.is_none()

@@ -175,6 +175,21 @@ impl Notation {
         Self { unit, feet_and_inches: false, division: Division::Decimals(places) }
     }
 
+    /// The finest division written, as a length: the last decimal place, or one of the denominator.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_engine::length::{Length, Notation, Unit};
+    /// assert_eq!(Notation::decimals(Unit::Metre, 2).step(), Length::from_units(1, Unit::Centimetre));
+    /// ```
+    pub fn step(self) -> Length {
+        let parts = match self.division {
+            Division::Decimals(places) => 10_i64.pow(u32::from(places).min(18)),
+            Division::Fraction(denominator) => i64::from(denominator.max(1)),
+        };
+        Length(self.unit.nanometres() / parts)
+    }
+
     /// The finer of two notations of the same unit, so that a sum of both can be written without loss.
     /// Different units keep the first.
     #[must_use]

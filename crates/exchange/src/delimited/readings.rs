@@ -6,7 +6,7 @@ use super::{Kind, Options, Sheet};
 use crate::headings::Column;
 use crate::sheet::Says;
 use std::collections::HashMap;
-use tautline_engine::length::{Division, Length, Notation};
+use tautline_engine::length::Length;
 use tautline_survey::date::Date;
 use tautline_survey::finding::{About, Finding, Weight};
 use tautline_survey::input::Input;
@@ -285,11 +285,7 @@ fn notes(row: &Row, intercept: &Intercept, at: usize, options: &Options, input: 
 
 /// Whether a length could have been written so: it lies within half of the last place written, or division shown.
 fn may_round_to(exact: Length, written: &Measure) -> bool {
-    let Notation { unit, division, .. } = written.notation();
-    let step = match division {
-        Division::Decimals(places) => unit.nanometres() / 10_i64.pow(u32::from(places).min(9)),
-        Division::Fraction(denominator) => unit.nanometres() / i64::from(denominator),
-    };
+    let step = written.notation().step().nanometres();
     2 * (exact - written.length()).nanometres().abs() <= step
 }
 

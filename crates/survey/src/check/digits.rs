@@ -1,7 +1,7 @@
 //! Last digits that heap: some are written more often than chance gives, as by a tired or guessing reader.
 
 use super::records::{Reading, Records};
-use crate::finding::Finding;
+use crate::finding::{About, Finding};
 use crate::measure::Measure;
 use crate::message::{Message, Value};
 use std::collections::BTreeMap;
@@ -29,6 +29,10 @@ pub(super) fn heaped(records: &Records) -> Vec<Finding> {
             let counts = readers
                 .entry((&reading.visit.reader, division.places))
                 .or_insert_with(|| (reading, vec![0; division.places]));
+            // whatever the order of the sheets, a reader is named at the first site by name
+            if reading.visit.site < counts.0.visit.site {
+                counts.0 = reading;
+            }
             for edge in edges {
                 counts.1[division.digit(edge)] += 1;
             }
@@ -61,7 +65,9 @@ pub(super) fn heaped(records: &Records) -> Vec<Finding> {
                 .with("statistic", Value::Number(even.statistic, 1))
                 .with("df", Value::Number(even.df, 0))
                 .with("p", Value::Number(p, 6));
-            first.at(Finding::have_a_look(message), None)
+            // about the reader, and so about no single line
+            let about = About { site: first.visit.site.clone(), ..About::default() };
+            Finding::have_a_look(message).at_place(first.visit.place.as_ref()).about(about)
         })
         .collect()
 }
@@ -153,13 +159,13 @@ fn finest(unit: Unit, feet_and_inches: bool, notations: &[Notation], edges: &[i6
     if feet_and_inches && places == 0 {
         return Some(Finest { step: unit.nanometres(), places: 12 });
     }
-    let mut step = unit.nanometres();
-    for _ in 0..places {
-        step = (step % 10 == 0).then_some(step / 10)?;
-    }
-    let all_in = |step: i64| edges.iter().all(|edge| edge % step == 0);
-    while step < unit.nanometres() && all_in(10 * step) {
+    let mut step = Notation::decimals(unit, places).step().nanometres();
+    let all_in = |step: i64| step > 0 && edges.iter().all(|edge| edge % step == 0);
+    while step < LONGEST_ROUND && all_in(10 * step) {
         step *= 10;
+    }
+    if step == 0 {
+        return None;
     }
     Some(if all_in(10 * step) || !(all_in(5 * step) || all_in(2 * step)) {
         Finest { step, places: 10 }

@@ -61,10 +61,16 @@ pub fn check(input: &mut Input) {
         CHECKS.iter().flat_map(|look| look(&records)).collect()
     };
     backwards::speak_once(input, &found);
-    let mut found: Vec<Finding> = found.into_iter().filter(|new| !input.findings.contains(new)).collect();
-    input.findings.append(&mut found);
+    add(input, &found);
     settle::settle(input);
     input.held = held(input);
+}
+
+/// Adds what was not found before.
+fn add(input: &mut Input, found: &[Finding]) {
+    let known: BTreeSet<_> = input.findings.iter().map(Finding::identity).collect();
+    let new: Vec<Finding> = found.iter().filter(|one| !known.contains(&one.identity())).cloned().collect();
+    input.findings.extend(new);
 }
 
 /// The visits that some finding holds back: the one it names, or every visit of its line.

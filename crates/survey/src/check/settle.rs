@@ -71,6 +71,5 @@ pub(super) fn settle(input: &mut Input) {
             spoken_of.for_each(|finding| finding.settled = Some(Box::new(settlement.settled.clone())));
         }
     }
-    said.retain(|new| !input.findings.contains(new));
-    input.findings.append(&mut said);
+    super::add(input, &said);
 }

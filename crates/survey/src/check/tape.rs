@@ -16,7 +16,9 @@ pub(super) fn beyond(records: &Records) -> Vec<Finding> {
     let mut found = Vec::new();
     for reading in &records.readings {
         let Some(tape) = reading.tape.filter(|tape| tape.length() > Length::ZERO) else { continue };
-        let beyond = || reading.rows.iter().filter(|row| row.stop.length() > tape.length());
+        // a tape of 30 m ends at 98.43 ft as well as at 98.42 ft: less than the last place written is rounding
+        let end = |row: &Row| tape.length() + row.stop.notation().step();
+        let beyond = || reading.rows.iter().filter(|row| row.stop.length() >= end(row));
         let wholly = |row: &&Row| row.start.length() >= tape.length();
         if let Some(first) = beyond().find(wholly)
             && let Some((written, fits)) = another_unit(reading, tape.length())

@@ -7,6 +7,7 @@ use crate::shown;
 use tautline_engine::gaps::GapClass;
 use tautline_engine::length::{Length, Notation, Unit};
 use tautline_survey::assess::{Assessment, Attribute, Figure, Kind};
+use tautline_survey::goal::Subject;
 use tautline_survey::line::{Bounds, LineResult, Recording};
 use tautline_survey::message::{Message, Value};
 
@@ -146,34 +147,30 @@ fn not_counted(name: String, page: &Page) -> String {
     page.say(&Message::new("report-not-counted").with("species", name))
 }
 
+/// More species than this side by side would pass the width of a sheet.
+const MOST_SIDE_BY_SIDE: usize = 8;
+
 /// Live cover of each species on each line, in the order of the kinds; empty where no species was found.
 pub(crate) fn species_by_line(assessment: &Assessment, species: &[Kind], page: &Page) -> String {
-    use tautline_survey::goal::Subject;
-    let codes: Vec<(bool, &str)> = species
-        .iter()
-        .filter_map(|kind| match &kind.cover.subject {
-            Subject::Species(code) => Some((kind.counted, code.as_str())),
-            _ => None,
-        })
-        .collect();
-    if codes.is_empty() {
-        return String::new();
-    }
-    let mut headings = vec![(Column::Name, page.word("column-line"))];
-    headings.extend(codes.iter().map(|&(counted, code)| {
-        let name = shown::plant_name(code, page);
-        (Column::Figure, if counted { name } else { not_counted(name, page) })
-    }));
-    let mut table = Table::new(page.word("report-species-by-line"), headings);
-    for line in &assessment.lines {
-        let mut row = vec![line.line.clone()];
-        row.extend(codes.iter().map(|&(_, code)| {
-            let own = line.species.iter().find(|species| species.code == code);
-            own.map_or_else(|| page.word("report-none"), |species| shown::of_line(line, species.live, page))
+    let tables = species.chunks(MOST_SIDE_BY_SIDE).map(|some| {
+        let mut headings = vec![(Column::Name, page.word("column-line"))];
+        headings.extend(some.iter().map(|kind| {
+            let name = shown::bare_name(&kind.cover, page);
+            (Column::Figure, if kind.counted { name } else { not_counted(name, page) })
         }));
-        table.row(row);
-    }
-    table.markup()
+        let mut table = Table::new(page.word("report-species-by-line"), headings);
+        for line in &assessment.lines {
+            let on_line = |kind: &Kind| {
+                let own =
+                    line.species.iter().find(|own| kind.cover.subject == Subject::Species(own.code.clone()));
+                own.map_or_else(|| page.word("report-none"), |own| shown::of_line(line, own.live, page))
+            };
+            let cells = [line.line.clone()].into_iter().chain(some.iter().map(on_line));
+            table.row(cells.collect());
+        }
+        table.markup()
+    });
+    tables.collect()
 }
 
 /// Heights or plants per area of each species or growth form that was measured.

@@ -52,11 +52,14 @@ fn of_line(line: &LineResult, page: &Page) -> String {
         .filter(|step| step.message.code == "explain-closed")
         .map(|step| page.say(&step.message))
         .collect();
-    let arithmetic: String =
-        paper::arithmetic(page.input, line).iter().map(|said| text("li", &page.say(said))).collect();
+    let arithmetic: String = paper::arithmetic(page.input, line)
+        .iter()
+        .filter(|said| said.code != "work-overlap") // said once, above all lines
+        .map(|said| text("li", &page.say(said)))
+        .collect();
     let readings = link(&readings_id(line.visit), &page.word("report-work-readings"));
     text("h4", &page.say(&title))
         + &list(&closed)
         + &around("ul class=\"paper\"", &arithmetic)
-        + &around("p class=\"quiet\"", &readings)
+        + &around("p class=\"quiet jump\"", &readings)
 }

@@ -7,6 +7,7 @@
 //! | cover of a line, its gaps, the work on paper | `lines` |
 //! | estimates, intervals, verdicts, lines to come | `sites` |
 //! | power, and the handbooks' numbers of lines | `plans` |
+//! | change, turnover, trend | `follow` |
 //! | randomness and invented stands | `stands` |
 //! | figures and lengths as people read them | `printed` |
 //!
@@ -15,6 +16,7 @@
 
 mod distributions;
 mod export;
+mod follow;
 mod inputs;
 mod lines;
 mod mathematics;
@@ -34,6 +36,7 @@ pub fn table() -> String {
     lines::rows(&mut table);
     sites::rows(&mut table);
     plans::rows(&mut table);
+    follow::rows(&mut table);
     stands::rows(&mut table);
     printed::rows(&mut table);
     table.text()

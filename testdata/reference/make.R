@@ -66,4 +66,15 @@ bca <- function(sample, areas, ...) {
 }
 for (name in c("even", "uneven", "skewed")) row("bca by chance", paste(name, 0.9), bca(sample_of(name), 1))
 row("bca by chance", "strata 0.9", bca(sample_of("strata"), unique(area)))
+
+# Signed ranks of changes without equal sizes and zeros.
+visits <- strsplit(grep("^#", readLines(file.path(dirname(arguments[1]), "visits.txt")), invert = TRUE, value = TRUE), " *[|] *")
+for (visit in visits) {
+  if (visit[1] != "uneven") next
+  change <- numbers(visit[3]) - numbers(visit[2])
+  for (confidence in c(0.8, 0.9)) {
+    test <- wilcox.test(change, conf.int = TRUE, conf.level = confidence, exact = TRUE)
+    row("signed rank", paste(visit[1], confidence), test$statistic, test$p.value, test$estimate, test$conf.int)
+  }
+}
 close(out)

@@ -127,6 +127,59 @@ def effective():
                 row(f"{scale} effective", f"{name} {confidence}", back(there(p) - reach), back(there(p) + reach))
 
 
-for part in [quantiles, noncentral, intervals, power, resamples, effective]:
+# ── change between two visits, trend ──
+
+def visits():
+    for line in (HERE / "visits.txt").read_text().splitlines():
+        if not line.startswith("#"):
+            name, earlier, later, lengths = (cell.strip() for cell in line.split("|"))
+            lengths = None if lengths == "-" else np.array(lengths.split(), float)
+            yield name, np.array(earlier.split(), float), np.array(later.split(), float), lengths
+
+
+def signs(differences):
+    """Share of all ways to give the signs that are as far from zero, counted with whole numbers."""
+    whole = np.rint(differences * 1000).astype(np.int64)
+    sums = np.zeros(1, np.int64)
+    for one in whole:
+        sums = np.concatenate([sums + one, sums - one])
+    return np.mean(np.abs(sums) >= abs(whole.sum()))
+
+
+def changes():
+    for name, earlier, later, lengths in visits():
+        if lengths is None:
+            test = scipy.stats.ttest_ind(later, earlier, equal_var=False)
+            row("unpaired", name, later.mean() - earlier.mean(), test.statistic, test.df, test.pvalue)
+            continue
+        if np.ptp(lengths) > 0:
+            # the delta method on the two ratios, written out
+            r1, r2 = earlier.sum() / lengths.sum(), later.sum() / lengths.sum()
+            z = (later - r2 * lengths - earlier + r1 * lengths) / lengths.mean()
+            row("paired", name, r2 - r1, (r2 - r1) / (z.std(ddof=1) / len(z) ** 0.5), len(z) - 1)
+            continue
+        differences = (later - earlier) / lengths
+        test = scipy.stats.ttest_rel(later / lengths, earlier / lengths)
+        row("paired", name, differences.mean(), test.statistic, test.df)
+        row("paired p", name, test.pvalue)
+        row("signs", name, signs(later - earlier))
+        margin = 0.05
+        lower = scipy.stats.ttest_1samp(differences, -margin, alternative="greater").pvalue
+        upper = scipy.stats.ttest_1samp(differences, margin, alternative="less").pvalue
+        row("equivalence", f"{name} {margin}", max(lower, upper))
+
+
+def trends():
+    rng = np.random.default_rng(20260102)
+    for n in [4, 6, 9, 12]:
+        years = 2000.0 + np.cumsum(rng.integers(1, 4, n))
+        cover = np.round(0.2 + 0.01 * (years - 2000) + rng.normal(0, 0.05, n), 4)
+        told = " ".join(repr(float(x)) for pair in zip(years, cover) for x in pair)
+        tau = scipy.stats.kendalltau(years, cover, method="exact")
+        row("kendall", told, tau.statistic * n * (n - 1) / 2, tau.pvalue)
+        row("slope", told, scipy.stats.theilslopes(cover, years).slope)
+
+
+for part in [quantiles, noncentral, intervals, power, resamples, effective, changes, trends]:
     part()
 pathlib.Path(sys.argv[1]).write_text("".join(line + "\n" for line in rows))

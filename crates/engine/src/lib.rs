@@ -16,11 +16,14 @@
 //! | estimate | [`estimate`] | from lines to a site: mean, ratio, strata, two stages |
 //! | estimate | [`confidence`] | intervals and one-sided bounds |
 //! | judge | [`verdict`] | met, not met, not yet shown |
+//! | follow | [`change`] | change between two visits: paired or not, where on the tape, what could hide |
+//! | follow | [`trend`] | trend over many visits |
 //! | lay out | [`effort`] | lines that would settle it, with a stated chance |
 //! | practise | [`simulate`] | invented stands with a known cover; [`seed`] |
 //! | everywhere | [`num`] | the one door to mathematics, quantiles, sums, rounding for people |
 #![forbid(unsafe_code)]
 
+pub mod change;
 pub mod confidence;
 pub mod cover;
 pub mod curve;
@@ -37,5 +40,6 @@ pub mod seed;
 pub mod simulate;
 pub mod slope;
 pub mod stretch;
+pub mod trend;
 pub mod verdict;
 pub mod work;

@@ -469,6 +469,9 @@ pub const fn estimator(method: &Method) -> &'static str {
         Method::Strata(_) => "strata-by-area",
         Method::CombinedRatio => "combined-ratio",
         Method::MeanOfValues => "mean-of-values",
+        Method::PairedDifference => "paired-difference",
+        Method::UnpairedDifference => "unpaired-difference",
+        Method::PairedAndUnpaired => "paired-and-unpaired",
     }
 }
 

@@ -131,6 +131,9 @@ fn codes_of_types_have_words() {
         estimate::Method::Strata(Vec::new()),
         estimate::Method::CombinedRatio,
         estimate::Method::MeanOfValues,
+        estimate::Method::PairedDifference,
+        estimate::Method::UnpairedDifference,
+        estimate::Method::PairedAndUnpaired,
     ];
     codes.extend(methods.iter().map(|method| tautline_survey::output::estimator(method).to_owned()));
     codes.extend(methods.iter().map(|method| method.source().code().to_owned()));

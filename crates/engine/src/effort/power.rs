@@ -88,18 +88,31 @@ impl TTest {
         crossing(|units| self.power(difference, units) - power, 2.0, MOST_UNITS)
     }
 
+    /// The smallest difference in standard errors that is seen with the chance `power`, for any design with so many
+    /// degrees of freedom.
+    ///
+    /// # Range
+    /// Degrees of freedom above zero, whole or not; `None` where the chance is below `alpha` or not below 1.
+    pub fn noncentrality(&self, df: f64, power: f64) -> Option<f64> {
+        smallest(|delta| self.power_at(delta, df) - power)
+    }
+
     /// The smallest difference that is seen with the chance `power`.
     ///
     /// # Range
     /// Two units or more; `None` where the chance is below `alpha` or not below 1.
     pub fn detectable(&self, units: f64, power: f64) -> Option<f64> {
-        let seen = |difference: f64| self.power(difference, units) - power;
-        let mut far = 1.0;
-        while seen(far) < 0.0 && far < FARTHEST {
-            far *= 2.0;
-        }
-        crossing(seen, 0.0, far)
+        smallest(|difference| self.power(difference, units) - power)
     }
+}
+
+/// The smallest size at which enough is seen.
+fn smallest(seen: impl Fn(f64) -> f64) -> Option<f64> {
+    let mut far = 1.0;
+    while seen(far) < 0.0 && far < FARTHEST {
+        far *= 2.0;
+    }
+    crossing(seen, 0.0, far)
 }
 
 const MOST_UNITS: f64 = 1e6;

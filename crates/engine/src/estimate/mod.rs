@@ -107,6 +107,12 @@ pub enum Method {
     CombinedRatio,
     /// Mean of plain numbers that aren't lines.
     MeanOfValues,
+    /// The same lines at two visits, later less earlier.
+    PairedDifference,
+    /// Later less earlier, or one site less another, with nothing in common.
+    UnpairedDifference,
+    /// The two before, weighted by what each is worth.
+    PairedAndUnpaired,
 }
 
 impl Method {
@@ -118,6 +124,9 @@ impl Method {
             Self::MeanOfPlots | Self::RatioOfPlots => Source::Cochran1977Clusters,
             Self::Strata(_) => Source::Cochran1977Strata,
             Self::CombinedRatio => Source::Cochran1977CombinedRatio,
+            Self::PairedDifference => Source::Cochran1977TwoRatios,
+            Self::UnpairedDifference => Source::Welch1947,
+            Self::PairedAndUnpaired => Source::Meier1953,
         }
     }
 
@@ -144,6 +153,12 @@ pub enum Source {
     Cochran1977Strata,
     /// Cochran 1977, §6.11: combined ratio estimate.
     Cochran1977CombinedRatio,
+    /// Cochran 1977, §6.18: comparison of two ratios; Student 1908 for lines of one length.
+    Cochran1977TwoRatios,
+    /// Welch 1947: two means with unlike variances.
+    Welch1947,
+    /// Meier 1953: a mean weighted by estimated variances.
+    Meier1953,
 }
 
 impl Source {
@@ -155,6 +170,9 @@ impl Source {
             Self::Cochran1977Clusters => "source-cochran-1977-clusters",
             Self::Cochran1977Strata => "source-cochran-1977-strata",
             Self::Cochran1977CombinedRatio => "source-cochran-1977-combined-ratio",
+            Self::Cochran1977TwoRatios => "source-cochran-1977-two-ratios",
+            Self::Welch1947 => "source-welch-1947",
+            Self::Meier1953 => "source-meier-1953",
         }
     }
 }
@@ -229,7 +247,7 @@ fn odd_length(lines: &[Line]) -> Option<EstimateError> {
 }
 
 /// Refuses lines that can't be reckoned with.
-fn check(lines: &[Line]) -> Result<(), EstimateError> {
+pub(crate) fn check(lines: &[Line]) -> Result<(), EstimateError> {
     if lines.is_empty() {
         return Err(EstimateError::NoLines);
     }

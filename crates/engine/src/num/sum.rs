@@ -37,6 +37,21 @@ pub fn variance(values: &[f64]) -> f64 {
     sum(values.iter().map(|x| (x - centre) * (x - centre))) / (count(values.len()) - 1.0)
 }
 
+/// The median; the mean of the middle two for an even number.
+///
+/// # Range
+/// `None` for no values.
+pub fn median(values: &[f64]) -> Option<f64> {
+    let mut sorted = values.to_vec();
+    sorted.sort_by(f64::total_cmp);
+    let middle = sorted.len() / 2;
+    match sorted.len() {
+        0 => None,
+        odd if odd % 2 == 1 => Some(sorted[middle]),
+        _ => Some(f64::midpoint(sorted[middle - 1], sorted[middle])),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -1,5 +1,6 @@
 //! Statistics against figures that others worked out: printed ones, and those of other programs.
 
+mod changes;
 mod published;
 mod reference;
 mod tables;

@@ -1,5 +1,6 @@
 //! Figures that other programs worked out from the same data: testdata/reference, which also has their scripts.
 
+use crate::changes;
 use crate::tables::{Misses, number, numbers, rows};
 use tautline_engine::confidence::bootstrap::{Group, Resampled};
 use tautline_engine::confidence::{Method, Tail, ends};
@@ -72,6 +73,9 @@ fn python() {
                 let estimate = ratio(&plain(name), None).unwrap();
                 both(&mut misses, ITERATED, interval(&estimate, method, confidence), &expected, &told);
             }
+            "unpaired" | "paired" | "paired p" | "signs" | "equivalence" | "kendall" | "slope" => {
+                changes::python(&mut misses, row[0], given, &expected);
+            }
             // used by the row of the interval
             "bca draws" => {}
             "bca interval" => {
@@ -130,6 +134,7 @@ fn r() {
                 let lines: Vec<Vec<Line>> = parts(name).into_iter().map(|(_, lines)| lines).collect();
                 agree(&mut misses, &plots(&lines, None).unwrap(), &expected, &told);
             }
+            "signed rank" => changes::r(&mut misses, name, number(setting), &expected),
             "bca by chance" => {
                 let parts = parts(name);
                 let whole: f64 = parts.iter().map(|(area, _)| area).sum();

@@ -111,3 +111,6 @@ source-cochran-1977-ratio = Cochran 1977, 6.4
 source-cochran-1977-clusters = Cochran 1977, 9A.1
 source-cochran-1977-strata = Cochran 1977, 5.3–5.4
 source-cochran-1977-combined-ratio = Cochran 1977, 6.11
+source-cochran-1977-two-ratios = Student 1908; Cochran 1977, 6.18
+source-welch-1947 = Welch 1947; Satterthwaite 1946
+source-meier-1953 = Graybill and Deal 1959; Meier 1953

@@ -106,8 +106,8 @@ proptest! {
             }
             signs::p_value(&values, 0, &mut Seed::from_purpose("laws of signs", &[]).stream()).0
         };
-        prop_assert_eq!(p(1.0, false), p(1.0, true));
-        prop_assert_eq!(p(1.0, false), p(0.003_048, false));
+        prop_assert!((p(1.0, false) - p(1.0, true)).abs() < 1e-12);
+        prop_assert!((p(1.0, false) - p(0.003_048, false)).abs() < 1e-12);
         prop_assert!(p(1.0, false) >= 1.0 / f64::from(1_u32 << differences.len()));
     }
 
@@ -122,6 +122,6 @@ proptest! {
         let values: Vec<f64> = visits(0.0).into_iter().map(|(_, value)| value).collect();
         let pairs = years.len() * (years.len() - 1) / 2;
         let s = f64::from(slope.signum()) * f64::from(u32::try_from(pairs).expect("few pairs"));
-        prop_assert_eq!(mann_kendall(&values).s, s);
+        prop_assert!((mann_kendall(&values).s - s).abs() < 1e-12);
     }
 }

@@ -14,6 +14,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
     ("tautline-survey", &["tautline-engine"]),
     ("tautline-words", &["tautline-engine", "tautline-survey"]),
     ("tautline-exchange", &["tautline-engine", "tautline-survey"]),
+    ("tautline-store", &["tautline-engine", "tautline-survey"]),
     ("tautline-figures", &["tautline-engine", "tautline-survey", "tautline-words"]),
     ("tautline-report", &["tautline-engine", "tautline-survey", "tautline-words", "tautline-figures"]),
     (
@@ -25,6 +26,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
             "tautline-exchange",
             "tautline-figures",
             "tautline-report",
+            "tautline-store",
         ],
     ),
     ("golden", &["tautline-engine"]),

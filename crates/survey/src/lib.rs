@@ -21,6 +21,7 @@
 //! | results as data | [`output`] |
 //! | what is wrong, where, and what would do | [`finding`] |
 //! | which known word a misspelt one was meant to be | [`near`] |
+//! | what a notebook is made of, and what stands in it | [`revision`], [`record`], [`notebook`] |
 #![forbid(unsafe_code)]
 
 pub mod assess;
@@ -37,9 +38,12 @@ pub mod line;
 pub mod measure;
 pub mod message;
 pub mod near;
+pub mod notebook;
 pub mod output;
 pub mod paper;
 pub mod plan;
 pub mod plants;
 pub mod protocol;
+pub mod record;
+pub mod revision;
 pub mod visit;

@@ -13,12 +13,13 @@ use tautline_survey::protocol::Assumption;
 use unic_langid::LanguageIdentifier;
 use unicode_width::UnicodeWidthStr;
 
-const ENGLISH: [&str; 5] = [
+const ENGLISH: [&str; 6] = [
     include_str!("../messages/en/survey.ftl"),
     include_str!("../messages/en/exchange.ftl"),
     include_str!("../messages/en/command.ftl"),
     include_str!("../messages/en/report.ftl"),
     include_str!("../messages/en/methods.ftl"),
+    include_str!("../messages/en/notebook.ftl"),
 ];
 
 /// The catalogue in one language.

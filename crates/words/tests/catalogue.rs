@@ -10,7 +10,7 @@ use tautline_words::Words;
 fn sources() -> Vec<(PathBuf, String)> {
     let crates =
         Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("the room stands in crates/").to_owned();
-    let mut folders: Vec<PathBuf> = ["engine", "survey", "exchange", "figures", "report", "cli"]
+    let mut folders: Vec<PathBuf> = ["engine", "survey", "exchange", "figures", "report", "store", "cli"]
         .iter()
         .map(|room| crates.join(room).join("src"))
         .collect();

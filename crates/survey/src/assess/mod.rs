@@ -21,6 +21,7 @@ use crate::limits;
 use crate::line::{Choice, LineResult};
 use crate::message::{Message, Value};
 use crate::protocol::Assumption;
+use serde::{Deserialize, Serialize};
 use tautline_engine::confidence::Method;
 
 /// What the claim is about; the sampling unit follows from it.
@@ -48,9 +49,11 @@ pub enum By {
 }
 
 /// A goal and the site it is set for; for every site where none is named.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SiteGoal {
     /// The site.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub site: Option<String>,
     /// The goal.
     pub goal: Goal,

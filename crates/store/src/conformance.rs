@@ -1,0 +1,254 @@
+//! The suite that every implementer of [`Keep`] passes: call [`conformance`] in a test of it.
+//!
+//! The revisions in it are invented.
+
+use crate::keep::{Cursor, Keep, KeepError};
+use std::collections::BTreeSet;
+use tautline_survey::notebook::hand::{Draft, Hand};
+use tautline_survey::record::{heads, history};
+use tautline_survey::revision::{DeviceId, Kind, RecordId, Revision, RevisionId, Stamp};
+
+/// Makes invented revisions, the same ones each time.
+#[derive(Clone, Debug)]
+pub struct Invented {
+    drawn: u64,
+    /// The time that the next revision's device believes in, in seconds of the day.
+    pub second: u32,
+    /// The greatest counter that the device has seen.
+    pub counter: u64,
+}
+
+impl Invented {
+    /// Revisions of a device; another number, another device.
+    pub const fn device(number: u64) -> Self {
+        Self { drawn: number << 32, second: 0, counter: 0 }
+    }
+
+    /// A revision of a kind with a text for its record.
+    ///
+    /// # Panics
+    /// never: a text has canonical bytes
+    pub fn revision(&mut self, record: Option<RecordId>, parents: &[RevisionId], text: &str) -> Revision {
+        self.of_kind("invented", record, parents, text)
+    }
+
+    /// The same, of a given kind.
+    ///
+    /// # Panics
+    /// never: a text has canonical bytes
+    pub fn of_kind(
+        &mut self,
+        kind: &str,
+        record: Option<RecordId>,
+        parents: &[RevisionId],
+        text: &str,
+    ) -> Revision {
+        let (minutes, seconds) = (self.second / 60 % 60, self.second % 60);
+        let utc = format!("2026-06-09T{:02}:{minutes:02}:{seconds:02}Z", self.second / 3600 % 24);
+        let device = DeviceId::made(0, ten(self.drawn >> 32));
+        let drawn = &mut self.drawn;
+        let mut random = |bytes: &mut [u8]| {
+            *drawn += 1;
+            // scattered, so that ids don't happen to stand in the order in which they were made
+            let own = drawn.wrapping_mul(0x9E37_79B9_7F4A_7C15).to_be_bytes();
+            bytes.iter_mut().zip(own.iter().cycle()).for_each(|(byte, own)| *byte = *own);
+        };
+        let mut hand = Hand {
+            author: "invented".to_owned(),
+            reason: String::new(),
+            device,
+            device_name: "invented".to_owned(),
+            time: Stamp::new(&utc, 0).expect("seconds of a day make a time"),
+            milliseconds: u64::from(self.second) * 1000,
+            counter: self.counter,
+            random: &mut random,
+        };
+        let draft = Draft {
+            record,
+            parents: parents.iter().copied().collect(),
+            kind: Kind(kind.to_owned()),
+            version: 1,
+            payload: Some(text.into()),
+        };
+        let made = hand.write("invent", vec![draft]).expect("a text has canonical bytes");
+        self.counter = hand.counter;
+        made.into_iter().next().expect("one draft makes one revision")
+    }
+}
+
+fn ten(number: u64) -> [u8; 10] {
+    let mut bytes = [0; 10];
+    bytes[2..].copy_from_slice(&number.to_be_bytes());
+    bytes
+}
+
+/// Holds an implementer to everything that [`Keep`] promises. `make` begins an empty one.
+///
+/// # Panics
+/// where it does something else
+pub fn conformance(mut make: impl FnMut() -> Box<dyn Keep>) {
+    nothing_at_first(&*make());
+    a_batch_goes_in_once(&mut *make());
+    order_of_arrival_changes_nothing(&mut make);
+    two_corrections_of_one_parent_both_stay(&mut *make());
+    one_reads_on_from_a_cursor(&mut *make());
+    what_is_blanked_stays_blank(&mut *make());
+    what_nobody_knows_is_kept(&mut *make());
+    a_broken_batch_is_refused_whole(&mut *make());
+    damage_is_shown(&mut *make());
+    a_wrong_clock_changes_nothing(&mut *make());
+    an_action_is_found_again(&mut *make());
+}
+
+const HELD: &str = "the store does what it is asked";
+
+fn nothing_at_first(keep: &dyn Keep) {
+    assert_eq!(keep.heads().expect(HELD), []);
+    assert_eq!(keep.since(Cursor::START, 10).expect(HELD), (vec![], Cursor::START));
+    assert_eq!(keep.counter().expect(HELD), 0);
+}
+
+fn a_batch_goes_in_once(keep: &mut dyn Keep) {
+    let mut device = Invented::device(1);
+    let batch = [device.revision(None, &[], "a"), device.revision(None, &[], "b")];
+    let first = keep.append(&batch).expect(HELD);
+    assert_eq!((first.new, first.known), (2, 0));
+    let again = keep.append(&[&batch[..], &batch[..1]].concat()).expect(HELD);
+    assert_eq!((again.new, again.known), (0, 3));
+    assert_eq!(same(&keep.heads().expect(HELD)), same(&batch));
+    assert_eq!(keep.counter().expect(HELD), 2);
+}
+
+fn order_of_arrival_changes_nothing(make: &mut impl FnMut() -> Box<dyn Keep>) {
+    let mut device = Invented::device(1);
+    let first = device.revision(None, &[], "first");
+    let record = Some(first.record());
+    let second = device.revision(record, &[first.id()], "second");
+    let third = device.revision(record, &[second.id()], "third");
+    for order in [[&first, &second, &third], [&third, &second, &first], [&second, &third, &first]] {
+        let mut keep = make();
+        for revision in order {
+            keep.append(std::slice::from_ref(revision)).expect(HELD);
+        }
+        assert_eq!(keep.heads().expect(HELD), std::slice::from_ref(&third));
+        let own = keep.of_record(first.record()).expect(HELD);
+        let own: Vec<&Revision> = own.iter().collect();
+        assert_eq!(history(&own), [&first, &second, &third]);
+    }
+    // a child that comes alone is a head, and its parents are known to be missing
+    let mut keep = make();
+    keep.append(std::slice::from_ref(&third)).expect(HELD);
+    assert_eq!(keep.heads().expect(HELD), [third]);
+}
+
+fn two_corrections_of_one_parent_both_stay(keep: &mut dyn Keep) {
+    let (mut here, mut there) = (Invented::device(1), Invented::device(2));
+    let first = here.revision(None, &[], "first");
+    let record = Some(first.record());
+    let one = here.revision(record, &[first.id()], "one");
+    let other = there.revision(record, &[first.id()], "other");
+    keep.append(&[first.clone(), one.clone(), other.clone()]).expect(HELD);
+    assert_eq!(same(&keep.heads().expect(HELD)), same(&[one.clone(), other.clone()]));
+    let settled = here.revision(record, &[one.id(), other.id()], "one");
+    keep.append(std::slice::from_ref(&settled)).expect(HELD);
+    assert_eq!(keep.heads().expect(HELD), [settled]);
+    assert_eq!(keep.of_record(first.record()).expect(HELD).len(), 4);
+}
+
+fn one_reads_on_from_a_cursor(keep: &mut dyn Keep) {
+    let mut device = Invented::device(1);
+    let all: Vec<Revision> = (0..5).map(|number| device.revision(None, &[], &number.to_string())).collect();
+    keep.append(&all[..4]).expect(HELD);
+    let (mut seen, mut cursor) = (Vec::new(), Cursor::START);
+    loop {
+        let (some, upto) = keep.since(cursor, 3).expect(HELD);
+        assert!(some.len() <= 3);
+        if some.is_empty() {
+            assert_eq!(upto, cursor);
+            break;
+        }
+        assert!(upto > cursor);
+        seen.extend(some);
+        cursor = upto;
+    }
+    assert_eq!(same(&seen), same(&all[..4]));
+    keep.append(&all).expect(HELD);
+    assert_eq!(keep.since(cursor, 3).expect(HELD).0, all[4..]);
+}
+
+fn what_is_blanked_stays_blank(keep: &mut dyn Keep) {
+    let mut device = Invented::device(1);
+    let first = device.revision(None, &[], "a name");
+    keep.append(std::slice::from_ref(&first)).expect(HELD);
+    let after = device.revision(Some(first.record()), &[first.id()], "no name");
+    let (_, cursor) = keep.since(Cursor::START, 10).expect(HELD);
+    let done = keep.append(&[first.erased(), after.clone()]).expect(HELD);
+    assert_eq!((done.new, done.erased), (1, 1));
+    // whoever reads on hears of both; an old copy that turns up again brings nothing back
+    assert_eq!(same(&keep.since(cursor, 10).expect(HELD).0), same(&[first.erased(), after.clone()]));
+    let again = keep.append(&[first.clone(), first.erased()]).expect(HELD);
+    assert_eq!((again.new, again.known, again.erased), (0, 2, 0));
+    let own = keep.of_record(first.record()).expect(HELD);
+    assert_eq!(same(&own), same(&[first.erased(), after]));
+    assert_eq!(own.iter().find(|one| one.id() == first.id()).map(Revision::sha256), Some(first.sha256()));
+}
+
+fn what_nobody_knows_is_kept(keep: &mut dyn Keep) {
+    let unknown = Invented::device(1).of_kind("of-a-newer-version", None, &[], "unread");
+    keep.append(std::slice::from_ref(&unknown)).expect(HELD);
+    assert_eq!(keep.since(Cursor::START, 10).expect(HELD).0, [unknown]);
+}
+
+fn a_broken_batch_is_refused_whole(keep: &mut dyn Keep) {
+    let mut device = Invented::device(1);
+    let (good, other) = (device.revision(None, &[], "good"), device.revision(None, &[], "other"));
+    let content = other.content_text().map(str::to_owned);
+    let broken =
+        Revision::kept(&good.head_text(), good.sha256().to_owned(), content).expect("its head is whole");
+    let refused = keep.append(&[other, broken.clone()]);
+    assert_eq!(refused, Err(KeepError::NotWhole(Box::new(broken))));
+    assert_eq!(keep.heads().expect(HELD), []);
+}
+
+/// Revisions in a circle can't be made honestly; a person still gets to see them.
+fn damage_is_shown(keep: &mut dyn Keep) {
+    let mut device = Invented::device(1);
+    let mut dry = device.clone();
+    let first = dry.revision(None, &[], "first");
+    let second = dry.revision(Some(first.record()), &[first.id()], "second");
+    let circle = device.revision(Some(first.record()), &[second.id()], "first");
+    let named = Invented::device(7).revision(Some(first.record()), &[circle.id()], "second");
+    let back = Invented::device(7).revision(Some(first.record()), &[circle.id(), named.id()], "second");
+    assert_eq!(named.id(), back.id(), "one id, two revisions");
+    let all = [circle, named, back];
+    keep.append(&all).expect(HELD);
+    let found = keep.heads().expect(HELD);
+    assert_eq!(
+        same(&found),
+        same(&heads(&all.iter().collect::<Vec<_>>()).into_iter().cloned().collect::<Vec<_>>())
+    );
+    assert!(!found.is_empty());
+}
+
+fn a_wrong_clock_changes_nothing(keep: &mut dyn Keep) {
+    let mut device = Invented { second: 80_000, ..Invented::device(1) };
+    let first = device.revision(None, &[], "first");
+    device.second = 10;
+    let second = device.revision(Some(first.record()), &[first.id()], "second");
+    keep.append(&[second.clone(), first.clone()]).expect(HELD);
+    assert_eq!(keep.heads().expect(HELD), std::slice::from_ref(&second));
+    let own = keep.of_record(first.record()).expect(HELD);
+    assert_eq!(history(&own.iter().collect::<Vec<_>>()), [&first, &second]);
+}
+
+fn an_action_is_found_again(keep: &mut dyn Keep) {
+    let mut device = Invented::device(1);
+    let batch = [device.revision(None, &[], "a"), device.revision(None, &[], "b")];
+    keep.append(&batch).expect(HELD);
+    assert_eq!(keep.of_action(batch[1].head().action.id).expect(HELD), batch[1..]);
+}
+
+/// Revisions as a set, for comparing.
+fn same(revisions: &[Revision]) -> BTreeSet<(RevisionId, String, bool)> {
+    revisions.iter().map(|one| (one.id(), one.sha256().to_owned(), one.is_erased())).collect()
+}

@@ -1,0 +1,24 @@
+//! A notebook on disk: append-only revisions behind one small interface, and the implementers that hold them.
+//!
+//! It is a room of its own because SQLite is heavy and because the file's format deserves tests of its own. It knows
+//! no HTTP, no accounts, and no rules of meaning: what a record says, what a conflict is and how one is settled stand
+//! in `tautline-survey`.
+//!
+//! | what | module |
+//! | --- | --- |
+//! | what every implementer can do | [`Keep`] |
+//! | the suite that every implementer passes | [`conformance`] |
+//! | revisions in memory | [`Memory`] |
+//! | revisions in a file | [`Sqlite`] |
+#![forbid(unsafe_code)]
+
+pub mod conformance;
+mod keep;
+mod memory;
+#[cfg(feature = "sqlite")]
+mod sqlite;
+
+pub use keep::{Appended, Cursor, Keep, KeepError};
+pub use memory::Memory;
+#[cfg(feature = "sqlite")]
+pub use sqlite::{SCHEMA_VERSION, Sqlite};

@@ -1,0 +1,85 @@
+//! Revisions as rows, and what SQLite says put into our terms.
+
+use crate::keep::KeepError;
+use rusqlite::{Connection, ErrorCode, Statement, ToSql, params};
+use tautline_survey::record::Added;
+use tautline_survey::revision::Revision;
+
+/// Adds revisions inside a transaction.
+pub(super) struct Writer<'a> {
+    insert: Statement<'a>,
+    name_parent: Statement<'a>,
+    blank: Statement<'a>,
+}
+
+impl<'a> Writer<'a> {
+    pub(super) fn new(connection: &'a Connection) -> rusqlite::Result<Self> {
+        Ok(Self {
+            insert: connection.prepare(
+                "INSERT INTO revision (id, sha256, record, action, counter, head, content)
+                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7) ON CONFLICT (id, sha256) DO NOTHING",
+            )?,
+            name_parent: connection.prepare("INSERT OR IGNORE INTO parent VALUES (?1, ?2, ?3)")?,
+            blank: connection.prepare(
+                "UPDATE revision SET content = NULL, seq = (SELECT max(seq) + 1 FROM revision)
+                 WHERE id = ?1 AND sha256 = ?2 AND content IS NOT NULL",
+            )?,
+        })
+    }
+
+    pub(super) fn add(&mut self, revision: &Revision) -> rusqlite::Result<Added> {
+        let head = revision.head();
+        let (id, record) = (head.id.to_string(), head.record.to_string());
+        let inserted = self.insert.execute(params![
+            id,
+            revision.sha256(),
+            record,
+            head.action.id.to_string(),
+            i64::try_from(head.counter).unwrap_or(i64::MAX),
+            revision.head_text(),
+            revision.content_text(),
+        ])?;
+        if inserted > 0 {
+            for parent in &head.parents {
+                self.name_parent.execute(params![record, parent.to_string(), id])?;
+            }
+            return Ok(Added::New);
+        }
+        let blanked =
+            if revision.is_erased() { self.blank.execute(params![id, revision.sha256()])? } else { 0 };
+        Ok(if blanked > 0 { Added::Erased } else { Added::Known })
+    }
+}
+
+/// Reads revisions, and the place of the last.
+pub(super) fn read(
+    connection: &Connection,
+    sql: &str,
+    parameters: &[&dyn ToSql],
+) -> Result<(Vec<Revision>, Option<u64>), KeepError> {
+    let mut statement = connection.prepare(sql).map_err(|error| fault(&error))?;
+    let mut rows = statement.query(parameters).map_err(|error| fault(&error))?;
+    let (mut revisions, mut last) = (Vec::new(), None);
+    while let Some(row) = rows.next().map_err(|error| fault(&error))? {
+        let take = || -> rusqlite::Result<(u64, String, String, Option<String>)> {
+            Ok((row.get(0)?, row.get(1)?, row.get(2)?, row.get(3)?))
+        };
+        let (seq, head, sha256, content) = take().map_err(|error| fault(&error))?;
+        last = Some(seq);
+        let revision = Revision::kept(&head, sha256, content);
+        revisions.push(revision.ok_or_else(|| KeepError::Damaged(format!("revision {seq}")))?);
+    }
+    Ok((revisions, last))
+}
+
+/// What went wrong, in our terms.
+pub(super) fn fault(error: &rusqlite::Error) -> KeepError {
+    match error.sqlite_error_code() {
+        Some(ErrorCode::DiskFull) => KeepError::Full,
+        Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => KeepError::Busy,
+        Some(ErrorCode::ReadOnly) => KeepError::ReadOnly,
+        Some(ErrorCode::NotADatabase) => KeepError::NotANotebook,
+        Some(ErrorCode::DatabaseCorrupt) => KeepError::Damaged(error.to_string()),
+        _ => KeepError::System(error.to_string()),
+    }
+}

@@ -1,0 +1,216 @@
+//! What stands in a notebook now, worked out from the heads of its records. What two people wrote unlike is used
+//! neither way until somebody settles it.
+
+use super::payload::{Key, NoPayload, Payload};
+use crate::assess::{SiteGoal, natural_order};
+use crate::finding::Finding;
+use crate::input::Input;
+use crate::message::{Message, Value};
+use crate::revision::{Content, RecordId, Revision, RevisionId};
+use serde::de::IgnoredAny;
+use std::collections::BTreeMap;
+
+/// A head that something stands on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Head {
+    /// The record.
+    pub record: RecordId,
+    /// Its revision.
+    pub revision: RevisionId,
+}
+
+/// What stands under one key, and all heads that say so.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Standing {
+    /// The record.
+    pub payload: Payload,
+    /// The revision that it was taken from.
+    pub revision: Revision,
+    /// The heads that agree on it.
+    pub heads: Vec<Head>,
+}
+
+/// Revisions that stand side by side and differ.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Conflict {
+    /// What it is about, as the first of them calls it.
+    pub called: Message,
+    /// What it is about; each version's own, should they differ in that too.
+    pub keys: Vec<Key>,
+    /// The versions, in an order that doesn't depend on who came first.
+    pub versions: Vec<Revision>,
+}
+
+/// What stands now.
+#[derive(Clone, Debug, Default)]
+pub struct Current {
+    /// Everything that can be used.
+    pub standing: BTreeMap<Key, Standing>,
+    /// Everything that must be settled first.
+    pub conflicts: Vec<Conflict>,
+    /// How many records of each kind a newer version wrote.
+    pub newer: BTreeMap<String, usize>,
+    /// Records that are not what their kind says.
+    pub not_understood: Vec<Revision>,
+}
+
+impl Current {
+    /// What stands, from the heads of all records in any order.
+    pub fn of(heads: Vec<Revision>) -> Self {
+        let mut by_record: BTreeMap<RecordId, Vec<Revision>> = BTreeMap::new();
+        for head in heads {
+            by_record.entry(head.record()).or_default().push(head);
+        }
+        let mut current = Self::default();
+        let mut groups: BTreeMap<Key, Vec<(Payload, Revision)>> = BTreeMap::new();
+        let mut unlike: Vec<Vec<Revision>> = Vec::new();
+        for own in by_record.into_values() {
+            let mut versions: Vec<(Result<Payload, NoPayload>, Revision)> =
+                own.into_iter().map(|head| (Payload::of(&head), head)).collect();
+            let newer = versions.iter().find(|(payload, _)| matches!(payload, Err(NoPayload::Newer)));
+            if let Some((_, head)) = newer {
+                *current.newer.entry(head.head().kind.0.clone()).or_default() += 1;
+                continue;
+            }
+            if versions.len() > 1 && !alike(&versions) {
+                unlike.push(versions.into_iter().map(|(_, head)| head).collect());
+                continue;
+            }
+            versions
+                .sort_by(|(_, a), (_, b)| a.content_text().cmp(&b.content_text()).then(a.id().cmp(&b.id())));
+            for (payload, head) in versions {
+                match payload {
+                    Ok(payload) => groups.entry(payload.key()).or_default().push((payload, head)),
+                    Err(NoPayload::NotUnderstood) => current.not_understood.push(head),
+                    Err(_) => {}
+                }
+            }
+        }
+        for versions in unlike {
+            current.dispute(versions, &mut groups);
+        }
+        for (key, own) in groups {
+            current.stand(key, own);
+        }
+        current.conflicts.sort_by(|a, b| a.keys.cmp(&b.keys));
+        current
+    }
+
+    /// A record with unlike heads; whatever else claims to be the same thing is drawn in.
+    fn dispute(&mut self, mut versions: Vec<Revision>, groups: &mut BTreeMap<Key, Vec<(Payload, Revision)>>) {
+        let keys: Vec<Key> = versions.iter().filter_map(|head| Some(Payload::of(head).ok()?.key())).collect();
+        for key in &keys {
+            versions.extend(groups.remove(key).into_iter().flatten().map(|(_, head)| head));
+        }
+        self.push_conflict(keys, versions);
+    }
+
+    /// Heads under one key: one thing where they agree.
+    fn stand(&mut self, key: Key, mut own: Vec<(Payload, Revision)>) {
+        let agree = own.windows(2).all(|pair| pair[0].0.without_places() == pair[1].0.without_places());
+        // a protocol's key is its meaning, so two wordings of it give the same figures
+        if agree || key.kind == "protocol" {
+            own.sort_by(|(_, a), (_, b)| a.content_text().cmp(&b.content_text()).then(a.id().cmp(&b.id())));
+            let heads =
+                own.iter().map(|(_, head)| Head { record: head.record(), revision: head.id() }).collect();
+            if let Some((payload, revision)) = own.into_iter().next() {
+                self.standing.insert(key, Standing { payload, revision, heads });
+            }
+        } else {
+            self.push_conflict(vec![key], own.into_iter().map(|(_, head)| head).collect());
+        }
+    }
+
+    fn push_conflict(&mut self, mut keys: Vec<Key>, mut versions: Vec<Revision>) {
+        keys.sort();
+        keys.dedup();
+        versions.sort_by(|a, b| a.id().cmp(&b.id()).then_with(|| a.sha256().cmp(b.sha256())));
+        let first = versions.iter().find_map(|head| Payload::of(head).ok());
+        let called = first.map_or(Message::new("record-unread"), |payload| payload.called());
+        self.conflicts.push(Conflict { called, keys, versions });
+    }
+
+    /// Everything that stands, ready to be worked with, and its goals. The order is that of sites, lines and dates,
+    /// whatever the order in which it was handed in.
+    pub fn input(&self) -> (Input, Vec<SiteGoal>) {
+        let mut input = Input { findings: self.findings(), ..Input::default() };
+        let mut goals = Vec::new();
+        for standing in self.standing.values() {
+            match &standing.payload {
+                Payload::Line(line) => input.plan.push(line.clone()),
+                Payload::Stratum(stratum) => input.strata.push(stratum.clone()),
+                Payload::Visit(visit) => input.visits.push((**visit).clone()),
+                Payload::Plants(plants) => input.plants = plants.clone(),
+                Payload::Protocol(protocol) => {
+                    input.add_protocol((**protocol).clone());
+                }
+                Payload::Goal(goal) => goals.push(goal.clone()),
+                Payload::Import(files) => {
+                    input.files.extend(
+                        files.iter().filter(|file| !input.files.contains(file)).cloned().collect::<Vec<_>>(),
+                    );
+                }
+            }
+        }
+        input.plan.sort_by(|a, b| a.site.cmp(&b.site).then_with(|| natural_order(&a.line, &b.line)));
+        input.visits.sort_by(|a, b| {
+            (&a.site, a.date)
+                .cmp(&(&b.site, b.date))
+                .then_with(|| natural_order(&a.line, &b.line))
+                .then_with(|| natural_order(&a.pass, &b.pass))
+                .then_with(|| (&a.reader, &a.recorder).cmp(&(&b.reader, &b.recorder)))
+        });
+        (input, goals)
+    }
+
+    /// What a person should know of the notebook before using what stands in it.
+    pub fn findings(&self) -> Vec<Finding> {
+        let mut findings: Vec<Finding> = self.conflicts.iter().map(Conflict::finding).collect();
+        findings.extend(self.not_understood.iter().map(|revision| {
+            let message = Message::new("record-not-understood").with("kind", revision.head().kind.0.as_str());
+            Finding::must_settle(message.with("revision", revision.id().short()))
+        }));
+        findings.extend(self.newer.iter().map(|(kind, &records)| {
+            Finding::note(Message::new("records-newer").with("kind", kind.as_str()).with("records", records))
+        }));
+        findings
+    }
+}
+
+impl Conflict {
+    /// What must be settled, with who wrote each version.
+    pub fn finding(&self) -> Finding {
+        let versions = self.versions.iter().map(|version| Value::from(written_by(version))).collect();
+        Finding::must_settle(
+            Message::new("two-versions")
+                .with("what", self.called.clone())
+                .with("versions", Value::List(versions)),
+        )
+    }
+}
+
+/// Who made a revision, where and when.
+pub fn written_by(revision: &Revision) -> Message {
+    let time = revision.head().time.minute();
+    let code = revision.id().short();
+    match revision.content::<IgnoredAny>() {
+        Some(Content { author, device, .. }) => Message::new("written-by")
+            .with("author", author)
+            .with("device", device)
+            .with("time", time)
+            .with("revision", code),
+        None => Message::new("written-by-erased").with("time", time).with("revision", code),
+    }
+}
+
+/// All heads of a record say the same, places aside.
+fn alike(versions: &[(Result<Payload, NoPayload>, Revision)]) -> bool {
+    let meaning = |payload: &Result<Payload, NoPayload>| {
+        payload.as_ref().map(Payload::without_places).map_err(|why| *why)
+    };
+    versions.windows(2).all(|pair| {
+        let (a, b) = (meaning(&pair[0].0), meaning(&pair[1].0));
+        // what can't be read can't be held to agree
+        a == b && !matches!(a, Err(NoPayload::NotUnderstood | NoPayload::Erased))
+    })
+}

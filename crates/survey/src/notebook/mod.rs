@@ -1,0 +1,15 @@
+//! A notebook: the records that were handed in over time, each through all its revisions.
+//!
+//! | what | module |
+//! | --- | --- |
+//! | which kinds of record there are, and what tells two of a kind apart | [`payload`] |
+//! | what stands now, and what must be settled first | [`current`] |
+//! | files brought into a notebook | [`gather`] |
+//! | settling, restoring, undoing, erasing | [`amend`] |
+//! | drafts made into revisions | [`hand`] |
+
+pub mod amend;
+pub mod current;
+pub mod gather;
+pub mod hand;
+pub mod payload;

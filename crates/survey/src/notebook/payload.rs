@@ -1,0 +1,211 @@
+//! The kinds of record that this version knows, and what tells two records of a kind apart.
+
+use crate::assess::SiteGoal;
+use crate::goal::{Relation, Subject, Wanted};
+use crate::input::SourceFile;
+use crate::message::{Message, Value as Said};
+use crate::plan::{PlannedLine, Stratum};
+use crate::plants::PlantList;
+use crate::protocol::Protocol;
+use crate::revision::{Content, Kind, Revision};
+use crate::visit::Visit;
+use serde::Deserialize;
+use serde_json::Value;
+
+/// The version of the format of every kind below.
+pub const VERSION: u32 = 1;
+
+/// A record as this version knows it.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Payload {
+    /// A planned line.
+    Line(PlannedLine),
+    /// A stratum with its area.
+    Stratum(Stratum),
+    /// A visit with its intercepts.
+    Visit(Box<Visit>),
+    /// The plant list.
+    Plants(PlantList),
+    /// A protocol.
+    Protocol(Box<Protocol>),
+    /// A goal.
+    Goal(SiteGoal),
+    /// The files of an import.
+    Import(Vec<SourceFile>),
+}
+
+/// Why a revision's record is not there to be used.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NoPayload {
+    /// It was taken back.
+    TakenBack,
+    /// It was blanked.
+    Erased,
+    /// A newer version wrote it; it is kept unread.
+    Newer,
+    /// It is not what its kind says.
+    NotUnderstood,
+}
+
+/// What tells a record from every other, in the trade's own terms: two records under one key are one thing twice.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Key {
+    /// The kind.
+    pub kind: &'static str,
+    /// Site, line, date and whatever else tells it apart.
+    pub parts: Vec<String>,
+}
+
+impl Payload {
+    /// What a revision holds.
+    ///
+    /// # Errors
+    /// [`NoPayload`]
+    pub fn of(revision: &Revision) -> Result<Self, NoPayload> {
+        if revision.is_erased() {
+            return Err(NoPayload::Erased);
+        }
+        if revision.head().version > VERSION {
+            return Err(NoPayload::Newer);
+        }
+        match revision.head().kind.0.as_str() {
+            "line" => typed(revision).map(Self::Line),
+            "stratum" => typed(revision).map(Self::Stratum),
+            "visit" => typed(revision).map(Self::Visit),
+            "plants" => typed(revision).map(Self::Plants),
+            "protocol" => typed(revision).map(Self::Protocol),
+            "goal" => typed(revision).map(Self::Goal),
+            "import" => typed(revision).map(Self::Import),
+            _ => Err(NoPayload::Newer),
+        }
+    }
+
+    /// Its kind.
+    pub const fn kind(&self) -> &'static str {
+        match self {
+            Self::Line(_) => "line",
+            Self::Stratum(_) => "stratum",
+            Self::Visit(_) => "visit",
+            Self::Plants(_) => "plants",
+            Self::Protocol(_) => "protocol",
+            Self::Goal(_) => "goal",
+            Self::Import(_) => "import",
+        }
+    }
+
+    /// The kind as a revision carries it.
+    pub fn kind_word(&self) -> Kind {
+        Kind(self.kind().to_owned())
+    }
+
+    /// The record as JSON.
+    ///
+    /// # Panics
+    /// never: records have text for keys, and nothing in them refuses to be written
+    pub fn to_json(&self) -> Value {
+        let json = match self {
+            Self::Line(line) => serde_json::to_value(line),
+            Self::Stratum(stratum) => serde_json::to_value(stratum),
+            Self::Visit(visit) => serde_json::to_value(visit),
+            Self::Plants(plants) => serde_json::to_value(plants),
+            Self::Protocol(protocol) => serde_json::to_value(protocol),
+            Self::Goal(goal) => serde_json::to_value(goal),
+            Self::Import(files) => serde_json::to_value(files),
+        };
+        json.expect("records have text for keys")
+    }
+
+    /// The same record without the files and rows that it was read from, which are no part of its meaning.
+    #[must_use]
+    pub fn without_places(&self) -> Self {
+        let mut same = self.clone();
+        if let Self::Visit(visit) = &mut same {
+            visit.place = None;
+            for intercept in &mut visit.intercepts {
+                intercept.place = None;
+            }
+        }
+        same
+    }
+
+    /// What tells it apart. A notebook has one plant list; a protocol is its meaning.
+    pub fn key(&self) -> Key {
+        let parts: Vec<String> = match self {
+            Self::Line(line) => vec![line.site.clone(), line.line.clone()],
+            Self::Stratum(stratum) => vec![stratum.site.clone(), stratum.name.clone()],
+            Self::Visit(visit) => vec![
+                visit.site.clone(),
+                visit.line.clone(),
+                visit.date.map_or_else(String::new, |date| date.to_string()),
+                visit.reader.clone(),
+                visit.recorder.clone(),
+                visit.pass.clone(),
+            ],
+            Self::Plants(_) => Vec::new(),
+            Self::Protocol(protocol) => vec![protocol.fingerprint()],
+            Self::Goal(goal) => goal_parts(goal),
+            Self::Import(files) => files.iter().map(|file| file.sha256.clone()).collect(),
+        };
+        Key { kind: self.kind(), parts }
+    }
+
+    /// How a person would call it.
+    pub fn called(&self) -> Message {
+        match self {
+            Self::Line(line) => of_line("record-line", &line.site, &line.line),
+            Self::Stratum(stratum) => Message::new("record-stratum")
+                .with("site", stratum.site.as_str())
+                .with("stratum", stratum.name.as_str()),
+            Self::Visit(visit) => match visit.date {
+                Some(date) => {
+                    of_line("record-visit", &visit.site, &visit.line).with("date", date.to_string())
+                }
+                None => of_line("record-visit-undated", &visit.site, &visit.line),
+            },
+            Self::Plants(_) => Message::new("record-plants"),
+            Self::Protocol(protocol) => Message::new("record-protocol").with("name", protocol.name.as_str()),
+            Self::Goal(goal) => match &goal.site {
+                Some(site) => Message::new("record-goal-site").with("site", site.as_str()),
+                None => Message::new("record-goal"),
+            },
+            Self::Import(files) => Message::new("record-import")
+                .with("files", Said::List(files.iter().map(|file| Said::Text(file.name.clone())).collect())),
+        }
+    }
+}
+
+fn of_line(code: &'static str, site: &str, line: &str) -> Message {
+    Message::new(code).with("site", site).with("line", line)
+}
+
+/// A goal of another source is another goal; another value from the same source is a correction.
+fn goal_parts(goal: &SiteGoal) -> Vec<String> {
+    let subject = match &goal.goal.subject {
+        Subject::Canopy => "canopy".to_owned(),
+        Subject::Sum => "sum".to_owned(),
+        Subject::Dead => "dead".to_owned(),
+        Subject::Species(code) => format!("species {code}"),
+        Subject::Form(form) => format!("form {}", form.word()),
+        Subject::Group(group) => format!("group {group}"),
+    };
+    let wanted = match &goal.goal.wanted {
+        Wanted::Cover(relation) => ["cover", relation_word(relation)],
+        Wanted::Height(relation) => ["height", relation_word(relation)],
+    };
+    let mut parts = vec![goal.site.clone().unwrap_or_default(), subject, goal.goal.source.clone()];
+    parts.extend(wanted.map(str::to_owned));
+    parts
+}
+
+const fn relation_word<T>(relation: &Relation<T>) -> &'static str {
+    match relation {
+        Relation::AtLeast(_) => "at-least",
+        Relation::AtMost(_) => "at-most",
+        Relation::Between(..) => "between",
+    }
+}
+
+fn typed<T: for<'de> Deserialize<'de>>(revision: &Revision) -> Result<T, NoPayload> {
+    let content: Content<T> = revision.content().ok_or(NoPayload::NotUnderstood)?;
+    content.payload.ok_or(NoPayload::TakenBack)
+}

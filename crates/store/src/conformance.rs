@@ -100,7 +100,7 @@ pub fn conformance(mut make: impl FnMut() -> Box<dyn Keep>) {
     an_action_is_found_again(&mut *make());
 }
 
-const HELD: &str = "the store does what it is asked";
+const HELD: &str = "keeps its promise";
 
 fn nothing_at_first(keep: &dyn Keep) {
     assert_eq!(keep.heads().expect(HELD), []);

@@ -62,10 +62,14 @@ impl Device {
         let drafts = gather(&current, input, &[]).drafts;
         let made = self.write("import", drafts);
         let number = made.len();
-        made.into_iter().for_each(|revision| {
-            records.add(revision);
-        });
+        add_all(records, made);
         number
+    }
+}
+
+fn add_all(records: &mut Records, made: Vec<Revision>) {
+    for revision in made {
+        records.add(revision);
     }
 }
 
@@ -189,7 +193,7 @@ proptest! {
             shuffled.swap(at, usize::try_from(seed.rotate_left(u32::try_from(at).unwrap()) % length as u64).unwrap());
         }
         let [mut one, mut other] = [Records::default(), Records::default()];
-        story.iter().for_each(|revision| { one.add(revision.clone()); });
+        add_all(&mut one, story.clone());
         for revision in shuffled.iter().chain(&story) {
             other.add(revision.clone());
         }
@@ -205,7 +209,7 @@ proptest! {
     #[test]
     fn parents_come_before_children_and_every_record_has_a_head(story in stories()) {
         let mut records = Records::default();
-        story.iter().for_each(|revision| { records.add(revision.clone()); });
+        add_all(&mut records, story.clone());
         for revision in records.revisions() {
             let own = records.of(revision.record());
             prop_assert!(!heads(&own).is_empty());
@@ -265,9 +269,7 @@ fn two_corrections_are_used_neither_way_until_settled() {
     assert_eq!(conflict.versions.len(), 2);
     let made = here.write("settle", amend::settle(conflict, &conflict.versions[1]).unwrap());
     assert_eq!(made[0].head().parents, conflict.versions.iter().map(Revision::id).collect());
-    made.into_iter().for_each(|revision| {
-        records.add(revision);
-    });
+    add_all(&mut records, made);
     let (input, _) = standing(&records).input();
     let chosen: Content<Visit> = conflict.versions[1].content().unwrap();
     assert_eq!(input.visits[0], chosen.payload.unwrap());
@@ -306,9 +308,7 @@ fn one_visit_under_two_records_is_one_visit() {
     let conflict = &current.conflicts[0];
     let made = here.write("settle", amend::settle(conflict, &conflict.versions[0]).unwrap());
     assert_eq!(made.len(), 2, "the other record is taken back");
-    made.into_iter().for_each(|revision| {
-        records.add(revision);
-    });
+    add_all(&mut records, made);
     assert!(standing(&records).conflicts.is_empty());
     assert_eq!(standing(&records).input().0.visits.len(), 2);
     // a change to what stands twice leaves one of the two
@@ -332,17 +332,13 @@ fn an_import_is_undone_as_one_and_an_earlier_revision_restored() {
     assert_eq!(touched.len(), 3);
     let drafts: Vec<Draft> =
         touched.iter().map(|&record| amend::undo(&records.of(record), action).unwrap()).collect();
-    device.write("undo", drafts).into_iter().for_each(|revision| {
-        records.add(revision);
-    });
+    add_all(&mut records, device.write("undo", drafts));
     assert_eq!(standing(&records).input().0.visits, [visit("1", 7)]);
     // undone once, there is nothing left to undo
     assert!(touched.iter().all(|&record| amend::undo(&records.of(record), action).is_none()));
     let own = records.of(changed.record());
     let draft = amend::restore(&own, &changed).unwrap();
-    device.write("restore", vec![draft]).into_iter().for_each(|revision| {
-        records.add(revision);
-    });
+    add_all(&mut records, device.write("restore", vec![draft]));
     assert_eq!(standing(&records).input().0.visits, [visit("1", 8)]);
     let own = records.of(changed.record());
     assert_eq!(amend::restore(&own, &changed), Err(NotAmended::AlreadyStands));
@@ -367,9 +363,7 @@ fn a_person_is_forgotten_and_ids_and_hashes_stay() {
         Some(payload)
     };
     let (draft, blank) = amend::erase(&own.iter().collect::<Vec<_>>(), without).unwrap();
-    device.write("erase", vec![draft]).into_iter().for_each(|revision| {
-        records.add(revision);
-    });
+    add_all(&mut records, device.write("erase", vec![draft]));
     for revision in own.iter().filter(|revision| blank.contains(&revision.id())) {
         assert_eq!(records.add(revision.erased()), Added::Erased);
         // an old copy brings nothing back
@@ -415,9 +409,7 @@ fn what_a_newer_version_wrote_is_kept_unread() {
     let photo = newer.clone();
     newer.kind = Kind("visit".into());
     newer.version = 99;
-    device.write("invent", vec![photo, newer]).into_iter().for_each(|revision| {
-        records.add(revision);
-    });
+    add_all(&mut records, device.write("invent", vec![photo, newer]));
     let current = standing(&records);
     assert_eq!(current.newer.values().sum::<usize>(), 2);
     let (input, _) = current.input();
@@ -438,9 +430,7 @@ fn unknown_fields_survive_a_correction() {
         version: 1,
         payload: Some(payload),
     };
-    device.write("invent", vec![draft]).into_iter().for_each(|revision| {
-        records.add(revision);
-    });
+    add_all(&mut records, device.write("invent", vec![draft]));
     device.import(&mut records, &sheet("b", vec![visit("1", 8)]));
     let head =
         standing(&records).standing.into_values().find(|one| one.payload.kind() == "visit").unwrap().revision;

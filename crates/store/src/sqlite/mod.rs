@@ -112,15 +112,7 @@ impl Keep for Sqlite {
     }
 
     fn heads(&self) -> Result<Vec<Revision>, KeepError> {
-        // where every revision of a record is somebody's parent, all are heads, as in `tautline_survey::record::heads`
-        let heads = format!(
-            "WITH head AS (SELECT seq FROM revision r WHERE NOT EXISTS
-                 (SELECT 1 FROM parent p WHERE p.record = r.record AND p.parent = r.id))
-             {REVISION} WHERE seq IN head
-             OR record IN (SELECT record FROM revision EXCEPT SELECT record FROM revision WHERE seq IN head)
-             ORDER BY seq"
-        );
-        read(&self.connection, &heads, &[]).map(|(revisions, _)| revisions)
+        read(&self.connection, include_str!("heads.sql"), &[]).map(|(revisions, _)| revisions)
     }
 
     fn of_record(&self, record: RecordId) -> Result<Vec<Revision>, KeepError> {

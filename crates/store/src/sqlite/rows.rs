@@ -15,15 +15,9 @@ pub(super) struct Writer<'a> {
 impl<'a> Writer<'a> {
     pub(super) fn new(connection: &'a Connection) -> rusqlite::Result<Self> {
         Ok(Self {
-            insert: connection.prepare(
-                "INSERT INTO revision (id, sha256, record, action, counter, head, content)
-                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7) ON CONFLICT (id, sha256) DO NOTHING",
-            )?,
+            insert: connection.prepare(include_str!("add.sql"))?,
             name_parent: connection.prepare("INSERT OR IGNORE INTO parent VALUES (?1, ?2, ?3)")?,
-            blank: connection.prepare(
-                "UPDATE revision SET content = NULL, seq = (SELECT max(seq) + 1 FROM revision)
-                 WHERE id = ?1 AND sha256 = ?2 AND content IS NOT NULL",
-            )?,
+            blank: connection.prepare(include_str!("blank.sql"))?,
         })
     }
 

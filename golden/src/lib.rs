@@ -8,6 +8,7 @@
 //! | estimates, intervals, verdicts, lines to come | `sites` |
 //! | power, and the handbooks' numbers of lines | `plans` |
 //! | change, turnover, trend | `follow` |
+//! | lines and plots drawn on a site | `places` |
 //! | randomness and invented stands | `stands` |
 //! | figures and lengths as people read them | `printed` |
 //!
@@ -20,6 +21,7 @@ mod follow;
 mod inputs;
 mod lines;
 mod mathematics;
+mod places;
 mod plans;
 mod printed;
 mod sites;
@@ -37,6 +39,7 @@ pub fn table() -> String {
     sites::rows(&mut table);
     plans::rows(&mut table);
     follow::rows(&mut table);
+    places::rows(&mut table);
     stands::rows(&mut table);
     printed::rows(&mut table);
     table.text()

@@ -1,9 +1,12 @@
 //! Plans: the chance that a test sees a difference, and the numbers of lines that handbooks give.
 
 use tautline_engine::confidence::Method;
+use tautline_engine::effort::change::{Change, Lines};
 use tautline_engine::effort::power::{Groups, Sides, TTest};
-use tautline_engine::effort::size;
+use tautline_engine::effort::trend::{JudgedBy, Trend};
+use tautline_engine::effort::width::Width;
 use tautline_engine::effort::{SoFar, chance_to_settle};
+use tautline_engine::effort::{allot, length, size};
 use tautline_engine::verdict::Goal;
 
 use crate::inputs::Inputs;
@@ -13,6 +16,7 @@ const PLANS: usize = 10;
 
 pub(crate) fn rows(table: &mut Table) {
     let mut inputs = Inputs::new(5);
+    let mut of_wider = Inputs::new(51);
     for plan in 0..PLANS {
         for groups in [Groups::One, Groups::Two] {
             for sides in [Sides::One, Sides::Two] {
@@ -22,6 +26,7 @@ pub(crate) fn rows(table: &mut Table) {
             }
         }
         size_rows(table, plan, &mut inputs);
+        wider_rows(table, plan, &mut of_wider);
         settle_rows(table, plan, &mut inputs);
     }
 }
@@ -65,6 +70,39 @@ fn settle_rows(table: &mut Table, plan: usize, inputs: &mut Inputs) {
         let chance = chance_to_settle(&so_far, goal, 0.9, 10 + 4 * plan);
         table.real(format_args!("settle {plan} {goal:?}"), chance);
     }
+}
+
+fn wider_rows(table: &mut Table, plan: usize, inputs: &mut Inputs) {
+    let deviation = inputs.between(0.03, 0.2);
+    let population = plan.is_multiple_of(2).then_some(150.0);
+    let width = Width { confidence: 0.9, deviation, population };
+    table.real(format_args!("width {plan} chance"), width.chance(0.05, 12));
+    table.real(format_args!("width {plan} half"), width.half_width(12, 0.8));
+    let lines = Lines::Permanent { correlation: inputs.between(0.0, 0.95) };
+    let change = Change { lines, deviation, sides: Sides::Two, alpha: 0.1, population };
+    table.real(format_args!("change {plan} chance"), change.chance(0.05, 9));
+    maybe(table, format!("change {plan} detectable"), change.detectable(9, 0.8));
+    let trend = Trend {
+        years: (0..6).map(f64::from).collect(),
+        judged_by: if plan.is_multiple_of(2) { JudgedBy::YearMeans } else { JudgedBy::LineSlopes },
+        deviation,
+        between_years: 0.02,
+        between_slopes: 0.004,
+        sides: Sides::One,
+        alpha: 0.1,
+    };
+    table.real(format_args!("trend {plan} chance"), trend.chance(0.01, 10));
+    let mut stratum = || allot::Stratum {
+        area: inputs.between(1.0, 9.0),
+        deviation: inputs.between(0.02, 0.2),
+        cost: inputs.between(10.0, 40.0),
+        least: 2,
+    };
+    let strata = [stratum(), stratum(), stratum()];
+    let lines = allot::allot(&strata, 20, allot::Allotment::Neyman);
+    table.row(format_args!("allot {plan}"), format_args!("{lines:?}"));
+    let law = length::Law { of_one_metre: deviation, fall: inputs.between(0.1, 0.9) };
+    table.real(format_args!("law {plan}"), law.deviation(50.0));
 }
 
 fn maybe(table: &mut Table, label: String, value: Option<f64>) {

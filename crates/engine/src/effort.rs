@@ -1,9 +1,24 @@
-//! How many lines would settle a verdict, with a stated chance.
+//! How many lines, how long, and what a given number can show.
 //!
-//! [`power`] has the chances of t tests, [`size`] the handbooks' formulas for numbers of lines.
+//! | question | module |
+//! | --- | --- |
+//! | lines that would settle a verdict | here |
+//! | lines for a wanted half-width, with assurance | [`width`] |
+//! | lines for a change, permanent or temporary | [`change`] |
+//! | lines or years for a trend | [`trend`] |
+//! | lines of each stratum | [`allot`] |
+//! | length against number, with a cost | [`length`] |
+//! | chances of t tests | [`power`] |
+//! | the handbooks' formulas | [`size`] |
 
+pub mod allot;
+pub mod change;
+pub mod length;
 pub mod power;
+mod search;
 pub mod size;
+pub mod trend;
+pub mod width;
 
 use crate::confidence::{Method, Scale};
 use crate::num::math::sqrt;

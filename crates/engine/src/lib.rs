@@ -18,7 +18,8 @@
 //! | judge | [`verdict`] | met, not met, not yet shown |
 //! | follow | [`change`] | change between two visits: paired or not, where on the tape, what could hide |
 //! | follow | [`trend`] | trend over many visits |
-//! | lay out | [`effort`] | lines that would settle it, with a stated chance |
+//! | plan | [`effort`] | how many lines, how long, with what chance |
+//! | plan | [`place`] | where they go |
 //! | practise | [`simulate`] | invented stands with a known cover; [`seed`] |
 //! | everywhere | [`num`] | the one door to mathematics, quantiles, sums, rounding for people |
 #![forbid(unsafe_code)]
@@ -35,6 +36,7 @@ pub mod gaps;
 pub mod length;
 pub mod num;
 pub mod outlying;
+pub mod place;
 pub mod rule;
 pub mod seed;
 pub mod simulate;

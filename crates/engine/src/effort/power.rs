@@ -70,7 +70,8 @@ impl TTest {
         self.power_at(difference * sqrt(first * second / (first + second)), first + second - 2.0)
     }
 
-    fn power_at(&self, delta: f64, df: f64) -> f64 {
+    /// Chance with the noncentrality and the degrees of freedom as they are.
+    pub(super) fn power_at(&self, delta: f64, df: f64) -> f64 {
         match self.sides {
             Sides::One => 1.0 - noncentral_t_cdf(t_quantile(1.0 - self.alpha, df), df, delta),
             Sides::Two => {

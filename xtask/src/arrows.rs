@@ -29,6 +29,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
             "tautline-store",
         ],
     ),
+    ("bench", &["tautline-engine", "tautline-survey", "tautline-exchange"]),
     ("golden", &["tautline-engine"]),
     ("xtask", &["tautline-survey"]),
 ];

@@ -5,6 +5,7 @@ use std::path::PathBuf;
 
 use schemars::{Schema, schema_for};
 use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
+use tautline_survey::sites::SitesOutput;
 
 use crate::Outcome;
 use crate::cargo::root;
@@ -15,6 +16,7 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("cover", schema_for!(CoverOutput)),
         ("assess", schema_for!(AssessOutput)),
         ("check", schema_for!(CheckOutput)),
+        ("sites", schema_for!(SitesOutput)),
     ]
 }
 

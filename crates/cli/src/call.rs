@@ -27,7 +27,7 @@ pub(crate) fn command(words: &Words) -> Command {
     let option = |name: &'static str, value: &'static str, help| {
         Arg::new(name).long(name).value_name(value).help(words.word(help))
     };
-    let shared = |command: Command| {
+    let common = |command: Command| {
         command
             .arg(
                 Arg::new("files")
@@ -38,10 +38,8 @@ pub(crate) fn command(words: &Words) -> Command {
             )
             .arg(flag("json", "help-json").conflicts_with("csv"))
             .arg(flag("csv", "help-csv"))
-            .arg(flag("explain", "help-explain"))
             .arg(option("protocol", "FILE|NAME", "help-protocol"))
             .arg(option("gap-rule", "LENGTH", "help-gap-rule"))
-            .arg(option("gap-classes", "LENGTHS", "help-gap-classes"))
             .arg(option("count", "WHAT", "help-count"))
             .arg(option("line-length", "LENGTH", "help-line-length"))
             .arg(option("unit", "UNIT", "help-unit"))
@@ -55,15 +53,23 @@ pub(crate) fn command(words: &Words) -> Command {
                 "student-t",
                 "bca",
             ]))
-            .arg(option("by", "WHAT", "help-by").value_parser(["species", "form", "group"]))
             .arg(flag("use-partly-read", "help-use-partly-read"))
             .arg(flag("on-the-level", "help-on-the-level"))
     };
+    let shared = |command: Command| {
+        common(command)
+            .arg(flag("explain", "help-explain"))
+            .arg(option("gap-classes", "LENGTHS", "help-gap-classes"))
+            .arg(option("by", "WHAT", "help-by").value_parser(["species", "form", "group"]))
+    };
+    let where_present = || option("where-present", "PERCENT", "help-where-present");
+    let goal = || option("goal", "GOAL", "help-goal").action(ArgAction::Append);
     let assess = shared(sub("assess", "help-assess"))
-        .arg(option("goal", "GOAL", "help-goal").action(ArgAction::Append))
+        .arg(goal())
         .arg(option("report", "FILE", "help-report"))
         .arg(option("claim", "WHAT", "help-claim").value_parser(["site", "plot"]))
-        .arg(option("where-present", "PERCENT", "help-where-present"));
+        .arg(where_present());
+    let sites = common(sub("sites", "help-sites")).arg(goal()).arg(where_present());
     let files =
         Arg::new("files").value_name("FILES").help(words.word("help-files")).num_args(1..).required(true);
     let sheet = sub("sheet", "help-sheet")
@@ -99,6 +105,7 @@ pub(crate) fn command(words: &Words) -> Command {
             shared(sub("cover", "help-cover")).arg(flag("work", "help-work")).arg(flag("gaps", "help-gaps")),
         )
         .subcommand(assess)
+        .subcommand(sites)
         .subcommand(check)
         .subcommand(sheet)
         .subcommand(demo)
@@ -112,6 +119,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
     let done = match matches.subcommand() {
         Some(("cover", asked)) => cover(asked, words),
         Some(("assess", asked)) => assess_sites(asked, words),
+        Some(("sites", asked)) => crate::sites::sites(asked, words),
         Some(("check", asked)) => check_readings(asked, words),
         Some(("sheet", asked)) => sheet(asked, words),
         Some(("demo", asked)) => write_demo(asked, words),
@@ -128,7 +136,8 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
     })
 }
 
-type Done = Result<Exit, (String, Exit)>;
+/// How a call ended, or why it came to nothing.
+pub(crate) type Done = Result<Exit, (String, Exit)>;
 
 fn cover(asked: &ArgMatches, words: &Words) -> Done {
     let (read, question) = readings(asked, words)?;
@@ -255,30 +264,49 @@ fn length_option(asked: &ArgMatches, name: &str, words: &Words) -> Result<Option
     asked.get_one::<String>(name).map(read).transpose()
 }
 
-/// The files, read and looked through.
-fn files_read(asked: &ArgMatches, words: &Words) -> Result<Read, (String, Exit)> {
+/// The files as they were named.
+pub(crate) fn files(asked: &ArgMatches) -> Vec<String> {
+    asked.get_many::<String>("files").into_iter().flatten().cloned().collect()
+}
+
+/// How the files are to be read.
+pub(crate) fn reading(asked: &ArgMatches, words: &Words) -> Result<Options, (String, Exit)> {
     let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
     let (unit, mark) = writing(asked, words)?;
     let length = |name| length_option(asked, name, words);
-    let options = Options {
+    Ok(Options {
         unit,
         mark,
         site: text("site").map(str::to_owned),
         line_length: length("line-length")?,
         protocol: text("protocol").map(|name| protocol_named(name, words)).transpose()?,
-    };
-    let names: Vec<String> = asked.get_many::<String>("files").into_iter().flatten().cloned().collect();
-    let mut read = tautline_exchange::read(&inputs::sources(&names, words)?, &options);
+    })
+}
+
+/// The files, read and looked through.
+fn files_read(asked: &ArgMatches, words: &Words) -> Result<Read, (String, Exit)> {
+    let options = reading(asked, words)?;
+    let mut read = tautline_exchange::read(&inputs::sources(&files(asked), words)?, &options);
     check(&mut read.input);
     Ok(read)
 }
 
 /// The files, read and looked through, and everything asked of them.
 fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (String, Exit)> {
-    let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
+    let mut read = files_read(asked, words)?;
+    let mut question = question(asked, words)?;
+    if question.goals.is_empty() {
+        question.goals = core::mem::take(&mut read.goals);
+    }
+    Ok((read, question))
+}
+
+/// Everything asked of the readings; goals that stand in the files are not among it yet.
+pub(crate) fn question(asked: &ArgMatches, words: &Words) -> Result<Question, (String, Exit)> {
+    // not every call has every option
+    let text = |name: &str| asked.try_get_one::<String>(name).ok().flatten().map(String::as_str);
     let (unit, mark) = writing(asked, words)?;
     let length = |name| length_option(asked, name, words);
-    let mut read = files_read(asked, words)?;
     let mut question = Question::default();
     question.choice.gap_limit = length("gap-rule")?.map(|measure| measure.length());
     question.choice.gap_breaks = text("gap-classes")
@@ -310,14 +338,9 @@ fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (Stri
         Some("group") => By::Group,
         _ => By::Nothing,
     };
-    question.goals = core::mem::take(&mut read.goals);
     // `cover` has no goals and no claim
     if asked.try_contains_id("goal").is_ok() {
-        let asked_goals: Vec<&String> = asked.get_many::<String>("goal").into_iter().flatten().collect();
-        if !asked_goals.is_empty() {
-            question.goals.clear();
-        }
-        for text in asked_goals {
+        for text in asked.get_many::<String>("goal").into_iter().flatten() {
             let goal = goal::read(text, mark.unwrap_or_default())
                 .map_err(|error| (words.say(&goals::finding(&error).message), Exit::NotUnderstood))?;
             question.goals.push(SiteGoal { site: None, goal });
@@ -331,7 +354,7 @@ fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (Stri
             })
             .transpose()?;
     }
-    Ok((read, question))
+    Ok(question)
 }
 
 fn percent(text: &str) -> Option<f64> {

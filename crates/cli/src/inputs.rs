@@ -6,6 +6,7 @@ use std::fs;
 use std::io::Read;
 use std::path::{Path, PathBuf};
 use tautline_exchange::Source;
+use tautline_exchange::stream::{Content, Table};
 use tautline_survey::message::Message;
 use tautline_words::Words;
 
@@ -14,37 +15,52 @@ use tautline_words::Words;
 /// # Errors
 /// the words for the first file that can't be read, and the exit status for it
 pub(crate) fn sources(names: &[String], words: &Words) -> Result<Vec<Source>, (String, Exit)> {
-    let fault = |file: &str, why: &std::io::Error| {
-        let message = Message::new("file-unreadable").with("file", file).with("why", why.to_string());
-        (words.say(&message), Exit::File)
-    };
-    let mut files: Vec<PathBuf> = Vec::new();
-    let mut sources = Vec::new();
-    for name in names {
-        if name == "-" {
-            let mut bytes = Vec::new();
-            std::io::stdin().read_to_end(&mut bytes).map_err(|error| fault("-", &error))?;
-            sources.push(Source { name: "-".into(), bytes });
-        } else if Path::new(name).is_dir() {
-            let own = folder(Path::new(name)).map_err(|error| fault(name, &error))?;
-            if own.is_empty() {
-                let message = Message::new("no-files-in-folder").with("file", name.as_str());
-                return Err((words.say(&message), Exit::File));
-            }
-            files.extend(own);
-        } else {
-            files.push(PathBuf::from(name));
-        }
-    }
+    let tables = tables(names, words)?;
     let progress = Progress::new("progress-reading", words);
-    let number = files.len();
-    for (done, file) in files.into_iter().enumerate() {
-        let name = file.display().to_string();
-        let bytes = fs::read(&file).map_err(|error| fault(&name, &error))?;
+    let number = tables.len();
+    let mut sources = Vec::new();
+    for (done, Table { name, content }) in tables.into_iter().enumerate() {
+        let bytes = match content {
+            Content::Bytes(bytes) => bytes,
+            Content::File(path) => fs::read(path).map_err(|error| unreadable(&name, &error, words))?,
+        };
         sources.push(Source { name, bytes });
         progress.tell(done + 1, number);
     }
     Ok(sources)
+}
+
+/// Every file named, the files of every folder named, and standard input: opened when it is their turn.
+///
+/// # Errors
+/// as [`sources`]
+pub(crate) fn tables(names: &[String], words: &Words) -> Result<Vec<Table>, (String, Exit)> {
+    let mut tables = Vec::new();
+    let file = |path: PathBuf| Table { name: path.display().to_string(), content: Content::File(path) };
+    for name in names {
+        let fault = |error: std::io::Error| unreadable(name, &error, words);
+        if name == "-" {
+            let mut bytes = Vec::new();
+            std::io::stdin().read_to_end(&mut bytes).map_err(fault)?;
+            tables.push(Table { name: "-".into(), content: Content::Bytes(bytes) });
+        } else if Path::new(name).is_dir() {
+            let own = folder(Path::new(name)).map_err(fault)?;
+            if own.is_empty() {
+                let message = Message::new("no-files-in-folder").with("file", name.as_str());
+                return Err((words.say(&message), Exit::File));
+            }
+            tables.extend(own.into_iter().map(file));
+        } else {
+            tables.push(file(PathBuf::from(name)));
+        }
+    }
+    Ok(tables)
+}
+
+/// The words for a file that can't be read.
+pub(crate) fn unreadable(file: &str, why: &std::io::Error, words: &Words) -> (String, Exit) {
+    let message = Message::new("file-unreadable").with("file", file).with("why", why.to_string());
+    (words.say(&message), Exit::File)
 }
 
 /// The files of a folder that are read, by name; folders inside it are left alone, and so is a read-me.

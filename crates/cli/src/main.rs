@@ -6,6 +6,7 @@ mod exit;
 mod inputs;
 mod progress;
 mod show;
+mod sites;
 
 use exit::Exit;
 use std::process::ExitCode;

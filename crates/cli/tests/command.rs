@@ -181,3 +181,22 @@ fn a_typed_sheet_is_read_and_printed_back() {
     // (14 - 12 + 22 - 20) of 780 in
     assert!(cover.contains("0.5 %"), "{cover}");
 }
+
+/// The check value once more, one row a site, whatever way it goes: common practice, no source.
+#[test]
+fn sites_are_one_row_each() {
+    let output = tautline(&["sites", "-", "--goal", "at least 15 %", "--csv"], SHEET);
+    assert_eq!(output.status.code(), Some(0));
+    let printed = text(&output);
+    let row: Vec<&str> = printed.lines().nth(1).unwrap().split(',').collect();
+    assert_eq!(row[..4], ["Invented", "", "1", "19.812"]);
+    assert!((row[4].parse::<f64>().unwrap() - 73.0 / 780.0).abs() < 1e-15);
+    assert!(printed.contains("one-line") && printed.contains("not-yet-shown"), "{printed}");
+    // 1 m and 3 m of 10 m: 10 % and 30 %, mean 20 %
+    let sheet = "site id,line id,line length (m),species,start (m),stop (m),live\n\
+        A,1,10,AAAA,1,2,true\nA,1,10,AAAA,5,9,false\nA,2,10,AAAA,1,4,yes\n";
+    let printed = text(&tautline(&["sites", "-"], sheet));
+    assert!(printed.contains("20.0 %"), "{printed}");
+    let json = text(&tautline(&["sites", "-", "--json"], sheet));
+    assert!(json.contains("\"format\": \"tautline.sites\"") && json.contains("\"lines\": 2"), "{json}");
+}

@@ -5,7 +5,10 @@
 //! (the canopy) and close gaps between species where the rule says so. The sum of species is taken on the same
 //! closed stretches, so the union never passes it by more than what closed between species.
 
+mod canopy;
 mod close;
+
+pub use canopy::CanopyLength;
 
 use crate::length::Length;
 use crate::rule::{Bridging, DeadRule, ReadingRule};

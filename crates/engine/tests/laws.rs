@@ -1,7 +1,7 @@
 //! Laws of reading a line, each stated so that it is true, tried on random readings.
 
 use proptest::prelude::*;
-use tautline_engine::cover::{Intercept, Life, LineCover, line_cover};
+use tautline_engine::cover::{CanopyLength, Intercept, Life, LineCover, line_cover};
 use tautline_engine::curve::curve;
 use tautline_engine::length::{Bare, DecimalMark, Length, Unit, read, write};
 use tautline_engine::rule::{Bridging, DeadRule, GapRule, ReadingRule};
@@ -70,6 +70,21 @@ fn figures(cover: &LineCover) -> (Length, Length, Length, Vec<(u32, Length, Leng
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(400))]
+
+    /// Under any rule, and under the common ones, in which a gap is only asked how long it is.
+    #[test]
+    fn the_canopy_alone_is_the_canopy(mut rows in reading(), rule in rule()) {
+        let mut common = rule;
+        common.gap.two_plants = Bridging::Bridged;
+        common.gap.across_species = Bridging::Bridged;
+        common.gap.between_species = Bridging::Breaks;
+        common.gap.across_dead = Bridging::Bridged;
+        common.shortest = Length::ZERO;
+        for rule in [rule, common] {
+            let whole = cover(&rows, &rule).canopy_length();
+            prop_assert_eq!(CanopyLength::under(rule).of_line(at(LINE), &mut rows), whole);
+        }
+    }
 
     #[test]
     fn order_of_rows_does_not_matter(rows in reading(), rule in rule(), turn in 0_usize..14) {

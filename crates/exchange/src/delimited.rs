@@ -10,7 +10,9 @@ mod visits;
 use crate::headings::{Column, Heading, heading};
 use crate::sheet::{TypedSheet, is_sheet};
 use crate::{protocol, text};
+pub(crate) use cells::ONE_SITE;
 use cells::Row;
+pub(crate) use readings::state;
 use tautline_engine::length::{Bare, DecimalMark};
 use tautline_survey::assess::SiteGoal;
 use tautline_survey::canonical::sha256_hex;
@@ -19,6 +21,7 @@ use tautline_survey::input::{Input, SourceFile};
 use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
 use tautline_survey::protocol::Protocol;
+pub(crate) use visits::unnamed_protocol;
 
 /// A file by name and bytes; whoever reads the disk hands it in.
 #[derive(Clone, Debug)]
@@ -63,8 +66,12 @@ pub struct Read {
 /// assert_eq!(found.input.visits[0].intercepts.len(), 1);
 /// ```
 pub fn read(sources: &[Source], options: &Options) -> Read {
+    read_with(sources, Vec::new(), options)
+}
+
+/// Reads files, and sheets that were cut already.
+pub(crate) fn read_with(sources: &[Source], mut sheets: Vec<Sheet>, options: &Options) -> Read {
     let mut read = Read::default();
-    let mut sheets = Vec::new();
     for source in sources {
         let sha256 = sha256_hex(&source.bytes);
         if let Some(same) = read.input.files.iter().find(|file| file.sha256 == sha256) {
@@ -136,7 +143,7 @@ pub fn read(sources: &[Source], options: &Options) -> Read {
 
 /// What a file is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-enum Kind {
+pub(crate) enum Kind {
     Plants,
     Strata,
     Goals,
@@ -149,11 +156,11 @@ enum Kind {
 }
 
 /// A file cut into rows under headings.
-struct Sheet {
+pub(crate) struct Sheet {
     name: String,
-    kind: Kind,
-    headings: Vec<Heading>,
-    rows: Vec<(u64, Vec<String>)>,
+    pub(crate) kind: Kind,
+    pub(crate) headings: Vec<Heading>,
+    pub(crate) rows: Vec<(u64, Vec<String>)>,
     mark: DecimalMark,
     /// The rows of a typed sheet, which has no headings.
     typed: Option<TypedSheet>,
@@ -167,7 +174,8 @@ impl Sheet {
         Self { name: name.to_owned(), kind: Kind::Readings, headings, rows, mark, typed: Some(typed) }
     }
 
-    fn cut(name: &str, text: &str, options: &Options) -> Self {
+    /// Cuts text into rows under the headings of its first row.
+    pub(crate) fn cut(name: &str, text: &str, options: &Options) -> Self {
         let mut cut = text::rows(text);
         let first = if cut.rows.is_empty() { Vec::new() } else { cut.rows.remove(0).1 };
         let headings: Vec<Heading> = first.iter().map(|cell| heading(cell)).collect();
@@ -183,7 +191,7 @@ impl Sheet {
             Kind::LengthOfWhat
         } else if has(Column::Line) {
             Kind::Lines
-        } else if has(Column::Code) && has(Column::Form) {
+        } else if (has(Column::Code) || has(Column::Species)) && has(Column::Form) {
             Kind::Plants
         } else if has(Column::Stratum) && has(Column::Area) {
             Kind::Strata
@@ -243,6 +251,12 @@ impl Sheet {
     fn over_several_rows(&self, cells: &[String]) -> Option<Column> {
         let long = |(heading, cell): (&Heading, &String)| heading.column.filter(|_| cell.contains('\n'));
         self.headings.iter().zip(cells).filter_map(long).find(|&column| column != Column::Note)
+    }
+
+    /// The first of two columns, or the second where the sheet lacks it.
+    fn first_of(&self, [first, second]: [Column; 2]) -> Column {
+        let has = self.headings.iter().any(|heading| heading.column == Some(first));
+        if has { first } else { second }
     }
 
     fn rows(&self) -> impl Iterator<Item = Row<'_>> {

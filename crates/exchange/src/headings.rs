@@ -49,8 +49,8 @@ pub enum Column {
 
 /// Every heading that is understood, as `docs/files.md` lists them; the first of each column is its plain one.
 pub const HEADINGS: [(Column, &[&str]); 39] = [
-    (Column::Site, &["site", "site name"]),
-    (Column::Line, &["line", "line name", "transect"]),
+    (Column::Site, &["site", "site name", "site id"]),
+    (Column::Line, &["line", "line name", "line id", "transect"]),
     (Column::LineLength, &["line length", "tape length", "transect length"]),
     (Column::Stratum, &["stratum"]),
     (Column::Plot, &["plot"]),
@@ -64,7 +64,7 @@ pub const HEADINGS: [(Column, &[&str]); 39] = [
     (Column::Start, &["start", "from", "begin"]),
     (Column::Stop, &["stop", "to", "end"]),
     (Column::Length, &["length", "intercept", "intercept length"]),
-    (Column::State, &["state", "live or dead", "live dead"]),
+    (Column::State, &["state", "live or dead", "live dead", "live"]),
     (Column::Plant, &["plant", "plant mark", "plant number"]),
     (Column::Height, &["height"]),
     (Column::Width, &["width", "crown width"]),

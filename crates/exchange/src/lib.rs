@@ -6,6 +6,7 @@
 //! | headings and the units beside them | [`headings`] |
 //! | readings, lines, plants, strata, goals | [`delimited`] |
 //! | typed sheets in and out | [`sheet`] |
+//! | canopy of thousands of sites, rows never kept | [`stream`] |
 //! | protocols as small readable files, and the shipped ones | [`protocol`] |
 //! | delimited text out | [`table`] |
 
@@ -13,6 +14,7 @@ pub mod delimited;
 pub mod headings;
 pub mod protocol;
 pub mod sheet;
+pub mod stream;
 pub mod table;
 pub mod text;
 

@@ -16,6 +16,7 @@
 //! | cover of one line | [`mod@line`] |
 //! | unlike protocols brought to common ground | [`compare`] |
 //! | a site's estimates and verdict | [`assess`] |
+//! | many sites, one row each | [`sites`] |
 //! | how a figure came about | [`explain`] |
 //! | the arithmetic on paper | [`paper`] |
 //! | results as data | [`output`] |
@@ -46,4 +47,5 @@ pub mod plants;
 pub mod protocol;
 pub mod record;
 pub mod revision;
+pub mod sites;
 pub mod visit;

@@ -6,10 +6,12 @@ mod data;
 mod openings;
 mod paper;
 mod sentences;
+mod sites;
 mod table;
 
 pub(crate) use check::{check, csv_check, json_check};
 pub(crate) use data::{csv_assess, csv_cover, json_assess, json_cover};
+pub(crate) use sites::{csv_sites, json_sites, sites};
 
 use anstream::{eprintln, println};
 use anstyle::{AnsiColor, Style};

@@ -7,6 +7,7 @@
 use super::math::{erfc, exp, ln, powf, sqrt};
 use super::root::crossing;
 use super::special::{Tails, incomplete_beta, incomplete_gamma};
+use std::cell::Cell;
 use std::f64::consts::{PI, SQRT_2};
 
 /// Normal distribution: probability at or below x.
@@ -83,7 +84,32 @@ pub fn t_quantile(p: f64, df: f64) -> f64 {
     if !((0.0..=1.0).contains(&p) && df > 0.0) {
         return f64::NAN;
     }
-    if p < 0.5 { -t_upper_quantile(p, df) } else { t_upper_quantile(1.0 - p, df) }
+    let (q, sign) = if p < 0.5 { (p, -1.0) } else { (1.0 - p, 1.0) };
+    sign * remembered(q, df, t_upper_quantile)
+}
+
+/// How many points are remembered, each in the one place that its probability and degrees of freedom give it.
+const PLACES: usize = 1024;
+
+thread_local! {
+    /// Thousands of sites ask for the same few points. What is remembered is what would be worked out again.
+    static POINTS: [Cell<(u64, u64, f64)>; PLACES] = const { [const { Cell::new((0, 0, 0.0)) }; PLACES] };
+}
+
+fn remembered(q: f64, df: f64, point: impl FnOnce(f64, f64) -> f64) -> f64 {
+    let key = (q.to_bits(), df.to_bits());
+    let spread = (key.0.rotate_left(32) ^ key.1).wrapping_mul(0x9e37_79b9_7f4a_7c15) >> 54;
+    let place = usize::try_from(spread).unwrap_or_default() % PLACES;
+    POINTS.with(|points| {
+        let (own_q, own_df, own) = points[place].get();
+        // degrees of freedom are above zero, so an empty place has nobody's key
+        if (own_q, own_df) == key {
+            return own;
+        }
+        let found = point(q, df);
+        points[place].set((key.0, key.1, found));
+        found
+    })
 }
 
 /// Chi-square: probability at or below x.

@@ -10,7 +10,7 @@ use tautline_survey::message::Message;
 use tautline_survey::plan::Slope;
 
 /// The name of the site where no file and no option names one.
-const ONE_SITE: &str = "site";
+pub(crate) const ONE_SITE: &str = "site";
 
 /// One row of a sheet.
 #[derive(Clone, Copy)]

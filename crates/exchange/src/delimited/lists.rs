@@ -10,9 +10,10 @@ use tautline_survey::plants::{GrowthForm, Plant};
 
 pub(super) fn plants(sheet: &Sheet, input: &mut Input) {
     for row in sheet.rows() {
-        let code = row.text(Column::Code);
+        let column = row.sheet.first_of([Column::Code, Column::Species]);
+        let code = row.text(column);
         if code.is_empty() {
-            input.findings.push(row.about(Column::Code, "cell-empty"));
+            input.findings.push(row.about(column, "cell-empty"));
             continue;
         }
         let Some(form) = GrowthForm::from_word(row.text(Column::Form)) else {
@@ -20,7 +21,7 @@ pub(super) fn plants(sheet: &Sheet, input: &mut Input) {
             continue;
         };
         if input.plants.plants.iter().any(|plant| plant.code.eq_ignore_ascii_case(code)) {
-            input.findings.push(row.about(Column::Code, "plant-listed-twice"));
+            input.findings.push(row.about(column, "plant-listed-twice"));
             continue;
         }
         input.plants.plants.push(Plant {

@@ -3,7 +3,7 @@
 use super::cells::Row;
 use super::visits::{Visits, settle};
 use super::{Kind, Options, Sheet};
-use crate::headings::Column;
+use crate::headings::{Column, Heading};
 use crate::sheet::Says;
 use std::collections::HashMap;
 use tautline_engine::length::Length;
@@ -241,11 +241,9 @@ fn intercept(row: &Row, options: &Options, visit: &Visit) -> Result<Intercept, F
         (None, Some(_), _) => return Err(row.about(Column::Start, "start-missing")),
         (None, None, None) => return Err(row.about(Column::Start, "start-and-stop-missing")),
     };
-    let state = match row.text(Column::State).to_lowercase().as_str() {
-        "" | "live" | "l" | "alive" => State::Live,
-        "dead" | "d" => State::Dead,
-        _ => return Err(row.about(Column::State, "state-not-known")),
-    };
+    let heading = row.sheet.headings.iter().find(|heading| heading.column == Some(Column::State));
+    let state =
+        state(row.text(Column::State), heading).ok_or_else(|| row.about(Column::State, "state-not-known"))?;
     Ok(Intercept {
         id: u32::try_from(visit.intercepts.len() + 1).unwrap_or(u32::MAX),
         species: row.text(Column::Species).to_owned(),
@@ -256,6 +254,18 @@ fn intercept(row: &Row, options: &Options, visit: &Visit) -> Result<Intercept, F
         width: row.length(Column::Width, options)?,
         note: row.text(Column::Note).to_owned(),
         place: Some(row.own_place()),
+    })
+}
+
+/// Live or dead, as the words of a cell say; under a heading that asks “live?”, yes or no.
+pub(crate) fn state(words: &str, heading: Option<&Heading>) -> Option<State> {
+    let asks = heading.is_some_and(|heading| heading.text.eq_ignore_ascii_case("live"));
+    Some(match words.to_lowercase().as_str() {
+        "" | "live" | "l" | "alive" => State::Live,
+        "dead" | "d" => State::Dead,
+        "yes" | "y" | "true" if asks => State::Live,
+        "no" | "n" | "false" if asks => State::Dead,
+        _ => return None,
     })
 }
 

@@ -157,16 +157,20 @@ impl Visits {
             if !name.is_empty() {
                 input.findings.push(row.about(Column::Protocol, "protocol-not-known"));
             }
-            match (&options.protocol, input.protocols.len()) {
-                // a name that nobody knows is some other protocol than the one at hand
-                _ if !name.is_empty() => String::new(),
-                (Some(given), _) => input.add_protocol(given.clone()),
-                (None, 1) => input.protocols.keys().next().cloned().unwrap_or_default(),
-                (None, _) => String::new(),
-            }
+            // a name that nobody knows is some other protocol than the one at hand
+            if name.is_empty() { unnamed_protocol(options, input) } else { String::new() }
         };
         self.protocols.insert(name.to_owned(), fingerprint.clone());
         fingerprint
+    }
+}
+
+/// The protocol of visits that name none: the one handed in beside the files, else the only one among them.
+pub(crate) fn unnamed_protocol(options: &Options, input: &mut Input) -> String {
+    match (&options.protocol, input.protocols.len()) {
+        (Some(given), _) => input.add_protocol(given.clone()),
+        (None, 1) => input.protocols.keys().next().cloned().unwrap_or_default(),
+        (None, _) => String::new(),
     }
 }
 

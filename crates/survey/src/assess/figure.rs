@@ -117,8 +117,7 @@ pub(super) fn cover_figure(
     let high = engine_lines(lines, &subject, |bounds| bounds.high);
     let (low_estimate, parts, findings) = estimate(input, question.claim, lines, &low);
     let high_estimate = (low != high).then(|| estimate(input, question.claim, lines, &high).0);
-    let method = question.method.unwrap_or(Method::LogitEffective);
-    let method = if subject.is_bounded() { method } else { method.without_a_top() };
+    let method = interval_method(question, &subject);
     let groups = sample(lines, &low, &parts);
     let low_interval = super::judge::interval(&low_estimate, &groups, method, question.confidence());
     let interval = match &high_estimate {
@@ -139,6 +138,12 @@ pub(super) fn cover_figure(
         findings,
         values: low.into_iter().enumerate().collect(),
     }
+}
+
+/// The interval method of a subject's cover: the one asked for, else the default, as far as it fits the subject.
+pub(super) fn interval_method(question: &Question, subject: &Subject) -> Method {
+    let method = question.method.unwrap_or(Method::LogitEffective);
+    if subject.is_bounded() { method } else { method.without_a_top() }
 }
 
 /// The interval of a figure known only between two ends: from the low end's to the high end's.

@@ -1,5 +1,6 @@
 //! A site's assessment: which readings speak for it, what they come to, how sure, and the verdict.
 
+mod canopies;
 mod curve;
 mod figure;
 mod judge;
@@ -7,6 +8,7 @@ mod kinds;
 mod round;
 mod subject;
 
+pub use canopies::{asks_canopy_alone, of_canopies};
 pub use curve::{CurveStep, curve};
 pub use figure::{Attribute, Figure, Part, PartKind};
 pub use judge::{Judgement, NoVerdict, Threshold};
@@ -102,6 +104,11 @@ impl Question {
     /// The confidence as a share.
     pub fn confidence(&self) -> f64 {
         f64::from(self.confidence_per_mille) / 1000.0
+    }
+
+    /// The goals of a site: its own and those set for every site.
+    pub fn goals_of(&self, site: &str) -> impl Iterator<Item = &SiteGoal> {
+        self.goals.iter().filter(move |goal| goal.site.as_deref().is_none_or(|own| own == site))
     }
 }
 
@@ -227,12 +234,7 @@ fn assess_round(
     if assessment.lines.is_empty() {
         return assessment;
     }
-    let goals: Vec<&Goal> = question
-        .goals
-        .iter()
-        .filter(|goal| goal.site.as_ref().is_none_or(|site| *site == assessment.site))
-        .map(|goal| &goal.goal)
-        .collect();
+    let goals: Vec<&Goal> = question.goals_of(&assessment.site).map(|goal| &goal.goal).collect();
     for subject in subjects(&assessment.lines, question.by, &goals) {
         let figure = figure::cover_figure(input, question, &assessment.lines, subject);
         assessment.findings.extend(figure.findings.iter().cloned());
@@ -270,14 +272,14 @@ fn dedupe(findings: &mut Vec<Finding>) {
 
 /// Line 2 before line 10: runs of digits compare as numbers.
 pub fn natural_order(a: &str, b: &str) -> core::cmp::Ordering {
-    let key = |text: &str| -> (String, u64, String) {
-        let letters: String = text.chars().take_while(|c| !c.is_ascii_digit()).collect();
-        let digits: String =
-            text.chars().skip(letters.chars().count()).take_while(char::is_ascii_digit).collect();
-        let rest: String = text.chars().skip(letters.chars().count() + digits.len()).collect();
-        (letters, digits.parse().unwrap_or(0), rest)
-    };
-    key(a).cmp(&key(b)).then_with(|| a.cmp(b))
+    natural_key(a).cmp(&natural_key(b)).then_with(|| a.cmp(b))
+}
+
+/// What stands before the first digits, their number, and what stands behind them.
+fn natural_key(text: &str) -> (&str, u64, &str) {
+    let (letters, rest) = text.split_at(text.find(|c: char| c.is_ascii_digit()).unwrap_or(text.len()));
+    let (digits, rest) = rest.split_at(rest.find(|c: char| !c.is_ascii_digit()).unwrap_or(rest.len()));
+    (letters, digits.parse().unwrap_or(0), rest)
 }
 
 #[cfg(test)]

@@ -30,8 +30,9 @@ pub(super) fn line_read_twice(records: &Records) -> Vec<Finding> {
 /// One row of a reading, as far as two readings can agree on it: species, where it lies, live or dead.
 type Written<'a> = (&'a str, i64, Option<i64>, bool);
 
-/// Positions agree by chance on no three rows; lengths, which are few, on hardly six.
-const ENOUGH_POSITIONS: usize = 3;
+/// Positions agree by chance on no three rows …
+pub const ENOUGH_POSITIONS: usize = 3;
+/// … lengths, which are few, on hardly six.
 const ENOUGH_LENGTHS: usize = 6;
 
 /// Readings of two lines, or of two days, that agree in every row: no tape is ever read alike to the last digit.

@@ -21,6 +21,7 @@ mod species;
 mod tape;
 mod window;
 
+pub use again::ENOUGH_POSITIONS;
 pub use kinds::{KINDS, Kind, Way, kind};
 pub use missing::line_length_missing;
 pub use settle::Settlement;

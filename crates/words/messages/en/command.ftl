@@ -7,6 +7,7 @@ help-assess = The cover of each site, how sure it is, and the verdict on a goal
 help-check = Look readings through for slips: what must be settled, what is worth a look
 help-check-csv = Print a table of findings, ready to be signed and read back
 help-sheet = Print what was read as a typed sheet, ready to be typed on (docs/typed-sheet.md)
+help-sites = Canopy cover of many sites, one row each: how sure it is, and the verdicts
 help-demo = Write a demo: an invented site with its readings, and the truth behind them
 help-completions = Print completions for a shell
 help-man = Print the man page
@@ -54,6 +55,8 @@ option-not-a-unit = “{ $found }” isn't a unit. in, cm, m, ft, “decimal ft�
 option-not-a-number = “{ $found }” isn't a number for { $option }.
 option-confidence = Confidence must lie between 50 and 99.9 %, not { $found }.
 option-not-counted = “{ $found }” is neither a growth form nor a plant code.
+verdicts-in-all = In all: { $met } met, { $not-met } not met, { $not-yet-shown } not yet shown.
+assess-says-more = “To settle” and “to look at” count what tautline assess says about a site.
 nothing-worked-out = Nothing could be worked out from what was handed in.
 no-lines = No lines were found.
 
@@ -91,6 +94,12 @@ finding-at-character = { $file }, row { $row }, character { $character }: { $tex
 finding-at-column = { $file }, row { $row }, { $column }: { $text }
 
 ## Tables
+column-site = site
+column-year = year
+column-lines = lines
+column-verdict = verdict
+column-to-settle = to settle
+column-to-look-at = to look at
 column-line = line
 column-length = length
 column-stratum = stratum

@@ -1,0 +1,145 @@
+//! Many sites, one row each: canopy cover, how sure, and the verdicts.
+
+mod output;
+
+pub use output::{SiteOutput, SiteVerdict, SitesOutput, output};
+
+use crate::assess::{Assessment, Question, assess};
+use crate::check::check;
+use crate::finding::{Finding, Weight};
+use crate::goal::Subject;
+use crate::input::Input;
+use crate::plan::PlannedLine;
+use crate::visit::Visit;
+use std::collections::{BTreeMap, BTreeSet};
+use tautline_engine::confidence::{Interval, Method, NoBound};
+use tautline_engine::estimate::{self, Estimate, SamplingError};
+use tautline_engine::length::Length;
+use tautline_engine::verdict::Verdict;
+
+/// What a site's lines come to in one year.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SiteRow {
+    /// The site.
+    pub site: String,
+    /// The year, where the visits are dated.
+    pub year: Option<u16>,
+    /// Lines behind the figures.
+    pub lines: usize,
+    /// Length of tape that was read on them.
+    pub length: Length,
+    /// Canopy cover; `None` where no line could be worked out.
+    pub cover: Option<SiteCover>,
+    /// The verdicts, each with the place of its goal in the question.
+    pub verdicts: Vec<(usize, Verdict)>,
+    /// Findings that must be settled.
+    pub must_settle: usize,
+    /// Findings that want a look.
+    pub have_a_look: usize,
+}
+
+/// Canopy cover of a site.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SiteCover {
+    /// The estimate, a share; the low end where it is known only between two.
+    pub low: f64,
+    /// The high end; the same where the estimate is known.
+    pub high: f64,
+    /// The error of the low end.
+    pub error: SamplingError,
+    /// How it was estimated.
+    pub estimator: estimate::Method,
+    /// The interval method.
+    pub method: Method,
+    /// The interval, or why there is none.
+    pub interval: Result<Interval, NoBound>,
+}
+
+impl SiteRow {
+    /// The row of an assessment whose lines are known one by one.
+    pub fn of(assessment: &Assessment, question: &Question) -> Self {
+        let length = assessment.lines.iter().map(|line| line.read).sum();
+        Self::with_lines(assessment, assessment.lines.len(), length, question)
+    }
+
+    /// The row of an assessment, with what is known of its lines.
+    pub fn with_lines(assessment: &Assessment, lines: usize, length: Length, question: &Question) -> Self {
+        let count = |weight| assessment.findings.iter().filter(|finding| finding.weight == weight).count();
+        let cover = assessment.figure(&Subject::Canopy).map(|figure| {
+            let [low, high] = figure.ends();
+            let Estimate { value, error, method: estimator, .. } = low.clone();
+            SiteCover {
+                low: value,
+                high: high.value,
+                error,
+                estimator,
+                method: figure.method,
+                interval: figure.interval,
+            }
+        });
+        let site = assessment.site.as_str();
+        let own = |goal: &crate::assess::SiteGoal| goal.site.as_deref().is_none_or(|named| named == site);
+        let goals = question.goals.iter().enumerate().filter(|(_, goal)| own(goal)).map(|(place, _)| place);
+        Self {
+            site: site.to_owned(),
+            year: assessment.year,
+            lines,
+            length,
+            cover,
+            verdicts: goals.zip(assessment.judgements.iter().map(|judgement| judgement.verdict)).collect(),
+            must_settle: count(Weight::MustSettle),
+            have_a_look: count(Weight::HaveALook),
+        }
+    }
+}
+
+/// What of the input is about one site alone.
+#[derive(Default)]
+struct Own {
+    visits: Vec<Visit>,
+    plan: Vec<PlannedLine>,
+    held: BTreeSet<usize>,
+}
+
+/// Runs the checks and keeps what they hold readings back for, beside what was found on reading. What is only worth a
+/// look is for [`check`] itself to say: over thousands of sites it would be heard by nobody.
+pub fn hold_back(input: &mut Input) {
+    let (settle, others): (Vec<Finding>, Vec<Finding>) =
+        input.findings.drain(..).partition(|finding| finding.weight == Weight::MustSettle);
+    input.findings = settle;
+    check(input);
+    input.findings.retain(|finding| finding.weight == Weight::MustSettle);
+    input.findings.extend(others);
+    for about in input.findings.iter_mut().filter_map(|finding| finding.about.as_mut()) {
+        // places among the visits, which the sites part
+        about.visits.clear();
+    }
+}
+
+/// Assesses every site and year of the input, one site after another, so that thousands cost no more each than one.
+///
+/// # Example
+/// ```
+/// use tautline_survey::{assess::Question, input::Input, sites::rows};
+/// assert!(rows(Input::default(), &Question::default()).is_empty());
+/// ```
+pub fn rows(mut input: Input, question: &Question) -> Vec<SiteRow> {
+    let mut sites: BTreeMap<String, Own> = BTreeMap::new();
+    let held = std::mem::take(&mut input.held);
+    for (index, visit) in input.visits.drain(..).enumerate() {
+        let own = sites.entry(visit.site.clone()).or_default();
+        if held.contains(&index) {
+            own.held.insert(own.visits.len());
+        }
+        own.visits.push(visit);
+    }
+    for line in input.plan.drain(..) {
+        sites.entry(line.site.clone()).or_default().plan.push(line);
+    }
+    let mut rows = Vec::new();
+    for own in sites.into_values() {
+        (input.visits, input.plan, input.held) = (own.visits, own.plan, own.held);
+        rows.extend(assess(&input, question).iter().map(|assessment| SiteRow::of(assessment, question)));
+    }
+    rows
+}

@@ -57,8 +57,12 @@ pub(crate) fn write(folder: &Path, seed: u64) -> io::Result<Written> {
     for (name, text) in [
         PLANTS,
         PROTOCOL,
-        ("with-mistakes.csv", include_str!("demo/with-mistakes.csv")),
-        ("README.txt", include_str!("demo/mistakes.txt")),
+        ("with-mistakes.csv", include_str!("demo/mistakes/with-mistakes.csv")),
+        ("lines.csv", include_str!("demo/mistakes/lines.csv")),
+        ("without-names.csv", include_str!("demo/mistakes/without-names.csv")),
+        ("two-visits.csv", include_str!("demo/mistakes/two-visits.csv")),
+        ("written-again.csv", include_str!("demo/mistakes/written-again.csv")),
+        ("README.txt", include_str!("demo/mistakes/mistakes.txt")),
     ] {
         create(&mistakes, name, text)?;
     }

@@ -200,3 +200,115 @@ fn sites_are_one_row_each() {
     let json = text(&tautline(&["sites", "-", "--json"], sheet));
     assert!(json.contains("\"format\": \"tautline.sites\"") && json.contains("\"lines\": 2"), "{json}");
 }
+
+/// Reads cells of delimited text with quotes.
+fn cells(row: &str) -> Vec<String> {
+    let mut cells = vec![String::new()];
+    let mut quoted = false;
+    for c in row.chars() {
+        match c {
+            '"' => quoted = !quoted,
+            ',' if !quoted => cells.push(String::new()),
+            c => cells.last_mut().unwrap().push(c),
+        }
+    }
+    cells
+}
+
+/// What is found is printed as a table, a person signs it, and handed in again it settles what a word can settle.
+#[test]
+fn a_table_of_findings_is_signed_and_read_back() {
+    let folder = folder("signed");
+    std::fs::create_dir_all(&folder).unwrap();
+    let sheet = folder.join("sheet.csv");
+    let text_of = "site,line,line length,date,reader,species,start (m),stop (m)\n\
+        Invented,1,30 m,2026-06-09,Reader A,AAAA,1,2\nInvented,1,30 m,2026-06-09,Reader A,AAAA,1.5,3\n\
+        Invented,2,30 m,2026-06-09,Reader A,AAAA,5,6\nInvented,2,30 m,2026-06-09,Reader A,AAAA,8,9\n\
+        Invented,2,30 m,2026-06-09,Reader A,AAAA,31,32\n";
+    std::fs::write(&sheet, text_of).unwrap();
+    let sheet = sheet.to_str().unwrap();
+    let output = tautline(&["check", sheet], "");
+    assert_eq!(output.status.code(), Some(1));
+    let printed = text(&output);
+    assert!(printed.starts_with("One finding must be settled, one is worth a look."), "{printed}");
+    let even = printed.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(even.contains("speak for no site: Invented: 2."), "{printed}");
+
+    let unsigned = text(&tautline(&["check", sheet, "--csv"], ""));
+    let mut signed = String::new();
+    for (at, row) in unsigned.lines().enumerate() {
+        let mut row = cells(row);
+        if at > 0 {
+            row[10] = "Reader B".into();
+            row[12] = "looked at the sheet".into();
+        }
+        let quoted: Vec<String> = row.iter().map(|cell| format!("\"{cell}\"")).collect();
+        signed += &(quoted.join(",") + "\n");
+    }
+    let settled = folder.join("settled.csv");
+    std::fs::write(&settled, signed).unwrap();
+    // a table that nobody has signed yet settles nothing
+    assert_eq!(tautline(&["check", sheet, "-"], &unsigned).status.code(), Some(1));
+    let output = tautline(&["check", sheet, settled.to_str().unwrap()], "");
+    let printed = text(&output);
+    assert_eq!(output.status.code(), Some(0), "{printed}");
+    assert!(
+        printed.starts_with("Nothing must be settled, nothing is worth a look, 2 settled by a person."),
+        "{printed}"
+    );
+    let even = printed.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(even.contains("Settled by Reader B: looked at the sheet"), "{printed}");
+    let json: serde_json::Value =
+        serde_json::from_slice(&tautline(&["check", sheet, settled.to_str().unwrap(), "--json"], "").stdout)
+            .unwrap();
+    assert_eq!(
+        (&json["format"], &json["settled"], &json["must_settle"]),
+        (&"tautline.check".into(), &2.into(), &0.into())
+    );
+    assert_eq!(json["findings"][0]["settled"]["by"], "Reader B");
+}
+
+/// `check` ends by the worst it found; `cover` and `assess` say what must be settled and point to the rest.
+#[test]
+fn checks_end_by_the_worst_and_are_made_wherever_readings_come_in() {
+    let sound = "site,line,line length,date,reader,species,start (m),stop (m)\nInvented,1,30 m,2026-06-09,Reader A,AAAA,1,2\n";
+    let output = tautline(&["check", "-"], sound);
+    assert_eq!(
+        (output.status.code(), text(&output).trim()),
+        (Some(0), "Nothing must be settled, nothing is worth a look.")
+    );
+    let overlap = sound.to_owned() + "Invented,1,30 m,2026-06-09,Reader A,AAAA,1.5,3\n";
+    assert_eq!(tautline(&["check", "-"], &overlap).status.code(), Some(0));
+    for arguments in [["cover", "-"], ["assess", "-"]] {
+        let output = tautline(&arguments, &overlap);
+        assert_eq!(output.status.code(), Some(0));
+        let printed = text(&output);
+        assert!(printed.contains("One finding is worth a look; tautline check shows it."), "{printed}");
+        assert!(!printed.contains("overlaps"), "{printed}");
+        let json = tautline(&[&arguments[..], &["--json"]].concat(), &overlap);
+        assert!(text(&json).contains("overlap-within-species"));
+    }
+    let beyond = sound.to_owned()
+        + "Invented,2,30 m,2026-06-09,Reader A,AAAA,1,3\nInvented,2,30 m,2026-06-09,Reader A,AAAA,4,5\n\
+        Invented,2,30 m,2026-06-09,Reader A,AAAA,31,32\n";
+    let output = tautline(&["assess", "-"], &beyond);
+    assert_eq!(output.status.code(), Some(1));
+    let printed = text(&output);
+    for said in ["lies wholly beyond the tape", "line 2 is left out of the site's figures", "one line"] {
+        assert!(printed.contains(said), "{printed}");
+    }
+    assert_eq!(tautline(&["check", "-"], "").status.code(), Some(3));
+    assert_eq!(tautline(&["check", "no-such-file.csv"], "").status.code(), Some(4));
+}
+
+#[test]
+fn planted_mistakes_fit_a_hundred_columns() {
+    let folder = folder("planted");
+    assert_eq!(tautline(&["demo", folder.to_str().unwrap()], "").status.code(), Some(0));
+    let mistakes = folder.join("mistakes");
+    let output = tautline(&["check", mistakes.to_str().unwrap()], "");
+    assert_eq!(output.status.code(), Some(1));
+    let printed = text(&output);
+    let wide: Vec<&str> = printed.lines().filter(|line| line.chars().count() > 100).collect();
+    assert!(wide.is_empty(), "{wide:#?}");
+}

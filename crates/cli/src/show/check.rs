@@ -2,7 +2,9 @@
 
 use super::{LOOK, QUIET, SETTLE, STRONG, findings, println, wrapped};
 use anstyle::Style;
+use std::collections::BTreeMap;
 use tautline_exchange::table::row;
+use tautline_survey::assess::natural_order;
 use tautline_survey::check::KINDS;
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::input::Input;
@@ -42,6 +44,9 @@ pub(crate) fn check(input: &Input, words: &Words) {
                 println!("  {QUIET}{last}{QUIET:#}");
             }
             wrapped(&words.say(&finding.words()), 4);
+            for row in finding.excerpt.iter().flat_map(|excerpt| tautline_words::picture(excerpt)) {
+                println!("      {row}");
+            }
         }
     }
     if !settled.is_empty() {
@@ -63,17 +68,17 @@ fn next(input: &Input, must: usize, look: usize, words: &Words) {
         return;
     }
     println!("\n{STRONG}{}{STRONG:#}", words.word("heading-next"));
-    let mut held: Vec<String> = input
-        .held
-        .iter()
-        .map(|&visit| &input.visits[visit])
-        .map(|visit| {
-            let message = Message::new("held-line").with("site", visit.site.as_str());
-            words.say(&message.with("line", visit.line.as_str()))
-        })
-        .collect();
-    held.sort_by(|a, b| tautline_survey::assess::natural_order(a, b));
-    held.dedup();
+    let mut sites: BTreeMap<&str, Vec<&str>> = BTreeMap::new();
+    for visit in input.held.iter().map(|&visit| &input.visits[visit]) {
+        sites.entry(&visit.site).or_default().push(&visit.line);
+    }
+    let held = sites.into_iter().map(|(site, mut lines)| {
+        lines.sort_by(|a, b| natural_order(a, b));
+        lines.dedup();
+        let message = Message::new("held-lines").with("site", site);
+        words.say(&message.with("lines", lines.join(", ")))
+    });
+    let held: Vec<String> = held.collect();
     if !held.is_empty() {
         wrapped(&words.say(&Message::new("check-next-settle").with("lines", held.join("; "))), 2);
     } else if must > 0 {

@@ -53,6 +53,9 @@ fn beyond_the_tape_in_part_wholly_or_in_another_unit() {
     assert_eq!(codes(&input), [("fits-another-unit", 3)]);
     assert!(matches!(value(&input, "fits-another-unit", "fits"), Value::Text(unit) if unit == "ft"));
     assert_eq!(input.held.len(), 1);
+    // one row past the stake among sound ones is no unit
+    let input = line(&["AAAA,0.50,2.00", "AAAA,8.00,9.00", "AAAA,31.00,33.00"]);
+    assert_eq!(codes(&input), [("wholly-beyond-the-tape", 4)]);
     // feet and inches name both of their units, so that no other can be meant
     let text = "site,line,line length,date,reader,species,start (ft-in),stop (ft-in)\n\
         Invented,1,65 ft,2026-06-09,Reader A,AAAA,70-0,71-2\n";

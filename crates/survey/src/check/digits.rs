@@ -12,6 +12,8 @@ use tautline_engine::length::{Division, Length, Notation, Unit};
 const ENOUGH_EDGES: usize = 50;
 /// The chance that any reader is named though all read evenly.
 const FALSE_ALARM: f64 = 0.01;
+/// Beyond one chance in so many nobody asks for more.
+const MOST_ODDS: f64 = 1e6;
 /// Digits that come round only after a longer stretch than this follow the plants and not the pencil.
 const LONGEST_ROUND: i64 = Unit::Foot.nanometres();
 
@@ -64,7 +66,8 @@ pub(super) fn heaped(records: &Records) -> Vec<Finding> {
                 .with("even", Value::Number(shared(edges, counts.len()), 0))
                 .with("statistic", Value::Number(even.statistic, 1))
                 .with("df", Value::Number(even.df, 0))
-                .with("p", Value::Number(p, 6));
+                .with("p", Value::Number(p, 6))
+                .with("odds", Value::Number((1.0 / p).min(MOST_ODDS), 0));
             // about the reader, and so about no single line
             let about = About { site: first.visit.site.clone(), ..About::default() };
             Finding::have_a_look(message).at_place(first.visit.place.as_ref()).about(about)

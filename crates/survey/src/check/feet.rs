@@ -56,9 +56,9 @@ fn chance(edges: usize) -> f64 {
     powf(CHANCE_UP_TO_11, tautline_engine::num::count(edges))
 }
 
-/// One chance in so many, up to a million million.
+/// One chance in so many, up to a million; beyond that nobody asks for more.
 fn odds(edges: usize) -> Value {
-    Value::Number((1.0 / chance(edges)).min(1e12), 0)
+    Value::Number((1.0 / chance(edges)).min(1e6), 0)
 }
 
 /// The hundredths of every edge that is written in them, each place on the line once, the line's ends apart.

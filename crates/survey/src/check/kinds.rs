@@ -53,7 +53,7 @@ pub const KINDS: [Kind; 39] = [
     look("beyond-the-tape"),
     must("wholly-past-the-mark"),
     look("past-the-mark"),
-    look("mark-beyond-the-tape"),
+    must("mark-beyond-the-tape"),
     must("line-length-missing"),
     must("line-length-differs"),
     must("plan-differs"),

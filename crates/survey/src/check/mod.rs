@@ -31,8 +31,8 @@ use crate::input::Input;
 use records::Records;
 use std::collections::{BTreeSet, HashMap};
 
-/// Every check that looks at all readings together; each finds what it is named for and nothing else.
-const CHECKS: [fn(&Records) -> Vec<Finding>; 19] = [
+/// Every check that looks at readings as they were handed in; each finds what it is named for and nothing else.
+const CHECKS: [fn(&Records) -> Vec<Finding>; 18] = [
     tape::beyond,
     tape::past_the_mark,
     lengths::pass_the_line,
@@ -50,21 +50,23 @@ const CHECKS: [fn(&Records) -> Vec<Finding>; 19] = [
     feet::suspected,
     digits::heaped,
     species::strangers,
-    others::far,
     window::outside,
 ];
 
 /// Runs every check on readings that are all in: adds what it finds, marks what persons settled, and holds back the
 /// readings that must be settled first. Running it again adds nothing.
 pub fn check(input: &mut Input) {
-    let found: Vec<Finding> = {
-        let records = Records::of(input);
-        CHECKS.iter().flat_map(|look| look(&records)).collect()
-    };
+    let records = Records::of(input);
+    let found: Vec<Finding> = CHECKS.iter().flat_map(|look| look(&records)).collect();
     backwards::speak_once(input, &found);
     add(input, &found);
-    settle::settle(input);
+    settle::mark(input);
     input.held = held(input);
+    // what must be settled first is no yardstick for its neighbours
+    let far = others::far(&Records::of(input));
+    add(input, &far);
+    settle::mark(input);
+    settle::name_what_settles_nothing(input);
 }
 
 /// Adds what was not found before.

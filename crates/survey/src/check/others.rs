@@ -67,10 +67,10 @@ fn first_of_each_line<'a>(readings: Vec<&'a Reading<'a>>) -> Vec<&'a Reading<'a>
     lines.into_values().collect()
 }
 
-/// Live cover of what counts, every edge as written; `None` for a line that wasn't read to its end.
+/// Live cover of what counts, every edge as written; `None` for a line that wasn't read to its end, or that must be settled first.
 fn cover(records: &Records, reading: &Reading) -> Option<f64> {
     let tape = reading.tape.filter(|tape| tape.length() > Length::ZERO)?.length();
-    if reading.visit.outcome != Outcome::Read {
+    if reading.visit.outcome != Outcome::Read || records.input.held.contains(&reading.index) {
         return None;
     }
     let counts = reading.protocol.map_or_else(Counts::woody, Protocol::counts_or_woody);

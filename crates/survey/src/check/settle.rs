@@ -51,25 +51,34 @@ fn same_file(a: &str, b: &str) -> bool {
     name(a) == name(b)
 }
 
-/// Marks what was settled, and names words that settle nothing.
-pub(super) fn settle(input: &mut Input) {
-    let mut said = Vec::new();
-    for settlement in &input.settlements {
-        let mut spoken_of =
-            input.findings.iter_mut().filter(|finding| settlement.speaks_of(finding)).peekable();
-        let code = match kind(&settlement.code) {
-            _ if spoken_of.peek().is_none() => Some("settles-nothing"),
-            Some(kind) if kind.way == Way::Word => None,
-            _ => Some("needs-correction"),
-        };
-        if let Some(code) = code {
-            let message = Message::new(code).with("code", settlement.code.as_str());
-            let message =
-                message.with("line", settlement.line.as_str()).with("site", settlement.site.as_str());
-            said.push(Finding::have_a_look(message).at(settlement.place.clone()));
-        } else {
-            spoken_of.for_each(|finding| finding.settled = Some(Box::new(settlement.settled.clone())));
+/// Marks what was settled.
+pub(super) fn mark(input: &mut Input) {
+    for settlement in input.settlements.iter().filter(|one| can_be_settled(&one.code)) {
+        for finding in input.findings.iter_mut().filter(|finding| settlement.speaks_of(finding)) {
+            finding.settled = Some(Box::new(settlement.settled.clone()));
         }
     }
+}
+
+/// Names words that agree with no finding, or that stand against what only a correction settles.
+pub(super) fn name_what_settles_nothing(input: &mut Input) {
+    let mut said = Vec::new();
+    for settlement in &input.settlements {
+        let speaks = input.findings.iter().any(|finding| settlement.speaks_of(finding));
+        let code = match (speaks, can_be_settled(&settlement.code)) {
+            (true, true) => continue,
+            (true, false) => "needs-correction",
+            (false, _) => "settles-nothing",
+        };
+        let message = Message::new(code)
+            .with("code", settlement.code.as_str())
+            .with("site", settlement.site.as_str())
+            .with("line", settlement.line.as_str());
+        said.push(Finding::have_a_look(message).at(settlement.place.clone()));
+    }
     super::add(input, &said);
+}
+
+fn can_be_settled(code: &str) -> bool {
+    kind(code).is_some_and(|kind| kind.way == Way::Word)
 }

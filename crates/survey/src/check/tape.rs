@@ -10,8 +10,8 @@ use tautline_engine::length::{Length, Unit};
 /// Units that sheets are written in, the larger first.
 const OF_SHEETS: [Unit; 5] = [Unit::Metre, Unit::Foot, Unit::Inch, Unit::Centimetre, Unit::Millimetre];
 
-/// Rows that reach beyond the tape. Where some lie wholly beyond it and the same numbers fit in another unit, that
-/// is said once for the line instead.
+/// Rows that reach beyond the tape. Where half of them or more lie wholly beyond it and the numbers of the line fit in
+/// another unit, that is said once for the line instead.
 pub(super) fn beyond(records: &Records) -> Vec<Finding> {
     let mut found = Vec::new();
     for reading in &records.readings {
@@ -21,6 +21,7 @@ pub(super) fn beyond(records: &Records) -> Vec<Finding> {
         let beyond = || reading.rows.iter().filter(|row| row.stop.length() >= end(row));
         let wholly = |row: &&Row| row.start.length() >= tape.length();
         if let Some(first) = beyond().find(wholly)
+            && 2 * beyond().filter(wholly).count() >= reading.rows.len()
             && let Some((written, fits)) = another_unit(reading, tape.length())
         {
             let message = reading
@@ -68,7 +69,7 @@ pub(super) fn past_the_mark(records: &Records) -> Vec<Finding> {
         if let Some(tape) = reading.tape.filter(|tape| tape.length() < mark.length()) {
             let message = reading.message("mark-beyond-the-tape");
             let message = message.with("mark", as_written(mark)).with("length", as_written(tape));
-            found.push(reading.at(Finding::have_a_look(message), None));
+            found.push(reading.at(Finding::must_settle(message), None));
         }
         let on_tape = |row: &&Row| reading.tape.is_none_or(|tape| row.start.length() < tape.length());
         for row in reading.rows.iter().filter(|row| row.stop.length() > mark.length()).filter(on_tape) {

@@ -88,7 +88,7 @@ check-pointer = { $count ->
 }
 check-settled = { $text } Settled by { $by }{ $on }: { $reason }
 check-settled-on = {" "}on { $date }
-held-line = { $site }, line { $line }
+held-lines = { $site }: { $lines }
 finding-at = { $file }, row { $row }: { $text }
 finding-at-character = { $file }, row { $row }, character { $character }: { $text }
 finding-at-column = { $file }, row { $row }, { $column }: { $text }

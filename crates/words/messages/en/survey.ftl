@@ -30,7 +30,7 @@ wholly-beyond-the-tape = { $site }, line { $line }: an intercept stops at { $sto
 beyond-the-tape = { $site }, line { $line }: an intercept stops at { $stop }, beyond the tape of { $length }. Only the part on the line counts. Hold it against the sheet.
 wholly-past-the-mark = { $site }, line { $line }: it was read to { $mark }, and an intercept from { $start } to { $stop } lies past that. Correct “read to” or the row.
 past-the-mark = { $site }, line { $line }: it was read to { $mark }, and an intercept goes on to { $stop }. Only the part up to the mark counts.
-mark-beyond-the-tape = { $site }, line { $line }: it was read to { $mark }, and the tape is { $length } long. Read from end to end?
+mark-beyond-the-tape = { $site }, line { $line }: it was read to { $mark }, and the tape is { $length } long. Correct the one that is wrong.
 line-length-missing = { $site }, line { $line }: how long is the line? Give a “line length” column, a lines table, or --line-length.
 lengths-pass-the-line = { $site }, line { $line }: the lengths of { $species } add up to { $sum }, more than the { $read } that were read. Check them, and their unit, against the sheet.
 tape-read-backwards = { $site }, line { $line }: all { $count } rows have the stop before the start. Was the tape read from its far end? Write the smaller number under start and the larger under stop.
@@ -50,7 +50,10 @@ gaps-under-the-rule = { $site } { $year }: { $reader } wrote { $count ->
    *[other] { $lines } lines
 }. They are read as canopy, so no figure moves. If it wasn't meant, agree on the rule with the reader.
 feet-and-inches-suspected = { $site }: decimals of a foot never pass .11 on { $edges } edges of { $lines }, as in { $example }. By chance that happens less than once in { $odds }. If these are feet and inches, head the columns “ft-in”.
-digits-heap = Last digits of { $reader } heap: { $most } of { $edges } edges stand on the same one of { $places } divisions of the tape (number { $digit }), where { $even } would be even (chi-square { $statistic }, { $df } df, p { $p }). Show the reader, and read to the tape's own division.
+digits-heap = Last digits of { $reader } heap: { $most } of { $edges } edges { $places ->
+    [10] end in { $digit }
+   *[other] stand on the same one of every { $places } divisions (number { $digit })
+}, where { $even } would be even. By chance that happens less than once in { $odds } (chi-square { $statistic }, { $df } df). Cover hardly moves by it, but a tired or guessing reader shows so: talk to the reader.
 line-read-twice = { $site }, line { $line } was read more than once on the same day (by { $readers }), and nothing says which reading speaks for it. Write 1, 2 under “pass”.
 reading-written-twice = { $site }, line { $line }: every row is the same as on { $others }. A sheet entered twice under two names?
 a-line = { $site }, line { $line }

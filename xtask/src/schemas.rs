@@ -4,6 +4,7 @@ use std::fs;
 use std::path::PathBuf;
 
 use schemars::{Schema, schema_for};
+use tautline_survey::follow::ChangeOutput;
 use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
 use tautline_survey::sites::SitesOutput;
 
@@ -17,6 +18,7 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("assess", schema_for!(AssessOutput)),
         ("check", schema_for!(CheckOutput)),
         ("sites", schema_for!(SitesOutput)),
+        ("change", schema_for!(ChangeOutput)),
     ]
 }
 

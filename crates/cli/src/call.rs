@@ -2,7 +2,7 @@
 
 use crate::exit::Exit;
 use crate::progress::Progress;
-use crate::{demo, inputs, show};
+use crate::{demo, follow, inputs, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::confidence::Method;
@@ -106,6 +106,7 @@ pub(crate) fn command(words: &Words) -> Command {
         )
         .subcommand(assess)
         .subcommand(sites)
+        .subcommand(follow::change_command(shared(sub("change", "help-change")), words))
         .subcommand(check)
         .subcommand(sheet)
         .subcommand(demo)
@@ -120,6 +121,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
         Some(("cover", asked)) => cover(asked, words),
         Some(("assess", asked)) => assess_sites(asked, words),
         Some(("sites", asked)) => crate::sites::sites(asked, words),
+        Some(("change", asked)) => follow::change(asked, words),
         Some(("check", asked)) => check_readings(asked, words),
         Some(("sheet", asked)) => sheet(asked, words),
         Some(("demo", asked)) => write_demo(asked, words),
@@ -199,7 +201,7 @@ fn sheet(asked: &ArgMatches, words: &Words) -> Done {
     Ok(status(&findings, nothing))
 }
 
-fn status(findings: &[Finding], nothing: bool) -> Exit {
+pub(crate) fn status(findings: &[Finding], nothing: bool) -> Exit {
     if nothing {
         Exit::Nothing
     } else if findings.iter().any(Finding::holds_back) {
@@ -209,7 +211,7 @@ fn status(findings: &[Finding], nothing: bool) -> Exit {
     }
 }
 
-fn unwritable(file: &str, error: &std::io::Error, words: &Words) -> (String, Exit) {
+pub(crate) fn unwritable(file: &str, error: &std::io::Error, words: &Words) -> (String, Exit) {
     let message = Message::new("file-unwritable").with("file", file).with("why", error.to_string());
     (words.say(&message), Exit::File)
 }
@@ -292,7 +294,7 @@ fn files_read(asked: &ArgMatches, words: &Words) -> Result<Read, (String, Exit)>
 }
 
 /// The files, read and looked through, and everything asked of them.
-fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (String, Exit)> {
+pub(crate) fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (String, Exit)> {
     let mut read = files_read(asked, words)?;
     let mut question = question(asked, words)?;
     if question.goals.is_empty() {
@@ -357,11 +359,11 @@ pub(crate) fn question(asked: &ArgMatches, words: &Words) -> Result<Question, (S
     Ok(question)
 }
 
-fn percent(text: &str) -> Option<f64> {
+pub(crate) fn percent(text: &str) -> Option<f64> {
     text.trim_end_matches('%').trim().parse().ok().filter(|number: &f64| (0.0..=100.0).contains(number))
 }
 
-fn not_a_number(found: &str, option: &str, words: &Words) -> (String, Exit) {
+pub(crate) fn not_a_number(found: &str, option: &str, words: &Words) -> (String, Exit) {
     let message = Message::new("option-not-a-number").with("found", found).with("option", option);
     (words.say(&message), Exit::NotUnderstood)
 }

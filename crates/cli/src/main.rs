@@ -3,6 +3,7 @@
 mod call;
 mod demo;
 mod exit;
+mod follow;
 mod inputs;
 mod progress;
 mod show;

@@ -1,6 +1,7 @@
 //! Pictures as SVG, from typed data, for the screen and for print alike.
 //!
 //! - [`mod@line`]: lines drawn to scale as tapes, with the canopy over them
+//! - [`change`]: two readings of each staked line above each other
 //! - [`cover`]: cover with its bound against the goal
 //! - [`curve`]: cover under every gap rule that the reading can answer
 //! - [`gaps`]: how much of the line lies in gaps of each class
@@ -30,5 +31,6 @@ mod text;
 
 pub use frame::Frame;
 pub use goal::{Goal, Relation};
+pub use line::change;
 pub use palette::{Palette, STYLESHEET, Tone};
 pub use share::Share;

@@ -1,5 +1,6 @@
 //! Lines drawn to scale as the tapes they were read on, with the canopy over them.
 
+pub mod change;
 mod lanes;
 mod tape;
 
@@ -218,16 +219,20 @@ fn draw_line(drawing: &mut Drawing<'_>, common: &Common, line: &Line, top: f64) 
 impl Common {
     fn of(lines: &Lines, frame: &Frame, drawing: &Drawing<'_>) -> Self {
         let names = (drawing.width() >= 560.0).then(|| name_column(lines, drawing.width()));
+        let full = lines.lines.iter().map(longest).max().unwrap_or_default();
+        Self::new(names, full, lines.unit, frame, drawing)
+    }
+
+    fn new(names: Option<f64>, full: Length, unit: Unit, frame: &Frame, drawing: &Drawing<'_>) -> Self {
         // a stake stands at either end, and the narrowest stretch may begin at the very end
         let start = drawing.left() + names.unwrap_or(0.0) + 2.0;
         let end = drawing.right() - 2.0;
-        let full = lines.lines.iter().map(longest).max().unwrap_or_default();
         let full = full.clamp(Length::ZERO, Length::LONGEST);
-        let ticks = Measure::of(lines.unit).ticks(full.nanometres(), end - start, |number| {
+        let ticks = Measure::of(unit).ticks(full.nanometres(), end - start, |number| {
             (Lettering::ON_TAPE.width(number) + 16.0).max(46.0)
         });
         let scale = Scale::of_lengths(start, end, full);
-        Self { scale, full, ticks, unit: lines.unit, mark: frame.mark, names }
+        Self { scale, full, ticks, unit, mark: frame.mark, names }
     }
 
     /// The part of a stretch that lies on the scale.

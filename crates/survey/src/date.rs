@@ -47,6 +47,19 @@ impl Date {
         self.year
     }
 
+    /// The day of the year, 1 on 1 January.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_survey::date::Date;
+    /// assert_eq!(Date::read("2024-03-01").unwrap().day_of_year(), 61); // 2024 is a leap year
+    /// ```
+    pub fn day_of_year(self) -> u16 {
+        let earlier = (1..self.month)
+            .map(|month| (28..=31).rev().find(|&day| Self::new(self.year, month, day).is_some()));
+        earlier.flatten().map(u16::from).sum::<u16>() + u16::from(self.day)
+    }
+
     /// The month, 1 to 12.
     pub const fn month(self) -> u8 {
         self.month

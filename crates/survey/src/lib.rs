@@ -17,6 +17,7 @@
 //! | unlike protocols brought to common ground | [`compare`] |
 //! | a site's estimates and verdict | [`assess`] |
 //! | many sites, one row each | [`sites`] |
+//! | change between two visits | [`follow`] |
 //! | how a figure came about | [`explain`] |
 //! | the arithmetic on paper | [`paper`] |
 //! | results as data | [`output`] |
@@ -32,6 +33,7 @@ pub mod compare;
 pub mod date;
 pub mod explain;
 pub mod finding;
+pub mod follow;
 pub mod goal;
 pub mod input;
 pub mod limits;

@@ -475,7 +475,8 @@ pub const fn estimator(method: &Method) -> &'static str {
     }
 }
 
-fn estimate(estimate: &Estimate) -> EstimateOutput {
+/// An estimate as data.
+pub(crate) fn estimate(estimate: &Estimate) -> EstimateOutput {
     let (se, df) = match estimate.error {
         SamplingError::Known { se, df } => (Some(se), Some(df)),
         SamplingError::Unknown(_) => (None, None),

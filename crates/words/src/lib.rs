@@ -18,6 +18,7 @@ const ENGLISH: [&str; 6] = [
     include_str!("../messages/en/exchange.ftl"),
     include_str!("../messages/en/command.ftl"),
     include_str!("../messages/en/report.ftl"),
+    include_str!("../messages/en/follow.ftl"),
     include_str!("../messages/en/methods.ftl"),
     include_str!("../messages/en/notebook.ftl"),
 ];

@@ -3,6 +3,7 @@
 mod chain;
 mod check;
 mod data;
+mod follow;
 mod openings;
 mod paper;
 mod sentences;
@@ -11,6 +12,7 @@ mod table;
 
 pub(crate) use check::{check, csv_check, json_check};
 pub(crate) use data::{csv_assess, csv_cover, json_assess, json_cover};
+pub(crate) use follow::{change, csv_change, json_change, picture_of, picture_told};
 pub(crate) use sites::{csv_sites, json_sites, sites};
 
 use anstream::{eprintln, println};

@@ -1,17 +1,20 @@
 //! Two readings of one staked line: does the tape still lie where it lay, and are these still the same plants?
 
+use super::ranks::median_interval;
 use crate::length::Length;
 use crate::num::sum::median;
 use crate::stretch::{Stretch, total, union};
-use crate::trend::robust::theil_sen;
+use crate::trend::robust::{slope_interval, theil_sen};
 
 /// How two readings of a line lie to each other.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Alignment {
-    /// How far the later reading lies beyond the earlier one at the line's start.
+    /// How far the later reading lies beyond the earlier one: the median way of the middles of plants found again.
     pub shift: Length,
-    /// How much longer the later tape reads than the earlier one, as a share: 0.01 is 1 % longer. Zero where fewer than
-    /// four patches were found again, since fewer don't tell a stretch from a shift.
+    /// The shift is more than the plants' own coming and going would give: its 95 % interval leaves zero out.
+    pub shift_shown: bool,
+    /// How much longer the later tape reads than the earlier one, as a share: 0.01 is 1 % longer. Zero unless its 95 %
+    /// interval leaves zero out.
     pub stretch: f64,
     /// Patches that were found again, by their places in the earlier and in the later reading.
     pub matches: Vec<(usize, usize)>,
@@ -53,15 +56,18 @@ pub const DOUBTFUL_ABOVE: f64 = 0.05;
 /// Fewer patches than this in either reading tell nothing about a pairing.
 const FEWEST_PATCHES: usize = 3;
 
-/// Fewer matched patches than this don't tell a stretch from a shift.
-const FEWEST_TO_STRETCH: usize = 4;
+/// Up to this many matched patches all are used, beyond it the larger half.
+const FEW: usize = 8;
+
+/// How sure a shift or a stretch must be before it is one.
+const SURE: f64 = 0.95;
 
 /// Finds how a later reading lies to an earlier one, and whether both are of the same line.
 ///
 /// The later reading is slid along the earlier one, up to `reach` either way, to where their canopies overlap most.
 /// Patches that are each other's best partner there are matched, the larger half of them by length; the shift is the
 /// median of the way their middles moved (growth moves both edges of a plant apart and leaves its middle), the stretch
-/// the Theil–Sen slope of their middles. The pairing is judged by the same sliding at every other place along the line,
+/// the Theil–Sen slope of their middles, each with the interval that shows it. The pairing is judged by the same sliding at every other place along the line,
 /// the line closed to a ring: p = (1 + places that fit as well) / (1 + places).
 ///
 /// # Units
@@ -75,17 +81,19 @@ const FEWEST_TO_STRETCH: usize = 4;
 /// Journal of the American Statistical Association 63:1379–1389; putting them together: our own
 ///
 /// # Example
-/// Invented: five shrubs that grew, on a tape that was pulled 12 cm further.
+/// Invented: six shrubs that grew, on a tape that was pulled 12 cm further.
 /// ```
 /// use tautline_engine::change::align::{Pairing, align};
 /// use tautline_engine::length::{Length, Unit};
 /// use tautline_engine::stretch::Stretch;
 /// let at = |cm| Length::from_units(cm, Unit::Centimetre);
 /// let shrub = |from, to| Stretch::new(at(from), at(to)).unwrap();
-/// let earlier = [shrub(100, 180), shrub(420, 470), shrub(900, 1050), shrub(1500, 1540), shrub(2300, 2420)];
+/// let earlier = [
+///     shrub(100, 180), shrub(420, 470), shrub(900, 1050), shrub(1500, 1540), shrub(2300, 2420), shrub(2600, 2650),
+/// ];
 /// let later = earlier.map(|s| Stretch::new(s.start() + at(12 - 4), s.stop() + at(12 + 4)).unwrap());
 /// let found = align(&earlier, &later, at(3000), at(50));
-/// assert_eq!(found.shift, at(12));
+/// assert!(found.shift == at(12) && found.shift_shown);
 /// assert!(matches!(found.pairing, Pairing::Holds { .. }));
 /// ```
 pub fn align(earlier: &[Stretch], later: &[Stretch], line: Length, reach: Length) -> Alignment {
@@ -95,17 +103,19 @@ pub fn align(earlier: &[Stretch], later: &[Stretch], line: Length, reach: Length
     let big = larger_half(&matches, &earlier);
     let middles: Vec<(f64, f64)> = big.iter().map(|&(a, b)| (middle(earlier[a]), middle(later[b]))).collect();
     let ways: Vec<f64> = middles.iter().map(|(before, after)| after - before).collect();
-    let stretch =
-        if middles.len() < FEWEST_TO_STRETCH { 0.0 } else { theil_sen(&middles).map_or(0.0, |s| s - 1.0) };
-    let at_the_start: Vec<f64> =
-        middles.iter().map(|(before, after)| after - (1.0 + stretch) * before).collect();
-    let shift = median(if stretch == 0.0 { &ways } else { &at_the_start }).map_or(slid, nanometres);
+    let shift = median(&ways).map_or(slid, nanometres);
+    let leaves_out = |none: f64| move |(low, high): (f64, f64)| low > none || high < none;
+    let shift_shown = median_interval(&ways, SURE).is_some_and(|(low, high, _)| leaves_out(0.0)((low, high)));
+    let stretch = slope_interval(&middles, SURE)
+        .filter(|&interval| leaves_out(1.0)(interval))
+        .and_then(|_| theil_sen(&middles))
+        .map_or(0.0, |slope| slope - 1.0);
     let pairing = if earlier.len() < FEWEST_PATCHES || later.len() < FEWEST_PATCHES {
         Pairing::CantTell
     } else {
         judge(&earlier, &later, line, reach, overlap)
     };
-    Alignment { shift, stretch, matches, pairing }
+    Alignment { shift, shift_shown, stretch, matches, pairing }
 }
 
 fn judge(earlier: &[Stretch], later: &[Stretch], line: Length, reach: Length, overlap: Length) -> Pairing {
@@ -206,7 +216,7 @@ fn larger_half(matches: &[(usize, usize)], earlier: &[Stretch]) -> Vec<(usize, u
     lengths.sort_unstable();
     let Some(&least) = lengths.get(lengths.len() / 2) else { return Vec::new() };
     // few are used whole
-    if matches.len() <= 2 * FEWEST_TO_STRETCH {
+    if matches.len() <= FEW {
         return matches.to_vec();
     }
     matches.iter().copied().filter(|&(at, _)| earlier[at].length() >= least).collect()
@@ -271,7 +281,8 @@ mod tests {
             .collect();
         let found = align(&earlier, &later, at(3000), at(50));
         assert!((found.stretch - 0.01).abs() < 1e-6, "{}", found.stretch);
-        assert!((found.shift - at(5)).nanometres().abs() < 100_000, "{:?}", found.shift);
+        // the middles of plants move by 5 cm and by 1 % of where they stand, 0 to 30 cm
+        assert!(found.shift > at(5) && found.shift < at(35) && found.shift_shown, "{:?}", found.shift);
     }
 
     /// Lines that have nothing to do with each other must not pass for each other more often than they may.

@@ -292,7 +292,7 @@ pub(super) fn summed(
 }
 
 /// The estimate from lines laid anywhere, in strata of known area, or in plots; there must be a line.
-pub(super) fn estimate(
+pub(crate) fn estimate(
     input: &Input,
     claim: Claim,
     lines: &[LineResult],

@@ -2,10 +2,10 @@
 
 mod canopies;
 mod curve;
-mod figure;
+pub(crate) mod figure;
 mod judge;
 mod kinds;
-mod round;
+pub(crate) mod round;
 mod subject;
 
 pub use canopies::{asks_canopy_alone, of_canopies};
@@ -193,33 +193,11 @@ fn assess_round(
     };
     let ground = common_ground(input, &visits, &question.choice);
     findings.extend(ground.findings);
-    let mut lines = Vec::new();
-    if !ground.apart {
-        for &visit in &visits {
-            match crate::line::line_result(input, visit, &ground.choice) {
-                Ok(line) if line.is_partly_read() && !question.use_partly_read => {
-                    findings.push(Finding::have_a_look(
-                        Message::new("line-partly-read")
-                            .with("site", line.site.as_str())
-                            .with("line", line.line.as_str())
-                            .with("to", Value::Length(line.read, line.length.notation()))
-                            .with("length", Value::Length(line.length.length(), line.length.notation())),
-                    ));
-                }
-                Ok(mut line) => {
-                    findings.append(&mut line.findings);
-                    if line.unsettled {
-                        findings.push(left_out(input, visit));
-                    } else {
-                        lines.push(line);
-                    }
-                }
-                Err(_) if input.held.contains(&visit) => findings.push(left_out(input, visit)),
-                Err(finding) => findings.push(finding),
-            }
-        }
-    }
-    lines.sort_by(|a, b| natural_order(&a.line, &b.line));
+    let lines = if ground.apart {
+        Vec::new()
+    } else {
+        usable_lines(input, question, &visits, &ground.choice, &mut findings)
+    };
     let mut assessment = Assessment {
         site: round.site.clone(),
         year: round.year,
@@ -259,8 +237,44 @@ fn left_out(input: &Input, visit: usize) -> Finding {
     Finding::must_settle(message.with("line", about.line.as_str()))
 }
 
+/// The lines that speak for a site, in order; what keeps the others from it goes to the findings.
+pub(crate) fn usable_lines(
+    input: &Input,
+    question: &Question,
+    visits: &[usize],
+    choice: &Choice,
+    findings: &mut Vec<Finding>,
+) -> Vec<LineResult> {
+    let mut lines = Vec::new();
+    for &visit in visits {
+        match crate::line::line_result(input, visit, choice) {
+            Ok(line) if line.is_partly_read() && !question.use_partly_read => {
+                findings.push(Finding::have_a_look(
+                    Message::new("line-partly-read")
+                        .with("site", line.site.as_str())
+                        .with("line", line.line.as_str())
+                        .with("to", Value::Length(line.read, line.length.notation()))
+                        .with("length", Value::Length(line.length.length(), line.length.notation())),
+                ));
+            }
+            Ok(mut line) => {
+                findings.append(&mut line.findings);
+                if line.unsettled {
+                    findings.push(left_out(input, visit));
+                } else {
+                    lines.push(line);
+                }
+            }
+            Err(_) if input.held.contains(&visit) => findings.push(left_out(input, visit)),
+            Err(finding) => findings.push(finding),
+        }
+    }
+    lines.sort_by(|a, b| natural_order(&a.line, &b.line));
+    lines
+}
+
 /// Each finding once, in the order first said.
-fn dedupe(findings: &mut Vec<Finding>) {
+pub(crate) fn dedupe(findings: &mut Vec<Finding>) {
     let mut kept: Vec<Finding> = Vec::with_capacity(findings.len());
     for finding in findings.drain(..) {
         if !kept.contains(&finding) {

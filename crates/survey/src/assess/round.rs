@@ -7,11 +7,11 @@ use crate::message::Message;
 use std::collections::BTreeMap;
 
 /// The visits of one site in one calendar year.
-pub(super) struct Round {
-    pub(super) site: String,
-    pub(super) year: Option<u16>,
+pub(crate) struct Round {
+    pub(crate) site: String,
+    pub(crate) year: Option<u16>,
     /// The reading that is used for each line.
-    pub(super) visits: Vec<usize>,
+    pub(crate) visits: Vec<usize>,
     /// Readings of lines that were read again; kept for comparison.
     again: Vec<(usize, usize)>,
 }
@@ -20,7 +20,7 @@ pub(super) struct Round {
 type ByLine<'a> = BTreeMap<&'a str, Vec<usize>>;
 
 /// Sites and years in order; a line that was read more than once goes in with its first pass.
-pub(super) fn rounds(input: &Input, only: Option<u16>) -> Vec<Round> {
+pub(crate) fn rounds(input: &Input, only: Option<u16>) -> Vec<Round> {
     let mut by_round: BTreeMap<(&str, Option<u16>), ByLine> = BTreeMap::new();
     for (index, visit) in input.visits.iter().enumerate() {
         let year = visit.date.map(crate::date::Date::year);
@@ -61,7 +61,7 @@ impl Round {
     }
 
     /// Lines that were read again.
-    pub(super) fn findings(&self, input: &Input) -> Vec<Finding> {
+    pub(crate) fn findings(&self, input: &Input) -> Vec<Finding> {
         let year = self.year.map_or(String::new(), |year| year.to_string());
         let again = self.again.iter().map(|&(used, again)| {
             let visit = &input.visits[used];

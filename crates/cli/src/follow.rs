@@ -1,0 +1,108 @@
+//! Following a site: what can be asked about change, and what each call does.
+
+use crate::call::{Done, not_a_number, percent, readings, status, unwritable};
+use crate::exit::Exit;
+use crate::show;
+use clap::{Arg, ArgAction, ArgMatches, Command};
+use tautline_figures::{Frame, Palette};
+use tautline_survey::finding::Finding;
+use tautline_survey::follow::{self, ChangeQuestion};
+use tautline_survey::message::Message;
+use tautline_words::Words;
+
+/// Options of a single visit, which mean nothing to a change.
+const OF_ONE_VISIT: [&str; 4] = ["year", "method", "gap-classes", "on-the-level"];
+
+/// How wide a picture is drawn.
+const WIDTH: u16 = 900;
+
+/// The options of `tautline change` beside those that all share.
+pub(crate) fn change_command(shared: Command, words: &Words) -> Command {
+    let option = |name: &'static str, value: &'static str| {
+        Arg::new(name).long(name).value_name(value).help(words.word(&format!("help-{name}")))
+    };
+    without(shared, &OF_ONE_VISIT)
+        .arg(option("from", "YEAR").required(true))
+        .arg(option("to", "YEAR").required(true))
+        .arg(option("matters", "POINTS"))
+        .arg(option("power", "PERCENT"))
+        .arg(
+            Arg::new("temporary")
+                .long("temporary")
+                .help(words.word("help-temporary"))
+                .action(ArgAction::SetTrue),
+        )
+        .arg(option("untreated", "SITE"))
+        .arg(option("picture", "FILE"))
+}
+
+/// Takes away options that all calls share but this one has no use for.
+fn without(command: Command, options: &'static [&'static str]) -> Command {
+    command.mut_args(|option| {
+        let unused = options.contains(&option.get_id().as_str());
+        option.hide(unused)
+    })
+}
+
+/// Refuses an option that was taken away.
+fn refuse(asked: &ArgMatches, options: &[&str], words: &Words) -> Result<(), (String, Exit)> {
+    let given = |name: &&&str| asked.value_source(name) == Some(clap::parser::ValueSource::CommandLine);
+    match options.iter().find(given) {
+        None => Ok(()),
+        Some(name) => {
+            let message = Message::new("option-not-here").with("option", format!("--{name}"));
+            Err((words.say(&message), Exit::NotUnderstood))
+        }
+    }
+}
+
+pub(crate) fn change(asked: &ArgMatches, words: &Words) -> Done {
+    refuse(asked, &OF_ONE_VISIT, words)?;
+    let (read, question) = readings(asked, words)?;
+    let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
+    let year = |name: &'static str| -> Result<u16, (String, Exit)> {
+        let found = text(name).unwrap_or_default();
+        found.parse().map_err(|_| not_a_number(found, &format!("--{name}"), words))
+    };
+    let share = |name: &'static str| -> Result<Option<f64>, (String, Exit)> {
+        let read = |found| {
+            let share = percent(found).map(|percent| percent / 100.0).filter(|share| *share > 0.0);
+            share.ok_or_else(|| not_a_number(found, &format!("--{name}"), words))
+        };
+        text(name).map(read).transpose()
+    };
+    let default = f64::from(tautline_survey::limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0;
+    let question = ChangeQuestion {
+        question,
+        from: year("from")?,
+        to: year("to")?,
+        matters: share("matters")?,
+        power: share("power")?.filter(|power| *power < 1.0).unwrap_or(default),
+        temporary: asked.get_flag("temporary"),
+        untreated: text("untreated").map(str::to_owned),
+    };
+    if question.from >= question.to {
+        return Err((words.word("option-years"), Exit::NotUnderstood));
+    }
+    let changes = follow::change(&read.input, &question);
+    if asked.get_flag("json") {
+        show::json_change(&read.input, &changes, words);
+    } else if asked.get_flag("csv") {
+        show::csv_change(&changes);
+    } else {
+        show::change(&read.input, &question, &changes, words, asked.get_flag("explain"));
+    }
+    if let Some(file) = text("picture") {
+        let frame = Frame {
+            title: words.word("picture-of-change"),
+            description: changes.iter().map(|change| show::picture_told(change, words)).collect(),
+            ..Frame::new("change", WIDTH, Palette::print())
+        };
+        let picture = tautline_figures::change::draw(&show::picture_of(&changes, words), &frame);
+        std::fs::write(file, picture).map_err(|error| unwritable(file, &error, words))?;
+        show::aside(&words.say(&Message::new("picture-written").with("file", file)));
+    }
+    let findings: Vec<Finding> =
+        read.input.findings.iter().chain(changes.iter().flat_map(|one| &one.findings)).cloned().collect();
+    Ok(status(&findings, changes.iter().all(|one| one.figures.is_empty())))
+}

@@ -1,0 +1,136 @@
+//! `tautline change` as a person uses it, on readings small enough to be worked out by hand.
+
+#![expect(clippy::unwrap_used, reason = "a test that can't call the command has failed")]
+
+use std::io::Write;
+use std::process::{Command, Output, Stdio};
+
+fn tautline(arguments: &[&str], input: &str) -> Output {
+    let mut child = Command::new(env!("CARGO_BIN_EXE_tautline"))
+        .args(arguments)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    // a call that refuses its arguments may close its input before reading it
+    let _ = child.stdin.take().unwrap().write_all(input.as_bytes());
+    child.wait_with_output().unwrap()
+}
+
+fn text(output: &Output) -> String {
+    let plain = String::from_utf8(output.stdout.clone()).unwrap().replace('\u{a0}', " ");
+    plain.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// Lines of 10 m with one patch each: name, date, reader, from, to.
+fn sheet(rows: &[(&str, &str, &str, &str, &str)]) -> String {
+    let mut sheet = "site,line,line length,date,reader,species,start (m),stop (m)\n".to_owned();
+    for (line, date, reader, start, stop) in rows {
+        sheet += &format!("Invented,{line},10 m,{date},{reader},SHRB,{start},{stop}\n");
+    }
+    sheet
+}
+
+const BETWEEN: [&str; 8] = ["change", "-", "--count", "SHRB", "--from", "2022", "--to", "2026"];
+
+/// Three lines go from 10, 20, 30 % to 20, 35, 40 %: differences of 10, 15, 10 points, mean 11.667, s = 2.887, SE 1.667,
+/// t = 7 on 2 degrees of freedom. With 2 degrees of freedom p = 1 − t/√(t² + 2) = 0.0198, and t(0.95) = 2.9200, so the
+/// 90 % interval runs from 6.8 to 16.5 points. Worked out by hand.
+#[test]
+fn the_same_lines_twice() {
+    let sheet = sheet(&[
+        ("1", "2022-06-01", "reader A", "1", "2"),
+        ("2", "2022-06-01", "reader A", "3", "5"),
+        ("3", "2022-06-02", "reader A", "4", "7"),
+        ("1", "2026-06-01", "reader A", "1", "3"),
+        ("2", "2026-06-03", "reader A", "3", "6.5"),
+        ("3", "2026-06-02", "reader A", "3", "7"),
+    ]);
+    let printed = text(&tautline(&BETWEEN, &sheet));
+    for said in [
+        "Canopy cover rose by 11.7 points between 2022 and 2026.",
+        "lies between +6.8 and +16.5, with 90 % confidence",
+        "SE 1.7 points, 2.0 df, p = 0.020",
+        "1 10.0 % 0.0 % 10.0 % +10.0",
+    ] {
+        assert!(printed.contains(said), "“{said}” is not in\n{printed}");
+    }
+    assert!(!printed.contains("Read by"), "one reader is not unlike:\n{printed}");
+    let smaller = [&BETWEEN[..], &["--matters", "5 %"]].concat();
+    assert!(text(&tautline(&smaller, &sheet)).contains("It is 5.0 points or more, as much as matters."));
+    let larger = [&BETWEEN[..], &["--matters", "20 %"]].concat();
+    assert!(text(&tautline(&larger, &sheet)).contains("It is less than the 20.0 points that matter."));
+}
+
+/// The same numbers as unlike lines: SE² = (s₁² + s₂²)/3 with s₁ = 10 and s₂ = 10.41 points, so SE = 8.33 points, and
+/// nothing is shown. By hand.
+#[test]
+fn other_lines_show_less_and_say_what_could_hide() {
+    let sheet = sheet(&[
+        ("1", "2022-06-01", "reader A", "1", "2"),
+        ("2", "2022-06-01", "reader A", "3", "5"),
+        ("3", "2022-06-02", "reader A", "4", "7"),
+        ("1", "2026-08-01", "reader B", "1", "3"),
+        ("2", "2026-08-03", "reader B", "3", "6.5"),
+        ("3", "2026-08-02", "reader B", "3", "7"),
+    ]);
+    let printed = text(&tautline(&[&BETWEEN[..], &["--temporary"]].concat(), &sheet));
+    for said in [
+        "The readings show no change of canopy cover between 2022 and 2026.",
+        "That is not the same as no change",
+        "SE 8.3 points",
+        "Read by reader A in 2022 and by reader B in 2026.",
+        "Lines were read about 62 days apart in the season",
+    ] {
+        assert!(printed.contains(said), "“{said}” is not in\n{printed}");
+    }
+}
+
+/// A line whose stake is lost has no partner: it is named, and the others carry the change.
+#[test]
+fn a_line_read_once_is_named() {
+    let sheet = sheet(&[
+        ("1", "2022-06-01", "reader A", "1", "2"),
+        ("2", "2022-06-01", "reader A", "3", "5"),
+        ("9", "2022-06-02", "reader A", "4", "7"),
+        ("1", "2026-06-01", "reader A", "1", "3"),
+        ("2", "2026-06-03", "reader A", "3", "6.5"),
+    ]);
+    let printed = text(&tautline(&BETWEEN, &sheet));
+    assert!(printed.contains("left out of the change: 9."), "{printed}");
+    assert!(printed.contains("2 read twice"), "{printed}");
+}
+
+/// Kept, lost and gained as shares of the line, drawn and told.
+#[test]
+fn a_picture_is_drawn() {
+    let sheet = sheet(&[
+        ("1", "2022-06-01", "reader A", "1", "2"),
+        ("2", "2022-06-01", "reader A", "3", "5"),
+        ("1", "2026-06-01", "reader A", "1", "3"),
+        ("2", "2026-06-03", "reader A", "4", "6.5"),
+    ]);
+    let file = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("change.svg");
+    let output = tautline(&[&BETWEEN[..], &["--picture", file.to_str().unwrap()]].concat(), &sheet);
+    assert!(text(&output).contains("2 10.0 % 10.0 % 15.0 % +5.0"), "{}", text(&output));
+    let drawn = std::fs::read_to_string(file).unwrap().replace('\u{a0}', " ");
+    assert!(drawn.starts_with("<svg") && drawn.contains("lost 10.0 % · gained 15.0 % · change +5.0"));
+}
+
+#[test]
+fn what_makes_no_sense_is_refused() {
+    let refused = |options: &[&str]| {
+        let output = tautline(&[&["change", "-"], options].concat(), "");
+        assert_eq!(output.status.code(), Some(2), "{options:?}");
+        String::from_utf8(output.stderr).unwrap()
+    };
+    assert!(refused(&["--from", "2026", "--to", "2022"]).contains("the earlier first"));
+    assert!(
+        refused(&["--from", "2022", "--to", "2026", "--year", "2026"]).contains("--year has no meaning here")
+    );
+    refused(&["--from", "2022"]);
+    let nothing = tautline(&BETWEEN, &sheet(&[("1", "2022-06-01", "reader A", "1", "2")]));
+    assert_eq!(nothing.status.code(), Some(3));
+    assert!(text(&nothing).contains("No site was read in both 2022 and 2026."));
+}

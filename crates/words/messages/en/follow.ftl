@@ -1,0 +1,91 @@
+### Words of tautline: change between visits, agreement of observers, trend.
+
+## Change
+points = { $figure } points
+plus = +{ $figure }
+change-matters = It is { $matters } or more, as much as matters.
+change-too-small-to-matter = It is less than the { $matters } that matter.
+change-may-matter = Whether it is as much as the { $matters } that matter is not shown.
+points-up = +{ $figure } points
+under-a-thousandth = under 0.001
+change-rose = { $what } rose by { $change } between { $from } and { $to }.
+change-fell = { $what } fell by { $change } between { $from } and { $to }.
+change-not-shown = The readings show no change of { $what } between { $from } and { $to }.
+change-none-that-matters = { $what } changed by less than { $matters } between { $from } and { $to }, if at all.
+change-untold = Whether { $what } changed between { $from } and { $to } can't be told: { $reason }.
+change-from-to = In percentage points of cover the change lies between { $low } and { $high }, with { $confidence } confidence.
+change-hidden = That is not the same as no change: one of up to { $hidden } could be hidden in it, with { $confidence } confidence no larger one.
+change-lines-to-see = About { $lines ->
+        [one] one line
+       *[other] { $lines } lines
+    } at each visit would show a change of { $matters } with a chance of { $chance }, if lines go on varying like these.
+change-seen = Lines that vary like these show a change of { $seen } with a chance of { $chance }; smaller ones are missed more often.
+change-specialist = Estimate { $value } (SE { $se }, { $df } df, p = { $p } that nothing changed; { $design }, { $pairs ->
+        [one] one read twice
+       *[other] { $pairs } read twice
+    }).
+design-paired = same lines
+design-paired-and-unpaired = same lines and others
+design-unpaired = unlike lines
+pairing-is-worth = Reading the same lines again was worth { $times } times as many new ones.
+pairing-is-worth-nothing = Reading the same lines again was worth nothing here: new lines would have told as much.
+points-of-cover = Points are percentage points of cover: from 16 to 20 % is 4 points.
+
+## Untreated neighbour
+beyond-more = { $site } gained { $difference } more, or lost that much less, than { $untreated }.
+beyond-less = { $site } gained { $difference } less, or lost that much more, than { $untreated }.
+beyond-not-shown = The readings don't show that { $site } changed differently from { $untreated }.
+beyond-one-of-each = With one area of each, this says at most that they changed differently, not that the treatment did it.
+untreated-not-read = { $untreated } was not read in both years, so nothing is set beside it.
+
+## What is unlike
+change-between-ends = { $what } is known only between two ends on { $lines }, so its change can't be tested.
+unlike-season = Lines were read about { $days } days apart in the season in { $from } and { $to }. Part of the change may be the time of year.
+unlike-readers = Read by { $before } in { $from } and by { $after } in { $to }. What one reader sees wider than another adds to the change, and more lines don't shrink it. A few lines read by both would show how much: tautline agree.
+unlike-condition = { $heading }: { $before } in { $from }, { $after } in { $to }.
+nothing-noted = nothing noted
+read-once-left-out = Read in only one of { $from } and { $to }, and so left out of the change: { $lines }. The levels of each year still use them.
+read-once-used = Read in only one of { $from } and { $to }: { $lines }. They stand in the change with the little weight that unmatched lines earn.
+pairing-in-doubt = The canopy of { $lines } lies no better in { $to } where it lay in { $from } than anywhere else on the tape. A lost stake, or a tape run the other way? --temporary takes all lines as new ones; to be as sure, that takes { $times } times as many.
+tape-lies-off = Line { $line }: the tape of { $to } reads { $shift } further than that of { $from }, judged by the plants that stand on both. Gained and lost canopy there are partly the tape's.
+no-pair-of-years = No site was read in both { $from } and { $to }.
+
+## Change, step by step
+explain-change = { $what }: { $before } in { $from }, { $after } in { $to }; change { $value }
+explain-change-design = { $design }: { $pairs } read at both visits, { $before } at the earlier only, { $after } at the later only; { $estimator } ({ $source })
+explain-change-p = p = { $p }: chance of a difference as far from zero if nothing changed (two-sided t test)
+explain-change-hidden = No change larger than { $hidden }: the larger of the two one-sided bounds (Schuirmann 1987)
+explain-signs = Check by signs, all ways counted: p = { $p } (Fisher 1935, 21)
+explain-signs-drawn = Check by signs, 9,999 ways drawn: p = { $p } (Fisher 1935, 21)
+explain-ranks = Check by signed ranks: sum above zero { $above } of { $lines } lines that changed, p = { $p } (Wilcoxon 1945)
+explain-median-change = Median change of the lines { $value }, { $low } to { $high } with { $confidence } confidence (Hodges and Lehmann 1963)
+explain-change-line = Line { $line }: { $before } to { $after }
+
+## Command
+help-change = The change of each site between two years: how much, how sure, where on the tape
+help-from = The earlier year
+help-to = The later year
+help-matters = The change that matters, in percentage points of cover, such as “5 %”
+help-power = The chance with which a change should be seen, in per cent
+help-temporary = Lines of the same name are not the same lines
+help-untreated = A site that was left untreated, to set the others' change beside
+help-picture = Draw the lines of both years above each other, as SVG
+option-years = The years must be two, the earlier first.
+title-change = { $site }, { $from } to { $to }
+title-on-the-tape = On the tape, as shares of the line
+column-change = change
+column-p = p
+column-gained = gained
+column-lost = lost
+column-kept = kept
+column-found-again = found again
+column-tape-shift = tape off by
+column-same-line = same line
+pairing-holds = yes
+pairing-doubtful = doubtful
+pairing-cant-tell = can't tell
+all-lines-together = all lines
+picture-written = { $file } written.
+picture-of-change = Canopy along each line at both visits
+picture-of-change-told = Canopy along the lines of { $site } in { $from } and { $to }: what was kept, gained and lost.
+option-not-here = { $option } has no meaning here.

@@ -25,11 +25,11 @@ fn text(output: &Output) -> String {
 
 /// Lines of 10 m with one patch each: name, date, reader, from, to.
 fn sheet(rows: &[(&str, &str, &str, &str, &str)]) -> String {
-    let mut sheet = "site,line,line length,date,reader,species,start (m),stop (m)\n".to_owned();
-    for (line, date, reader, start, stop) in rows {
-        sheet += &format!("Invented,{line},10 m,{date},{reader},SHRB,{start},{stop}\n");
-    }
-    sheet
+    let heading = "site,line,line length,date,reader,species,start (m),stop (m)\n".to_owned();
+    let rows = rows.iter().map(|(line, date, reader, start, stop)| {
+        format!("Invented,{line},10 m,{date},{reader},SHRB,{start},{stop}\n")
+    });
+    heading + &rows.collect::<String>()
 }
 
 const BETWEEN: [&str; 8] = ["change", "-", "--count", "SHRB", "--from", "2022", "--to", "2026"];

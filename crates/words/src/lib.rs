@@ -13,7 +13,7 @@ use tautline_survey::protocol::Assumption;
 use unic_langid::LanguageIdentifier;
 use unicode_width::UnicodeWidthStr;
 
-const ENGLISH: [&str; 6] = [
+const ENGLISH: [&str; 7] = [
     include_str!("../messages/en/survey.ftl"),
     include_str!("../messages/en/exchange.ftl"),
     include_str!("../messages/en/command.ftl"),

@@ -178,8 +178,11 @@ fn of_the_site(assessment: &Assessment, page: &Page) -> Vec<String> {
         let named: Vec<String> = named.collect();
         let message = by_estimator("methods-strata", estimate);
         said.push(page.say(&message.with("strata", named)));
-        let within = strata.iter().map(|part| page.say(&by_estimator("methods-within", &part.estimate)));
-        said.push(shown::once_each(within));
+        let within = strata.iter().map(|part| page.say(&by_estimator("methods-by", &part.estimate)));
+        said.push(page.say(&Message::new("methods-within").with("estimators", shown::once_each(within))));
+    }
+    if assessment.lines.iter().any(|line| line.slope_cosine.is_some()) {
+        said.push(page.word("methods-on-the-level"));
     }
     said.extend(intervals(assessment, page));
     let sure = assessment.judgements.iter().map(|one| page.words.value(&confidence_value(one.confidence)));

@@ -69,7 +69,7 @@ fn parts(id: &str, assessment: &Assessment, years: &[(String, &Assessment)], pag
     let densities: Vec<&Figure> = both().filter_map(|kind| kind.density.as_ref()).collect();
     let part = |key, heading, markup: String| Part { key, heading, markup };
     let mut parts = vec![
-        part("figures", "report-figures", tables::figures(assessment, page)),
+        part("figures", "report-figures", tables::figures(assessment, page) + &worth(assessment, page)),
         part(
             "lines",
             "report-lines",
@@ -202,14 +202,28 @@ fn species_and_forms(
 }
 
 fn gaps_between(id: &str, assessment: &Assessment, page: &Page) -> String {
-    match tables::gaps(assessment, page) {
-        Some((table, shares)) => {
-            text("p", &page.word("report-gaps-about"))
-                + &gaps::draw(&format!("{id}-classes"), &shares, page)
-                + &table
-        }
-        None => text("p", &page.word("report-gaps-none")),
-    }
+    let Some((table, shares)) = tables::gaps(assessment, page) else {
+        return text("p", &page.word("report-gaps-none"));
+    };
+    let level = assessment.lines.iter().any(|line| line.slope_cosine.is_some());
+    let about = page.each(&["report-gaps-about", if level { "gaps-level" } else { "gaps-along" }]);
+    text("p", &about.join(" ")) + &gaps::draw(&format!("{id}-classes"), &shares, page) + &table
+}
+
+/// What lines bunched in plots are worth as lines laid apart.
+fn worth(assessment: &Assessment, page: &Page) -> String {
+    let canopy = assessment.figure(&Subject::Canopy).into_iter();
+    let parts = canopy.flat_map(|figure| &figure.parts);
+    let worth = parts.filter_map(|part| part.effective.as_ref().map(|worth| (&part.estimate, worth)));
+    worth
+        .map(|(estimate, worth)| {
+            let message = Message::new("worth-effective")
+                .with("lines", estimate.lines)
+                .with("plots", estimate.units)
+                .with("effective", Value::Number(worth.effective, 1));
+            text("p", &page.say(&message))
+        })
+        .collect()
 }
 
 /// The heights or plants per area of species and growth forms.

@@ -172,3 +172,43 @@ fn print_has_its_own_style() {
     // neither size of sheet is forced, so A4 and Letter both fill
     assert!(!page.contains("{size:") && !page.contains(";size:"), "a sheet's size is the printer's");
 }
+
+/// The contrast of two colours `#rrggbb`.
+///
+/// Source: Web Content Accessibility Guidelines 2.2, relative luminance and contrast ratio.
+fn contrast(one: &str, other: &str) -> f64 {
+    let luminance = |colour: &str| {
+        let channel = |at: usize| {
+            let value = f64::from(u8::from_str_radix(&colour[at..at + 2], 16).unwrap()) / 255.0;
+            if value <= 0.04045 { value / 12.92 } else { ((value + 0.055) / 1.055).powf(2.4) }
+        };
+        0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5)
+    };
+    let (one, other) = (luminance(one), luminance(other));
+    (one.max(other) + 0.05) / (one.min(other) + 0.05)
+}
+
+/// The guidelines' own example: #777777 on white has 4.48 to 1, which is too little, and black on white 21 to 1.
+#[test]
+fn words_stand_out_from_the_ground_in_light_dark_and_print() {
+    assert!((contrast("#777777", "#ffffff") - 4.48).abs() < 0.005);
+    assert!((contrast("#000000", "#ffffff") - 21.0).abs() < 1e-9);
+    let long = |colour: &str| match colour.len() {
+        4 => colour.chars().skip(1).fold("#".to_owned(), |long, digit| format!("{long}{digit}{digit}")),
+        _ => colour.to_owned(),
+    };
+    let page = several();
+    let sets: Vec<&str> = page.split("--ground:").skip(1).filter_map(|rest| rest.split('}').next()).collect();
+    assert_eq!(sets.len(), 3, "light, dark, print");
+    for set in sets {
+        let set = format!("--ground:{set}");
+        let colour = |name: &str| {
+            let value = set.split(&format!("--{name}:")).nth(1).unwrap();
+            long(value.split(';').next().unwrap())
+        };
+        for name in ["ink", "quiet", "accent"] {
+            let found = contrast(&colour(name), &colour("ground"));
+            assert!(found >= 4.5, "{name} in {set}: {found}");
+        }
+    }
+}

@@ -3,6 +3,7 @@
 # shellcheck shell=bash
 
 CARGO_DENY_VERSION=0.20.2
+CARGO_BOLERO_VERSION=0.13.5
 REFERENCE=$CACHE/reference
 LONGEST_INSTALL=900   # seconds; after that the stage that waits has failed
 export PATH=$CACHE/tools/bin:$PATH
@@ -12,6 +13,7 @@ export PATH=$CACHE/tools/bin:$PATH
 by_hand() {
     case $1 in
     cargo_deny) say "cargo-deny: cargo install cargo-deny --locked --version $CARGO_DENY_VERSION" ;;
+    cargo_bolero) say "cargo-bolero: cargo install cargo-bolero --locked --version $CARGO_BOLERO_VERSION --no-default-features --features libfuzzer" ;;
     wasm_compiler) say "a compiler for the browser: rustup target add wasm32-unknown-unknown" ;;
     node) say "Node.js 18 or newer: apt-get install nodejs" ;;
     reference) say "PyPI within reach, Python 3 with venv, R with survey and boot: apt-get install python3-venv r-base-core r-cran-survey r-cran-boot" ;;
@@ -24,6 +26,15 @@ provide_cargo_deny() {
     CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_CODEGEN_UNITS=64 \
         CARGO_TARGET_DIR=$CACHE/target-tools \
         cargo install cargo-deny --locked --version "$CARGO_DENY_VERSION" --root "$CACHE/tools" &&
+        rm -rf "$CACHE/target-tools"
+}
+
+provide_cargo_bolero() {
+    have cargo-bolero && return
+    CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_CODEGEN_UNITS=64 \
+        CARGO_TARGET_DIR=$CACHE/target-tools \
+        cargo install cargo-bolero --locked --version "$CARGO_BOLERO_VERSION" \
+        --no-default-features --features libfuzzer --root "$CACHE/tools" &&
         rm -rf "$CACHE/target-tools"
 }
 
@@ -60,6 +71,7 @@ install_packages() {
 needs_of() {
     case $1 in
     deny | advisories) say cargo_deny ;;
+    guided) say cargo_bolero ;;
     locks) say wasm_compiler ;;
     golden) say wasm_compiler node ;;
     reference) say reference ;;

@@ -1,6 +1,9 @@
 //! Printing what was read and reading that again gives the same. All data is invented.
 
+mod says;
+
 use proptest::prelude::*;
+use says::says;
 use tautline_engine::length::{Bare, DecimalMark, Unit};
 use tautline_exchange::{Options, Source, read, sheet};
 use tautline_survey::date::Date;
@@ -12,45 +15,6 @@ use tautline_survey::visit::{Extent, Intercept, Outcome, State, Visit};
 
 fn read_one(text: &str) -> Input {
     read(&[Source { name: "a.sheet".into(), bytes: text.into() }], &Options::default()).input
-}
-
-/// A length for people and machines: whole nanometres and how it was written.
-fn plain(measure: Option<&Measure>) -> String {
-    measure.map_or_else(String::new, |m| format!("{} {:?}", m.length().nanometres(), m.notation()))
-}
-
-/// What the input says, without the places where it stood.
-fn says(input: &Input) -> Vec<String> {
-    let intercept = |i: &Intercept| {
-        let extent = match &i.extent {
-            Extent::Edges { start, stop } => format!("{} to {}", plain(Some(start)), plain(Some(stop))),
-            Extent::Length(length) => plain(Some(length)),
-        };
-        let (height, width) = (plain(i.height.as_ref()), plain(i.width.as_ref()));
-        format!("{} {:?} {extent} {:?} {:?} {height} {width} {:?}", i.id, i.species, i.state, i.plant, i.note)
-    };
-    let visit = |v: &Visit| {
-        let outcome = match &v.outcome {
-            Outcome::PartlyRead(to) => plain(Some(to)),
-            other => format!("{other:?}"),
-        };
-        let intercepts: Vec<String> = v.intercepts.iter().map(intercept).collect();
-        format!("{:?} {outcome} {:?} {intercepts:?}", v.identity(), v.conditions)
-    };
-    let plan = |p: &PlannedLine| {
-        format!(
-            "{:?} {:?} {} {:?} {:?} {:?}",
-            p.site,
-            p.line,
-            plain(p.length.as_ref()),
-            p.stratum,
-            p.plot,
-            p.slope
-        )
-    };
-    let mut planned: Vec<String> = input.plan.iter().map(plan).collect();
-    planned.sort();
-    input.visits.iter().map(visit).chain(planned).collect()
 }
 
 const INCH: Option<Bare> = Some(Bare::Unit(Unit::Inch));

@@ -209,7 +209,9 @@ impl Reader<'_> {
     }
 
     fn place(&self, at: usize, column: Option<&str>) -> Place {
-        let before = self.text.as_bytes().iter().take(at);
+        // what is missed at the very end is placed on the last row
+        let text = self.text.trim_end().as_bytes();
+        let before = text.iter().take(at);
         let row = 1 + before.filter(|&&byte| byte == b'\n').count() as u64;
         Place { file: self.file.to_owned(), row, column: column.map(str::to_owned), character: None }
     }

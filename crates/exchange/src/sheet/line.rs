@@ -54,12 +54,12 @@ pub(super) fn begun(scan: &Scan, value: Span) -> Begun {
     } else {
         // `Line 1 65 ft` and `Line 1 nothing`, with the comma forgotten
         let word_end = (first.0..first.1).find(|&at| scan.chars[at] == ' ').unwrap_or(first.1);
-        let rest = (scan.skip_blanks(word_end), first.1);
+        let rest = (scan.skip_blanks(word_end).min(first.1), first.1);
         // the 2 of `North 2` is no length; the 65 of `2 65` is one that lacks its unit
         let bare = scan.chars[rest.1 - 1].is_ascii_digit() && !scan.number_at(first.0);
-        let parts = length_apart(scan, rest);
+        let parts = if rest.0 < rest.1 { length_apart(scan, rest) } else { Vec::new() };
         let sound = parts.iter().all(|&part| Begun::default().take(scan, part).is_ok());
-        let forgotten = rest.0 < rest.1 && !bare && sound;
+        let forgotten = !parts.is_empty() && !bare && sound;
         begun.name = if forgotten { (first.0, word_end) } else { first };
         items.splice(..1, if forgotten { parts } else { Vec::new() });
     }

@@ -1,0 +1,81 @@
+//! Lengths, dates, slopes and goals.
+
+use crate::EACH;
+use crate::text::{LENGTHS, VALUES, text};
+use bolero::check;
+use tautline_engine::length::{Bare, DecimalMark, Length, Unit, read, write};
+use tautline_survey::date::Date;
+use tautline_survey::goal::{self, Goal};
+use tautline_survey::measure::Measure;
+use tautline_survey::plan::Slope;
+
+const UNITS: [Option<Bare>; 5] = [
+    None,
+    Some(Bare::Unit(Unit::Inch)),
+    Some(Bare::Unit(Unit::Foot)),
+    Some(Bare::DecimalFeet),
+    Some(Bare::FeetAndInches),
+];
+
+#[test]
+fn length() {
+    check!(name = "length").with_test_time(EACH).for_each(|bytes: &[u8]| {
+        let bytes = text(bytes, LENGTHS);
+        let text = String::from_utf8_lossy(&bytes);
+        for unit in UNITS {
+            for mark in [DecimalMark::Point, DecimalMark::Comma] {
+                match read(&text, unit, mark) {
+                    Ok(written) => {
+                        assert!((Length::ZERO..=Length::LONGEST).contains(&written.length));
+                        let measure = Measure::read(&text, unit, mark).expect("it was read before");
+                        assert_eq!(measure.length(), written.length);
+                        // 5 m 3 ft is kept as typed, and printed in the smaller unit, rounded
+                        let of_unit = |c: char| c.is_alphabetic() || "'\"′″’”".contains(c);
+                        let units = text.split(|c| !of_unit(c)).filter(|unit| !unit.is_empty()).count();
+                        if !written.rounded && (units < 2 || written.notation.feet_and_inches) {
+                            let printed = write(written.length, written.notation);
+                            let again = read(&printed, None, DecimalMark::Point)
+                                .expect("what was printed is a length");
+                            assert_eq!(again.length, written.length, "{printed}");
+                        }
+                    }
+                    Err(error) => {
+                        assert!((1..=text.chars().count() + 1).contains(&error.at), "{error:?}");
+                    }
+                }
+            }
+        }
+    });
+}
+
+#[test]
+fn date_and_slope() {
+    check!(name = "date").with_test_time(EACH).for_each(|bytes: &[u8]| {
+        let bytes = text(bytes, VALUES);
+        let text = String::from_utf8_lossy(&bytes);
+        if let Some(date) = Date::read(&text) {
+            assert_eq!(Date::read(&date.to_string()), Some(date));
+            assert_eq!(date.to_string(), text.trim());
+        }
+        for unit in [None, Some("%"), Some("deg")] {
+            if let Some(slope) = Slope::read(&text, unit, DecimalMark::Point) {
+                let level = slope.cosine();
+                assert!(level > 0.0 && level <= 1.0, "{slope:?}");
+            }
+        }
+    });
+}
+
+#[test]
+fn goal() {
+    check!(name = "goal").with_test_time(EACH).for_each(|bytes: &[u8]| {
+        let bytes = text(bytes, VALUES);
+        let text = String::from_utf8_lossy(&bytes);
+        for mark in [DecimalMark::Point, DecimalMark::Comma] {
+            let _ = goal::read_confidence(&text, mark);
+            let Ok(goal) = goal::read(&text, mark) else { continue };
+            let record = serde_json::to_string(&goal).expect("a goal is a record");
+            assert_eq!(serde_json::from_str::<Goal>(&record).expect("a record is read"), goal, "{record}");
+        }
+    });
+}

@@ -400,11 +400,10 @@ fn protocol_named(name: &str, words: &Words) -> Result<Protocol, (String, Exit)>
     if let Some(shipped) = protocol::find(name) {
         return Ok(shipped);
     }
-    let text = std::fs::read_to_string(name).map_err(|error| {
-        let message = Message::new("file-unreadable").with("file", name).with("why", error.to_string());
-        (words.say(&message), Exit::File)
-    })?;
-    let (protocol, findings) = protocol::read(name, &text);
+    let source = inputs::file(name, words)?;
+    let decoded = tautline_exchange::text::decode(&source.bytes)
+        .map_err(|_| (words.say(&Message::new("file-not-text").with("file", name)), Exit::NotUnderstood))?;
+    let (protocol, findings) = protocol::read(name, &decoded.text);
     match findings.first() {
         None => Ok(protocol),
         Some(finding) => Err((words.say(&finding.words()), Exit::NotUnderstood)),

@@ -3,7 +3,6 @@
 use crate::exit::Exit;
 use crate::progress::Progress;
 use std::fs;
-use std::io::Read;
 use std::path::{Path, PathBuf};
 use tautline_exchange::Source;
 use tautline_exchange::stream::{Content, Table};
@@ -20,11 +19,10 @@ pub(crate) fn sources(names: &[String], words: &Words) -> Result<Vec<Source>, (S
     let number = tables.len();
     let mut sources = Vec::new();
     for (done, Table { name, content }) in tables.into_iter().enumerate() {
-        let bytes = match content {
-            Content::Bytes(bytes) => bytes,
-            Content::File(path) => fs::read(path).map_err(|error| unreadable(&name, &error, words))?,
-        };
-        sources.push(Source { name, bytes });
+        sources.push(match content {
+            Content::Bytes(bytes) => Source { name, bytes },
+            Content::File(_) => self::file(&name, words)?,
+        });
         progress.tell(done + 1, number);
     }
     Ok(sources)
@@ -40,9 +38,8 @@ pub(crate) fn tables(names: &[String], words: &Words) -> Result<Vec<Table>, (Str
     for name in names {
         let fault = |error: std::io::Error| unreadable(name, &error, words);
         if name == "-" {
-            let mut bytes = Vec::new();
-            std::io::stdin().read_to_end(&mut bytes).map_err(fault)?;
-            tables.push(Table { name: "-".into(), content: Content::Bytes(bytes) });
+            let Source { name, bytes } = Source::open("-", std::io::stdin()).map_err(fault)?;
+            tables.push(Table { name, content: Content::Bytes(bytes) });
         } else if Path::new(name).is_dir() {
             let own = folder(Path::new(name)).map_err(fault)?;
             if own.is_empty() {
@@ -55,6 +52,15 @@ pub(crate) fn tables(names: &[String], words: &Words) -> Result<Vec<Table>, (Str
         }
     }
     Ok(tables)
+}
+
+/// One file, read no further than it can be used.
+///
+/// # Errors
+/// the words for why it can't be read, and the exit status for it
+pub(crate) fn file(name: &str, words: &Words) -> Result<Source, (String, Exit)> {
+    let opened = fs::File::open(name).and_then(|opened| Source::open(name, opened));
+    opened.map_err(|error| unreadable(name, &error, words))
 }
 
 /// The words for a file that can't be read.

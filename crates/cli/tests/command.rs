@@ -312,3 +312,33 @@ fn planted_mistakes_fit_a_hundred_columns() {
     let wide: Vec<&str> = printed.lines().filter(|line| line.chars().count() > 100).collect();
     assert!(wide.is_empty(), "{wide:#?}");
 }
+
+/// Cells that would steer a screen, run in a spreadsheet or in a browser are shown as what they are.
+#[test]
+fn hostile_cells_do_nothing() {
+    let sheet = "site,line,line length,reader,species,start (cm),stop (cm),note\n\
+        \u{1b}[2Jsite\u{202e},=1+1,20 m,<script>alert(1)</script>,\u{1b}]0;x\u{7},3,4,@x\n\
+        \u{1b}[2Jsite\u{202e},=1+1,20 m,<script>alert(1)</script>,\u{9b}31m,\u{1b}[31m5,6,@x\n";
+    let folder = folder("hostile");
+    std::fs::create_dir_all(&folder).unwrap();
+    let report = folder.join("report.html");
+    for arguments in [
+        vec!["cover", "-", "--by", "species", "--explain", "--work"],
+        vec!["assess", "-", "--by", "species", "--explain", "--report", report.to_str().unwrap()],
+        vec!["check", "-"],
+    ] {
+        let output = tautline(&arguments, sheet);
+        for printed in [&output.stdout, &output.stderr] {
+            let printed = String::from_utf8_lossy(printed);
+            let steers = |c: char| (c.is_control() && c != '\n') || ('\u{202a}'..='\u{202e}').contains(&c);
+            assert!(!printed.contains(steers), "{arguments:?}: {printed:?}");
+        }
+    }
+    let page = std::fs::read_to_string(&report).unwrap();
+    assert!(!page.contains("<script>alert") && page.contains("&lt;script&gt;"), "no cell is markup");
+    let csv = text(&tautline(&["cover", "-", "--csv"], sheet));
+    assert!(csv.contains(",'=1+1,") && !csv.contains(",=1+1"), "{csv}");
+    let json = tautline(&["cover", "-", "--json"], sheet);
+    assert!(!json.stdout.contains(&0x1b));
+    assert!(serde_json::from_slice::<serde_json::Value>(&json.stdout).is_ok());
+}

@@ -8,7 +8,11 @@ mod settled;
 mod visits;
 
 use crate::headings::{Column, Heading, heading};
+use crate::limits::{LARGEST_FILE, MOST_COLUMNS};
 use crate::sheet::{TypedSheet, is_sheet};
+use crate::shown::{short, shorten};
+use crate::source::Source;
+use crate::text::Doubt;
 use crate::{protocol, text};
 pub(crate) use cells::ONE_SITE;
 use cells::Row;
@@ -23,14 +27,8 @@ use tautline_survey::message::Message;
 use tautline_survey::protocol::Protocol;
 pub(crate) use visits::unnamed_protocol;
 
-/// A file by name and bytes; whoever reads the disk hands it in.
-#[derive(Clone, Debug)]
-pub struct Source {
-    /// The name as given.
-    pub name: String,
-    /// What it holds.
-    pub bytes: Vec<u8>,
-}
+/// Headings that are named where none is understood.
+const MOST_HEADINGS_SHOWN: usize = 12;
 
 /// What the person says about the files beside what they say themselves.
 #[derive(Clone, Debug, Default)]
@@ -82,15 +80,10 @@ pub(crate) fn read_with(sources: &[Source], mut sheets: Vec<Sheet>, options: &Op
             continue;
         }
         read.input.files.push(SourceFile { name: source.name.clone(), sha256 });
-        let text = match text::decode(&source.bytes) {
+        let text = match text_of(source, &mut read.input.findings) {
             Ok(text) => text,
-            Err(problem) => {
-                let code = match problem {
-                    text::TextError::Empty => "file-empty",
-                    text::TextError::Binary => "file-not-text",
-                };
-                let message = Message::new(code).with("file", source.name.as_str());
-                read.input.findings.push(Finding::must_settle(message));
+            Err(refusal) => {
+                read.input.findings.push(refusal);
                 continue;
             }
         };
@@ -128,8 +121,13 @@ pub(crate) fn read_with(sources: &[Source], mut sheets: Vec<Sheet>, options: &Op
                 let place = sheet.place(1, Some(Column::Length));
                 read.input.findings.push(Finding::must_settle(message).at(place));
             }
+            Kind::TooManyColumns => {
+                let message = Message::new("too-many-columns").with("most", MOST_COLUMNS);
+                read.input.findings.push(Finding::must_settle(message).at(sheet.place(1, None)));
+            }
             Kind::Unknown => {
-                let found: Vec<String> = sheet.headings.iter().map(|heading| heading.text.clone()).collect();
+                let headings = sheet.headings.iter().take(MOST_HEADINGS_SHOWN);
+                let found: Vec<String> = headings.map(|heading| short(&heading.text)).collect();
                 let message = Message::new("headings-not-understood")
                     .with("file", sheet.name.as_str())
                     .with("found", found);
@@ -138,7 +136,29 @@ pub(crate) fn read_with(sources: &[Source], mut sheets: Vec<Sheet>, options: &Op
         }
     }
     readings::finish(options, &so_far, &mut read.input);
+    shorten(&mut read.input.findings);
     read
+}
+
+/// The text of a file, and what had to be taken for granted; or why it isn't read.
+pub(crate) fn text_of(source: &Source, findings: &mut Vec<Finding>) -> Result<String, Finding> {
+    let refuse = |code| Finding::must_settle(Message::new(code).with("file", source.name.as_str()));
+    if source.bytes.len() as u64 > LARGEST_FILE {
+        return Err(refuse("file-too-large"));
+    }
+    let decoded = text::decode(&source.bytes).map_err(|problem| match problem {
+        text::TextError::Empty => refuse("file-empty"),
+        text::TextError::Binary => refuse("file-not-text"),
+    })?;
+    let place = |row| Place { file: source.name.clone(), row, column: None, character: None };
+    if let Some(row) = text::row_beyond_reading(&decoded.text) {
+        return Err(Finding::must_settle(Message::new("row-beyond-reading")).at(place(row)));
+    }
+    findings.extend(decoded.doubt.map(|doubt| match doubt {
+        Doubt::Windows1252 { row } => Finding::note(Message::new("file-read-as-windows-1252")).at(place(row)),
+        Doubt::CutOff { row } => Finding::must_settle(Message::new("file-cut-off")).at(place(row)),
+    }));
+    Ok(decoded.text)
 }
 
 /// What a file is.
@@ -152,6 +172,7 @@ pub(crate) enum Kind {
     Readings,
     /// Lines with lengths and nothing else: of the lines, or of intercepts?
     LengthOfWhat,
+    TooManyColumns,
     Unknown,
 }
 
@@ -178,12 +199,15 @@ impl Sheet {
     pub(crate) fn cut(name: &str, text: &str, options: &Options) -> Self {
         let mut cut = text::rows(text);
         let first = if cut.rows.is_empty() { Vec::new() } else { cut.rows.remove(0).1 };
-        let headings: Vec<Heading> = first.iter().map(|cell| heading(cell)).collect();
+        let headings: Vec<Heading> =
+            first.iter().take(MOST_COLUMNS + 1).map(|cell| heading(&short(cell))).collect();
         let has = |column| headings.iter().any(|heading| heading.column == Some(column));
         // “length” is the intercept's once the tape's own length stands somewhere else
         let length_is_read =
             has(Column::Length) && (has(Column::LineLength) || options.line_length.is_some());
-        let kind = if has(Column::Finding) && has(Column::SettledBy) {
+        let kind = if headings.len() > MOST_COLUMNS {
+            Kind::TooManyColumns
+        } else if has(Column::Finding) && has(Column::SettledBy) {
             Kind::Settled
         } else if has(Column::Line) && (has(Column::Species) || has(Column::Start) || length_is_read) {
             Kind::Readings
@@ -207,7 +231,7 @@ impl Sheet {
     /// Sets aside rows whose cells can't be told apart, and names them: more cells than headings, as a decimal
     /// comma between commas makes them, or a cell over several rows, as a quote that never closes makes it.
     fn set_misshapen_rows_aside(&mut self, findings: &mut Vec<Finding>) {
-        if self.kind == Kind::Unknown {
+        if matches!(self.kind, Kind::Unknown | Kind::TooManyColumns) {
             return;
         }
         for (at, heading) in self.headings.iter().enumerate().filter(|(_, heading)| heading.column.is_some())

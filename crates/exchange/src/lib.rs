@@ -2,6 +2,8 @@
 //!
 //! | what | module |
 //! | --- | --- |
+//! | a file or standard input, read no further than it can be used | [`source`] |
+//! | what is read at most, and why | [`limits`] |
 //! | bytes to rows: encoding, delimiter, decimal mark | [`text`] |
 //! | headings and the units beside them | [`headings`] |
 //! | readings, lines, plants, strata, goals | [`delimited`] |
@@ -12,10 +14,14 @@
 
 pub mod delimited;
 pub mod headings;
+pub mod limits;
 pub mod protocol;
 pub mod sheet;
+pub mod shown;
+pub mod source;
 pub mod stream;
 pub mod table;
 pub mod text;
 
-pub use delimited::{Options, Read, Source, read};
+pub use delimited::{Options, Read, read};
+pub use source::Source;

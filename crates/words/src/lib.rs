@@ -5,6 +5,7 @@
 #![forbid(unsafe_code)]
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use std::borrow::Cow;
 use tautline_engine::length::{DecimalMark, write};
 use tautline_engine::num::decimal::{decimal, percent};
 use tautline_survey::finding::Excerpt;
@@ -117,7 +118,7 @@ impl Words {
     /// A value of a message by itself.
     pub fn value(&self, value: &Value) -> String {
         match value {
-            Value::Text(text) => text.clone(),
+            Value::Text(text) => visible(text).into_owned(),
             Value::Count(count) => count.to_string(),
             Value::Length(length, notation) => self.marked(write(*length, *notation)),
             Value::Share(share, places) => self.percent(*share, *places),
@@ -142,4 +143,19 @@ impl Words {
 pub fn picture(excerpt: &Excerpt) -> [String; 2] {
     let before: String = excerpt.text.chars().take(excerpt.before).collect();
     [excerpt.text.clone(), " ".repeat(before.width()) + "^"]
+}
+
+/// A text as it may be shown on a screen: in place of each character that would steer the screen or turn the direction
+/// of writing, a sign that something stands there.
+///
+/// # Example
+/// ```
+/// assert_eq!(tautline_words::visible("Dry\u{1b}[2J Fork\u{202e}"), "Dry\u{fffd}[2J Fork\u{fffd}");
+/// ```
+pub fn visible(text: &str) -> Cow<'_, str> {
+    let steers = |c: char| {
+        (c.is_control() && c != '\n')
+            || matches!(c, '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
+    };
+    if text.contains(steers) { Cow::Owned(text.replace(steers, "\u{fffd}")) } else { Cow::Borrowed(text) }
 }

@@ -17,7 +17,7 @@ fn read_as(name: &str, bytes: &[u8]) -> Read {
 /// What holds of anything that was read: places inside the file, stretches with room, lines that are worked out or
 /// refused.
 fn holds(mut read: Read, bytes: &[u8]) {
-    let text = rows::decode(bytes).unwrap_or_default();
+    let text = rows::decode(bytes).map(|decoded| decoded.text).unwrap_or_default();
     places_inside(&read.input.findings, &text);
     for intercept in read.input.visits.iter().flat_map(|visit| &visit.intercepts) {
         if let Extent::Edges { start, stop } = &intercept.extent {

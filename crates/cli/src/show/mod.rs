@@ -27,7 +27,7 @@ use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::input::Input;
 use tautline_survey::line::{Bounds, LineResult, Recording, line_result};
 use tautline_survey::message::{Message, Value};
-use tautline_words::Words;
+use tautline_words::{Words, visible};
 
 const STRONG: Style = Style::new().bold();
 const QUIET: Style = Style::new().dimmed();
@@ -41,7 +41,11 @@ pub(crate) fn line(text: &str) {
 
 /// A whole text that ends its own lines.
 pub(crate) fn print_all(text: &str) {
-    anstream::print!("{text}");
+    use std::io::{IsTerminal, Write};
+    let mut out = std::io::stdout().lock();
+    let shown = if out.is_terminal() { visible(text) } else { text.into() };
+    // a reader that closes early, such as head, has what it wanted
+    let _ = out.write_all(shown.as_bytes());
 }
 
 /// Something beside the result: to standard error.
@@ -55,12 +59,12 @@ pub(crate) fn refusal(text: &str) {
 }
 
 fn title(text: &str) {
-    println!("\n{STRONG}{text}{STRONG:#}");
+    println!("\n{STRONG}{}{STRONG:#}", visible(text));
 }
 
 /// A text broken at spaces so that it fits, later rows indented.
 fn wrapped(text: &str, indent: usize) {
-    for row in table::wrap(text, table::WIDTH - indent) {
+    for row in table::wrap(&visible(text), table::WIDTH - indent) {
         println!("{:indent$}{row}", "");
     }
 }

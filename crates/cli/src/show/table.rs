@@ -1,6 +1,7 @@
 //! Plain tables that fit 100 columns; a cell that doesn't fit is broken, never cut.
 
 use super::{QUIET, println};
+use tautline_words::visible;
 
 /// The width that human output fits.
 pub(super) const WIDTH: usize = 100;
@@ -46,6 +47,9 @@ impl Table {
     }
 
     pub(super) fn row(&mut self, mut cells: Vec<String>) {
+        for cell in &mut cells {
+            *cell = visible(cell).into_owned();
+        }
         cells.resize(self.headings.len(), String::new());
         self.rows.push(cells);
     }

@@ -2,6 +2,7 @@
 
 use super::{Options, Sheet};
 use crate::headings::{Column, square_millimetres};
+use std::collections::HashSet;
 use tautline_engine::length::DecimalMark;
 use tautline_survey::input::Input;
 use tautline_survey::limits::LARGEST_AREA;
@@ -9,6 +10,8 @@ use tautline_survey::plan::Stratum;
 use tautline_survey::plants::{GrowthForm, Plant};
 
 pub(super) fn plants(sheet: &Sheet, input: &mut Input) {
+    let mut listed: HashSet<String> =
+        input.plants.plants.iter().map(|plant| plant.code.to_uppercase()).collect();
     for row in sheet.rows() {
         let column = row.sheet.first_of([Column::Code, Column::Species]);
         let code = row.text(column);
@@ -20,7 +23,7 @@ pub(super) fn plants(sheet: &Sheet, input: &mut Input) {
             input.findings.push(row.about(Column::Form, "form-not-known"));
             continue;
         };
-        if input.plants.plants.iter().any(|plant| plant.code.eq_ignore_ascii_case(code)) {
+        if !listed.insert(code.to_uppercase()) {
             input.findings.push(row.about(column, "plant-listed-twice"));
             continue;
         }
@@ -45,6 +48,8 @@ pub(super) fn strata(sheet: &Sheet, options: &Options, input: &mut Input) {
         .iter()
         .find(|h| h.column == Some(Column::Area))
         .and_then(|heading| heading.unit.clone());
+    let of = |stratum: &Stratum| (stratum.site.clone(), stratum.name.clone());
+    let mut listed: HashSet<(String, String)> = input.strata.iter().map(of).collect();
     for row in sheet.rows() {
         let text = row.text(Column::Area);
         let number: String =
@@ -67,7 +72,7 @@ pub(super) fn strata(sheet: &Sheet, options: &Options, input: &mut Input) {
             continue;
         };
         let name = row.text(Column::Stratum).to_owned();
-        if input.strata.iter().any(|stratum| stratum.site == site && stratum.name == name) {
+        if !listed.insert((site.clone(), name.clone())) {
             input.findings.push(row.about(Column::Stratum, "stratum-listed-twice"));
             continue;
         }

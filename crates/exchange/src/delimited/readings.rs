@@ -5,6 +5,7 @@ use super::visits::{Visits, settle};
 use super::{Kind, Options, Sheet};
 use crate::headings::{Column, Heading};
 use crate::sheet::Says;
+use crate::shown::shorten;
 use std::collections::HashMap;
 use tautline_engine::length::Length;
 use tautline_survey::date::Date;
@@ -39,6 +40,7 @@ pub(super) fn readings(sheet: &Sheet, options: &Options, so_far: &mut SoFar, inp
             }
             unit_is_said |= no_unit;
         }
+        shorten(&mut input.findings[before..]);
         for finding in &mut input.findings[before..] {
             say_what_about(&row, options, finding);
         }

@@ -1,6 +1,7 @@
 //! Reading a protocol file: every key that isn't known and every value that isn't understood is named with its line.
 
 use super::keys::{self, Words, plain};
+use crate::limits::LARGEST_PROTOCOL;
 use tautline_engine::length::DecimalMark;
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::measure::Measure;
@@ -23,6 +24,10 @@ use toml::de::{DeTable, DeValue};
 /// assert_eq!(protocol.gap.limit.unwrap().typed(), "2 in");
 /// ```
 pub fn read(file: &str, text: &str) -> (Protocol, Vec<Finding>) {
+    if text.len() as u64 > LARGEST_PROTOCOL {
+        let message = Message::new("protocol-too-large").with("file", file);
+        return (Protocol::default(), vec![Finding::must_settle(message)]);
+    }
     let mut reader = Reader { file, text, findings: Vec::new() };
     let protocol = match DeTable::parse(text) {
         Ok(table) => reader.protocol(table.get_ref()),

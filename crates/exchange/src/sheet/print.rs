@@ -76,6 +76,8 @@ impl<'a> From<&'a Visit> for Named<'a> {
 struct Printer<'a> {
     input: &'a Input,
     planned: HashMap<(&'a str, &'a str), usize>,
+    /// The lines that have visits.
+    visited: HashSet<(&'a str, &'a str)>,
     printed: HashSet<usize>,
     next_planned: usize,
     /// The comma where lengths were typed with one and none with a point.
@@ -106,6 +108,7 @@ impl<'a> Printer<'a> {
         Self {
             input,
             planned: planned.map(|(at, line)| ((line.site.as_str(), line.line.as_str()), at)).collect(),
+            visited: input.visits.iter().map(|visit| (visit.site.as_str(), visit.line.as_str())).collect(),
             printed: HashSet::new(),
             next_planned: 0,
             mark,
@@ -201,8 +204,8 @@ impl<'a> Printer<'a> {
             let at = self.next_planned;
             self.next_planned += 1;
             let planned = &self.input.plan[at];
-            let read = |visit: &Visit| visit.site == planned.site && visit.line == planned.line;
-            if self.printed.contains(&at) || self.input.visits.iter().any(read) {
+            let name = (planned.site.as_str(), planned.line.as_str());
+            if self.printed.contains(&at) || self.visited.contains(&name) {
                 continue;
             }
             self.printed.insert(at);

@@ -1,5 +1,6 @@
 //! Cells of a row straight from its bytes, eight bytes at a time.
 
+use crate::table::plain;
 use tautline_engine::length::{Bare, Length, Unit};
 
 /// How many bytes must stand behind the last row of a buffer, so that eight can always be loaded.
@@ -42,7 +43,7 @@ impl Cell {
 
     /// The cell as text, space around it cut away. The buffer was found to be UTF-8, and cells end at ASCII marks.
     pub(super) fn text(self, bytes: &[u8]) -> &str {
-        str::from_utf8(self.of(bytes)).unwrap_or_default().trim()
+        plain(str::from_utf8(self.of(bytes)).unwrap_or_default().trim())
     }
 
     /// A cell of at most eight bytes as one number, zeros behind; text holds no zero bytes, so no two are alike.

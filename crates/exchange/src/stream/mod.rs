@@ -17,7 +17,8 @@ mod lines;
 mod pieces;
 mod terms;
 
-use crate::delimited::{self, Options, Source};
+use crate::delimited::{self, Options};
+use crate::source::Source;
 use layout::{HEAD, Head, Layout};
 use std::fs::File;
 use std::io::{self, Cursor, Read, Seek};
@@ -56,7 +57,12 @@ impl Content {
         }
     }
 
-    /// The first bytes, or all of them.
+    /// All of it, as far as it can be used.
+    fn whole(&self, name: &str) -> io::Result<Source> {
+        Source::open(name, self.open()?)
+    }
+
+    /// The first bytes.
     fn first(&self, most: u64) -> io::Result<Vec<u8>> {
         let mut bytes = Vec::new();
         self.open()?.take(most).read_to_end(&mut bytes)?;
@@ -142,8 +148,8 @@ pub fn sites(
 }
 
 fn general(tables: &[Table], options: &Options, question: &Question) -> Result<Sites, Unreadable> {
-    let whole = |table: &Table| match table.content.first(u64::MAX) {
-        Ok(bytes) => Ok(Source { name: table.name.clone(), bytes }),
+    let whole = |table: &Table| match table.content.whole(&table.name) {
+        Ok(source) => Ok(source),
         Err(why) => Err(Unreadable { name: table.name.clone(), why }),
     };
     let sources = tables.iter().map(whole).collect::<Result<Vec<_>, _>>()?;
@@ -177,7 +183,7 @@ fn quick(tables: &[Table], options: &Options, question: &Question, way: &Way) ->
                 readings.push((table, layout));
             }
             Head::Other => {
-                let bytes = table.content.first(u64::MAX).map_err(fault)?;
+                let Source { bytes, .. } = table.content.whole(&table.name).map_err(fault)?;
                 others.push(Source { name: table.name.clone(), bytes });
             }
         }

@@ -11,7 +11,7 @@ fn plain(measure: Option<&Measure>) -> String {
 }
 
 /// What the input says, without the places where it stood.
-pub fn says(input: &Input) -> Vec<String> {
+pub(crate) fn says(input: &Input) -> Vec<String> {
     let intercept = |i: &Intercept| {
         let extent = match &i.extent {
             Extent::Edges { start, stop } => format!("{} to {}", plain(Some(start)), plain(Some(stop))),

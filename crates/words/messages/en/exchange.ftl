@@ -2,7 +2,13 @@
 
 same-file-twice = { $file } holds the same bytes as { $same }. It adds nothing.
 file-empty = { $file } is empty.
-file-not-text = { $file } isn't text. Delimited text, UTF-8 or Windows-1252, would do.
+file-not-text = { $file } isn't text. Delimited text or a typed sheet, in UTF-8, UTF-16 or Windows-1252, would do; a spreadsheet saves one as CSV.
+file-too-large = { $file } is larger than 256 MB, which is more than readings take. Split it by site or by year.
+protocol-too-large = { $file } is larger than any protocol; it isn't read.
+row-beyond-reading = From here on there is no line break for more than a million characters, so this is no table of readings. The file isn't read.
+too-many-columns = This row has more than { $most } columns, so it is no heading row of readings. The file isn't read.
+file-cut-off = The file breaks off here, in the middle of a character, so something may be missing. Copy or save it once more.
+file-read-as-windows-1252 = From here on the file isn't UTF-8, so it was read as Windows-1252. Look at names with accents; saving as UTF-8 settles it.
 headings-not-understood = { $file }: the headings aren't understood ({ $found }). A table of readings has “line”, “species” and “start” and “stop”, or “length”; docs/files.md lists every heading.
 cell-empty = “{ $column }” is empty.
 site-missing = Which site? Fill in the “site” column, or use --site.
@@ -69,7 +75,7 @@ plan-differs = { $site }, line { $line } is in { $first } elsewhere and in { $fo
 visit-in-two-files = { $site }, line { $line }: this reading also stands in { $first }. Only that file's rows are used; take one of the files out, or tell the readings apart by date, reader or pass.
 not-read-but-readings = { $site }, line { $line } is said to be not read, and there are readings of it. It is left out until that is settled.
 nothing-found-but-readings = { $site }, line { $line } is said to hold nothing, and there are readings of it. It is left out until that is settled.
-read-but-no-readings = { $site }, line { $line }: no reading of it could be used. If nothing grew on it, write “nothing found” under “outcome”; until then it is left out and is not a zero.
+read-but-no-readings = { $site }, line { $line }: no reading of it could be used. If nothing grew on it, write “nothing found” (in a table under “outcome”); until then it is left out and is not a zero.
 outcomes-differ = “{ $found }” is not what another row says of this reading. The first is used.
 length-of-what = Is this the length of the lines or of what was read on them? Head it “line length”, or add a “species” column.
 columns-not-used = Nothing is done with these columns: { $found }.

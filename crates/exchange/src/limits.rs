@@ -1,0 +1,19 @@
+//! What is read at most, so that no file takes more memory or time than a table of readings could need.
+
+/// A file in bytes: 256 MiB. A hundred thousand lines of fifty readings are about 400 bytes a line and 40 MB in all.
+pub const LARGEST_FILE: u64 = 256 * 1024 * 1024;
+
+/// A protocol file in bytes: 1 MiB, a thousand times the longest that is shipped.
+pub const LARGEST_PROTOCOL: u64 = 1024 * 1024;
+
+/// A row in bytes: 1 MiB. A row of a table is a few hundred bytes; what is longer has lost its line breaks.
+pub const LONGEST_ROW: usize = 1024 * 1024;
+
+/// Cells in the heading row. The tables know some forty; an office that adds its own stays far below a thousand.
+pub const MOST_COLUMNS: usize = 1000;
+
+/// Characters of a heading or of anything found that are kept in a message.
+pub const LONGEST_SHOWN: usize = 200;
+
+/// How far into a file is looked to tell text from anything else, in bytes.
+pub const LOOKED_AT: usize = 64 * 1024;

@@ -10,11 +10,13 @@
 //! | change, turnover, trend | `follow` |
 //! | lines and plots drawn on a site | `places` |
 //! | randomness and invented stands | `stands` |
+//! | digits that heap, values far from the others | `checks` |
 //! | figures and lengths as people read them | `printed` |
 //!
 //! Each row is a label, a blank and a value: the sixteen hexadecimal digits of a real number's bits, or a whole
 //! number, or what is printed for people. A row that ends in `digest` stands for thousands of values.
 
+mod checks;
 mod distributions;
 mod export;
 mod follow;
@@ -41,6 +43,7 @@ pub fn table() -> String {
     follow::rows(&mut table);
     places::rows(&mut table);
     stands::rows(&mut table);
+    checks::rows(&mut table);
     printed::rows(&mut table);
     table.text()
 }

@@ -297,6 +297,9 @@ fn files_read(asked: &ArgMatches, words: &Words) -> Result<Read, (String, Exit)>
 pub(crate) fn readings(asked: &ArgMatches, words: &Words) -> Result<(Read, Question), (String, Exit)> {
     let mut read = files_read(asked, words)?;
     let mut question = question(asked, words)?;
+    if question.year.is_some() {
+        read.input.findings.retain(|finding| finding.year().is_none_or(|year| Some(year) == question.year));
+    }
     if question.goals.is_empty() {
         question.goals = core::mem::take(&mut read.goals);
     }

@@ -10,7 +10,7 @@ use std::num::NonZero;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::thread::available_parallelism;
 use tautline_exchange::stream::{Content, Table, Way};
-use tautline_survey::finding::Weight;
+use tautline_survey::finding::Finding;
 use tautline_words::Words;
 
 /// Works out every site and prints it.
@@ -36,8 +36,8 @@ pub(crate) fn sites(asked: &ArgMatches, words: &Words) -> Done {
     } else {
         show::sites(&found, words);
     }
-    let unsettled = found.findings.iter().any(|finding| finding.weight == Weight::MustSettle)
-        || found.rows.iter().any(|row| row.must_settle > 0);
+    let unsettled =
+        found.findings.iter().any(Finding::holds_back) || found.rows.iter().any(|row| row.must_settle > 0);
     Ok(if found.rows.iter().all(|row| row.cover.is_none()) {
         Exit::Nothing
     } else if unsettled {

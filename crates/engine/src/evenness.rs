@@ -25,7 +25,7 @@ pub struct Evenness {
 /// # Example
 /// ```
 /// use tautline_engine::evenness::goodness_of_fit;
-/// // 144 throws of two dice, Knuth 1997, The Art of Computer Programming 2, 3.3.1: V = 7 7/48
+/// // 144 throws of two dice, Knuth 1997, The Art of Computer Programming 2, 3.3.1 (from memory): V = 7 7/48
 /// let observed = [2, 4, 10, 12, 22, 29, 21, 15, 14, 9, 6];
 /// let expected = [4.0, 8.0, 12.0, 16.0, 20.0, 24.0, 20.0, 16.0, 12.0, 8.0, 4.0];
 /// let test = goodness_of_fit(&observed, &expected).unwrap();

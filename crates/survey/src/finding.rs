@@ -187,6 +187,11 @@ impl Finding {
         self
     }
 
+    /// The year of the reading it is about, where it is about one with a date.
+    pub fn year(&self) -> Option<u16> {
+        self.about.as_ref()?.date.map(Date::year)
+    }
+
     /// What tells it from every other finding: its code, where it stands and what it is about.
     pub fn identity(&self) -> (&'static str, Option<&Place>, Option<&About>) {
         (self.message.code, self.place.as_ref(), self.about.as_deref())

@@ -2,7 +2,6 @@
 
 use crate::canonical;
 use crate::check::Settlement;
-use crate::date::Date;
 use crate::finding::Finding;
 use crate::plan::{PlannedLine, Stratum};
 use crate::plants::PlantList;
@@ -77,9 +76,10 @@ impl Input {
         year: Option<u16>,
     ) -> impl Iterator<Item = &'a Finding> {
         self.findings.iter().filter(move |finding| {
-            finding.about.as_ref().is_some_and(|about| {
-                about.site == site && (about.date.is_none() || about.date.map(Date::year) == year)
-            })
+            finding
+                .about
+                .as_ref()
+                .is_some_and(|about| about.site == site && (about.date.is_none() || finding.year() == year))
         })
     }
 

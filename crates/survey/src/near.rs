@@ -23,6 +23,27 @@ pub fn nearest<'a>(found: &str, known: &[&'a str]) -> Option<&'a str> {
         .map(|(_, word)| word)
 }
 
+/// The known codes that a written one is nearest to, if a third of its letters or fewer (at least one) were changed, in
+/// the order of the list.
+///
+/// # Source
+/// as [`nearest`]
+/// # Example
+/// ```
+/// let near = tautline_survey::near::nearest_codes("ATCX", &["ATCA", "ATCO", "KRLA"]);
+/// assert_eq!(near, ["ATCA", "ATCO"]);
+/// ```
+pub fn nearest_codes<'a>(found: &str, known: &[&'a str]) -> Vec<&'a str> {
+    let letters = found.chars().count();
+    if letters > 40 {
+        return Vec::new();
+    }
+    let away: Vec<(usize, &str)> = known.iter().map(|&code| (changes(found, code), code)).collect();
+    let fewest = away.iter().map(|(count, _)| *count).min().unwrap_or(usize::MAX);
+    let near = away.into_iter().filter(|(count, _)| *count == fewest && fewest <= (letters / 3).max(1));
+    near.map(|(_, code)| code).collect()
+}
+
 /// How many letters must be left out, put in, changed or swapped to make one word of the other.
 pub fn changes(a: &str, b: &str) -> usize {
     let (a, b): (Vec<char>, Vec<char>) = (a.chars().collect(), b.chars().collect());

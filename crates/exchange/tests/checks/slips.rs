@@ -165,7 +165,7 @@ fn species_that_the_list_or_the_site_does_not_know() {
         codes(&input),
         [("species-misspelt", 4), ("species-new-to-site", 6), ("species-not-listed", 7)]
     );
-    assert!(matches!(value(&input, "species-misspelt", "near"), Value::Text(near) if near == "FOUR"));
+    assert_eq!(value(&input, "species-misspelt", "near"), &Value::List(vec![Value::Text("FOUR".into())]));
 }
 
 #[test]

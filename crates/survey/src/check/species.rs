@@ -3,7 +3,7 @@
 use super::records::{Reading, Records};
 use crate::finding::{About, Finding};
 use crate::message::Message;
-use crate::near::nearest;
+use crate::near::nearest_codes;
 use crate::visit::Intercept;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -14,7 +14,7 @@ pub(super) fn strangers(records: &Records) -> Vec<Finding> {
     found
 }
 
-/// Codes that the plant list doesn't know, each once, with the listed code that it may be meant for.
+/// Codes that the plant list doesn't know, each once, with the listed codes that it may be meant for.
 fn not_listed(records: &Records) -> Vec<Finding> {
     let listed: Vec<&str> = records.input.plants.plants.iter().map(|plant| plant.code.as_str()).collect();
     if listed.is_empty() {
@@ -28,9 +28,11 @@ fn not_listed(records: &Records) -> Vec<Finding> {
         }
     }
     let say = |(code, (count, reading, first)): (_, (usize, &Reading, &Intercept))| {
-        let message = match nearest(code, &listed) {
-            Some(near) => Message::new("species-misspelt").with("near", near),
-            None => Message::new("species-not-listed"),
+        let near: Vec<String> = nearest_codes(code, &listed).into_iter().map(str::to_owned).collect();
+        let message = if near.is_empty() {
+            Message::new("species-not-listed")
+        } else {
+            Message::new("species-misspelt").with("near", near)
         };
         let message = message.with("species", code).with("count", count);
         reading.at(Finding::have_a_look(message), first.place.as_ref()).species(code)

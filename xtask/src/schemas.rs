@@ -5,7 +5,9 @@ use std::path::PathBuf;
 
 use schemars::{Schema, schema_for};
 use tautline_survey::follow::ChangeOutput;
+use tautline_survey::notebook::payload::Kinds;
 use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
+use tautline_survey::revision::Line;
 use tautline_survey::sites::SitesOutput;
 
 use crate::Outcome;
@@ -19,6 +21,8 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("check", schema_for!(CheckOutput)),
         ("sites", schema_for!(SitesOutput)),
         ("change", schema_for!(ChangeOutput)),
+        ("notebook-line", schema_for!(Line)),
+        ("notebook-records", schema_for!(Kinds)),
     ]
 }
 

@@ -2,7 +2,7 @@
 
 use crate::exit::Exit;
 use crate::progress::Progress;
-use crate::{demo, follow, inputs, show};
+use crate::{demo, follow, here::Here, inputs, notebook, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::confidence::Method;
@@ -58,6 +58,8 @@ pub(crate) fn command(words: &Words) -> Command {
     };
     let shared = |command: Command| {
         common(command)
+            .mut_arg("files", |files| files.required(false).required_unless_present("notebook"))
+            .arg(notebook::in_place_of_files(words))
             .arg(flag("explain", "help-explain"))
             .arg(option("gap-classes", "LENGTHS", "help-gap-classes"))
             .arg(option("by", "WHAT", "help-by").value_parser(["species", "form", "group"]))
@@ -70,24 +72,21 @@ pub(crate) fn command(words: &Words) -> Command {
         .arg(option("claim", "WHAT", "help-claim").value_parser(["site", "plot"]))
         .arg(where_present());
     let sites = common(sub("sites", "help-sites")).arg(goal()).arg(where_present());
-    let files =
-        Arg::new("files").value_name("FILES").help(words.word("help-files")).num_args(1..).required(true);
-    let sheet = sub("sheet", "help-sheet")
-        .arg(files.clone())
-        .arg(option("protocol", "FILE|NAME", "help-protocol"))
-        .arg(option("line-length", "LENGTH", "help-line-length"))
-        .arg(option("unit", "UNIT", "help-unit"))
-        .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
-        .arg(option("site", "NAME", "help-site"));
-    let check = sub("check", "help-check")
-        .arg(files)
-        .arg(flag("json", "help-json").conflicts_with("csv"))
-        .arg(flag("csv", "help-check-csv"))
-        .arg(option("protocol", "FILE|NAME", "help-protocol"))
-        .arg(option("line-length", "LENGTH", "help-line-length"))
-        .arg(option("unit", "UNIT", "help-unit"))
-        .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
-        .arg(option("site", "NAME", "help-site"));
+    let reading = |command| notebook::reading(command, words);
+    let files = Arg::new("files")
+        .value_name("FILES")
+        .help(words.word("help-files"))
+        .num_args(1..)
+        .required_unless_present("notebook");
+    let sheet =
+        reading(sub("sheet", "help-sheet").arg(files.clone()).arg(notebook::in_place_of_files(words)));
+    let check = reading(
+        sub("check", "help-check")
+            .arg(files)
+            .arg(notebook::in_place_of_files(words))
+            .arg(flag("json", "help-json").conflicts_with("csv"))
+            .arg(flag("csv", "help-check-csv")),
+    );
     let demo = sub("demo", "help-demo")
         .arg(Arg::new("folder").value_name("DIR").help(words.word("help-demo-folder")).default_value("demo"))
         .arg(option("seed", "NUMBER", "help-seed"));
@@ -109,6 +108,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(follow::change_command(shared(sub("change", "help-change")), words))
         .subcommand(check)
         .subcommand(sheet)
+        .subcommands(notebook::commands(words))
         .subcommand(demo)
         .subcommand(sub("protocols", "help-protocols"))
         .subcommand(completions)
@@ -130,6 +130,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
             Ok(Exit::Well)
         }
         Some(("completions", asked)) => Ok(completions(asked, words)),
+        Some((name, asked)) if name != "man" => notebook::run(name, asked, words, &mut Here::real()),
         _ => man(words),
     };
     done.unwrap_or_else(|(text, exit)| {
@@ -201,6 +202,7 @@ fn sheet(asked: &ArgMatches, words: &Words) -> Done {
     Ok(status(&findings, nothing))
 }
 
+/// The exit status that findings come to.
 pub(crate) fn status(findings: &[Finding], nothing: bool) -> Exit {
     if nothing {
         Exit::Nothing
@@ -211,6 +213,7 @@ pub(crate) fn status(findings: &[Finding], nothing: bool) -> Exit {
     }
 }
 
+/// Why a file was not written.
 pub(crate) fn unwritable(file: &str, error: &std::io::Error, words: &Words) -> (String, Exit) {
     let message = Message::new("file-unwritable").with("file", file).with("why", error.to_string());
     (words.say(&message), Exit::File)
@@ -275,20 +278,22 @@ pub(crate) fn files(asked: &ArgMatches) -> Vec<String> {
 pub(crate) fn reading(asked: &ArgMatches, words: &Words) -> Result<Options, (String, Exit)> {
     let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
     let (unit, mark) = writing(asked, words)?;
-    let length = |name| length_option(asked, name, words);
     Ok(Options {
         unit,
         mark,
         site: text("site").map(str::to_owned),
-        line_length: length("line-length")?,
+        line_length: length_option(asked, "line-length", words)?,
         protocol: text("protocol").map(|name| protocol_named(name, words)).transpose()?,
+        known_protocols: Vec::new(),
     })
 }
 
-/// The files, read and looked through.
+/// The files or the notebook, read and looked through.
 fn files_read(asked: &ArgMatches, words: &Words) -> Result<Read, (String, Exit)> {
-    let options = reading(asked, words)?;
-    let mut read = tautline_exchange::read(&inputs::sources(&files(asked), words)?, &options);
+    let mut read = match asked.get_one::<String>("notebook") {
+        Some(file) => notebook::read(file, words)?,
+        None => tautline_exchange::read(&inputs::sources(&files(asked), words)?, &reading(asked, words)?),
+    };
     check(&mut read.input);
     Ok(read)
 }

@@ -43,6 +43,9 @@ pub struct Options {
     pub line_length: Option<Measure>,
     /// The protocol that the lines were read under, for files that name none.
     pub protocol: Option<Protocol>,
+    /// Protocols that are known already, in a notebook that the files go into: files may name them, and the only one
+    /// is taken where files neither name nor bring any.
+    pub known_protocols: Vec<Protocol>,
 }
 
 /// What came out of the files.

@@ -4,6 +4,7 @@ mod chain;
 mod check;
 mod data;
 mod follow;
+mod notebook;
 mod openings;
 mod paper;
 mod sentences;
@@ -13,6 +14,7 @@ mod table;
 pub(crate) use check::{check, csv_check, json_check};
 pub(crate) use data::{csv_assess, csv_cover, json_assess, json_cover};
 pub(crate) use follow::{change, csv_change, json_change, picture_of, picture_told};
+pub(crate) use notebook::{actions, conflicts, findings_too, imported, joined, record_history};
 pub(crate) use sites::{csv_sites, json_sites, sites};
 
 use anstream::{eprintln, println};

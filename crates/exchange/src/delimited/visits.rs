@@ -149,8 +149,11 @@ impl Visits {
             return fingerprint.clone();
         }
         let own = input.protocols.iter().find(|(_, own)| own.name.eq_ignore_ascii_case(name));
+        let known = || options.known_protocols.iter().find(|known| known.name.eq_ignore_ascii_case(name));
         let fingerprint = if let Some((fingerprint, _)) = own.filter(|_| !name.is_empty()) {
             fingerprint.clone()
+        } else if let Some(known) = known().filter(|_| !name.is_empty()) {
+            input.add_protocol(known.clone())
         } else if let Some(shipped) = protocol::find(name) {
             input.add_protocol(shipped)
         } else {
@@ -167,10 +170,11 @@ impl Visits {
 
 /// The protocol of visits that name none: the one handed in beside the files, else the only one among them.
 pub(crate) fn unnamed_protocol(options: &Options, input: &mut Input) -> String {
-    match (&options.protocol, input.protocols.len()) {
-        (Some(given), _) => input.add_protocol(given.clone()),
-        (None, 1) => input.protocols.keys().next().cloned().unwrap_or_default(),
-        (None, _) => String::new(),
+    match (&options.protocol, input.protocols.len(), options.known_protocols.as_slice()) {
+        (Some(given), ..) => input.add_protocol(given.clone()),
+        (None, 1, _) => input.protocols.keys().next().cloned().unwrap_or_default(),
+        (None, 0, [only]) => input.add_protocol(only.clone()),
+        _ => String::new(),
     }
 }
 

@@ -5,10 +5,12 @@ use crate::date::Date;
 use crate::finding::{Finding, Place, Settled};
 use crate::input::Input;
 use crate::message::Message;
+use serde::{Deserialize, Serialize};
 
 /// A person's word that a finding was looked at and is fine. It speaks of every finding of its code that agrees
 /// with all that is filled in.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Settlement {
     /// The finding's code.
     pub code: String,

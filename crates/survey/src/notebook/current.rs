@@ -6,6 +6,7 @@ use crate::assess::{SiteGoal, natural_order};
 use crate::finding::Finding;
 use crate::input::Input;
 use crate::message::{Message, Value};
+use crate::protocol::Protocol;
 use crate::revision::{Content, RecordId, Revision, RevisionId};
 use serde::de::IgnoredAny;
 use std::collections::BTreeMap;
@@ -145,6 +146,7 @@ impl Current {
                     input.add_protocol((**protocol).clone());
                 }
                 Payload::Goal(goal) => goals.push(goal.clone()),
+                Payload::Settlement(word) => input.settlements.push((**word).clone()),
                 Payload::Import(files) => {
                     input.files.extend(
                         files.iter().filter(|file| !input.files.contains(file)).cloned().collect::<Vec<_>>(),
@@ -161,6 +163,17 @@ impl Current {
                 .then_with(|| (&a.reader, &a.recorder).cmp(&(&b.reader, &b.recorder)))
         });
         (input, goals)
+    }
+
+    /// The protocols that stand.
+    pub fn protocols(&self) -> Vec<Protocol> {
+        self.standing
+            .values()
+            .filter_map(|standing| match &standing.payload {
+                Payload::Protocol(protocol) => Some((**protocol).clone()),
+                _ => None,
+            })
+            .collect()
     }
 
     /// What a person should know of the notebook before using what stands in it.

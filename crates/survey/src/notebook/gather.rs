@@ -41,13 +41,16 @@ pub struct Gathered {
 pub fn gather(current: &Current, input: &Input, goals: &[SiteGoal]) -> Gathered {
     let mut gathered = Gathered::default();
     let disputed: BTreeSet<&Key> = current.conflicts.iter().flat_map(|conflict| &conflict.keys).collect();
-    for (key, payload) in gathered.payloads(current, input, goals) {
+    for (key, mut payload) in gathered.payloads(current, input, goals) {
         if disputed.contains(&key) {
             let message = Message::new("import-disputed").with("what", payload.called());
             gathered.findings.push(Finding::must_settle(message));
             continue;
         }
         let tally = gathered.tally.entry(key.kind).or_default();
+        if let Some(standing) = current.standing.get(&key) {
+            keep_what_is_not_said(&mut payload, &standing.payload);
+        }
         match current.standing.get(&key) {
             None => {
                 tally.new += 1;
@@ -101,6 +104,9 @@ impl Gathered {
                 self.take(&mut payloads, Payload::Visit(Box::new(visit.clone())));
             }
         }
+        for word in &input.settlements {
+            self.take(&mut payloads, Payload::Settlement(Box::new(word.clone())));
+        }
         for goal in goals {
             self.take(&mut payloads, Payload::Goal(goal.clone()));
         }
@@ -119,6 +125,25 @@ impl Gathered {
                 self.findings.push(Finding::must_settle(message));
             }
         }
+    }
+}
+
+/// What a file is silent about stays as it stood: a sheet of readings says nothing of strata or plots.
+fn keep_what_is_not_said(read: &mut Payload, stood: &Payload) {
+    match (read, stood) {
+        (Payload::Line(read), Payload::Line(stood)) => {
+            read.length = read.length.take().or_else(|| stood.length.clone());
+            read.stratum = read.stratum.take().or_else(|| stood.stratum.clone());
+            read.plot = read.plot.take().or_else(|| stood.plot.clone());
+            read.slope = read.slope.or(stood.slope);
+        }
+        (Payload::Visit(read), Payload::Visit(stood)) => {
+            read.length = read.length.take().or_else(|| stood.length.clone());
+            if read.protocol.is_empty() {
+                read.protocol.clone_from(&stood.protocol);
+            }
+        }
+        _ => {}
     }
 }
 

@@ -6,9 +6,11 @@
 //! | what stands now, and what must be settled first | [`current`] |
 //! | files brought into a notebook | [`gather`] |
 //! | settling, restoring, undoing, erasing | [`amend`] |
+//! | what changed between two revisions | [`changes`] |
 //! | drafts made into revisions | [`hand`] |
 
 pub mod amend;
+pub mod changes;
 pub mod current;
 pub mod gather;
 pub mod hand;

@@ -1,6 +1,8 @@
 //! The kinds of record that this version knows, and what tells two records of a kind apart.
 
 use crate::assess::SiteGoal;
+use crate::check::Settlement;
+use crate::finding::Place;
 use crate::goal::{Relation, Subject, Wanted};
 use crate::input::SourceFile;
 use crate::message::{Message, Value as Said};
@@ -30,8 +32,27 @@ pub enum Payload {
     Protocol(Box<Protocol>),
     /// A goal.
     Goal(SiteGoal),
+    /// A person's word on a finding.
+    Settlement(Box<Settlement>),
     /// The files of an import.
     Import(Vec<SourceFile>),
+}
+
+/// The records of every kind, by the word that a revision names the kind with; for the schema alone.
+#[cfg(feature = "schema")]
+#[derive(schemars::JsonSchema)]
+#[expect(dead_code, reason = "only its schema is used")]
+pub struct Kinds {
+    line: PlannedLine,
+    stratum: Stratum,
+    visit: Visit,
+    plants: PlantList,
+    protocol: Protocol,
+    goal: SiteGoal,
+    settlement: Settlement,
+    import: Vec<SourceFile>,
+    content: Content<Value>,
+    header: crate::revision::Header,
 }
 
 /// Why a revision's record is not there to be used.
@@ -75,6 +96,7 @@ impl Payload {
             "plants" => typed(revision).map(Self::Plants),
             "protocol" => typed(revision).map(Self::Protocol),
             "goal" => typed(revision).map(Self::Goal),
+            "settlement" => typed(revision).map(Self::Settlement),
             "import" => typed(revision).map(Self::Import),
             _ => Err(NoPayload::Newer),
         }
@@ -89,6 +111,7 @@ impl Payload {
             Self::Plants(_) => "plants",
             Self::Protocol(_) => "protocol",
             Self::Goal(_) => "goal",
+            Self::Settlement(_) => "settlement",
             Self::Import(_) => "import",
         }
     }
@@ -110,6 +133,7 @@ impl Payload {
             Self::Plants(plants) => serde_json::to_value(plants),
             Self::Protocol(protocol) => serde_json::to_value(protocol),
             Self::Goal(goal) => serde_json::to_value(goal),
+            Self::Settlement(settlement) => serde_json::to_value(settlement),
             Self::Import(files) => serde_json::to_value(files),
         };
         json.expect("records have text for keys")
@@ -119,11 +143,17 @@ impl Payload {
     #[must_use]
     pub fn without_places(&self) -> Self {
         let mut same = self.clone();
-        if let Self::Visit(visit) = &mut same {
-            visit.place = None;
-            for intercept in &mut visit.intercepts {
-                intercept.place = None;
+        match &mut same {
+            Self::Visit(visit) => {
+                visit.place = None;
+                for intercept in &mut visit.intercepts {
+                    intercept.place = None;
+                }
             }
+            Self::Settlement(settlement) => {
+                settlement.place = Place { file: String::new(), row: 0, column: None, character: None };
+            }
+            _ => {}
         }
         same
     }
@@ -144,6 +174,15 @@ impl Payload {
             Self::Plants(_) => Vec::new(),
             Self::Protocol(protocol) => vec![protocol.fingerprint()],
             Self::Goal(goal) => goal_parts(goal),
+            Self::Settlement(word) => vec![
+                word.site.clone(),
+                word.line.clone(),
+                word.date.map_or_else(String::new, |date| date.to_string()),
+                word.species.clone(),
+                word.code.clone(),
+                word.file.clone(),
+                word.row.map_or_else(String::new, |row| row.to_string()),
+            ],
             Self::Import(files) => files.iter().map(|file| file.sha256.clone()).collect(),
         };
         Key { kind: self.kind(), parts }
@@ -168,6 +207,7 @@ impl Payload {
                 Some(site) => Message::new("record-goal-site").with("site", site.as_str()),
                 None => Message::new("record-goal"),
             },
+            Self::Settlement(word) => Message::new("record-settlement").with("code", word.code.as_str()),
             Self::Import(files) => Message::new("record-import")
                 .with("files", Said::List(files.iter().map(|file| Said::Text(file.name.clone())).collect())),
         }

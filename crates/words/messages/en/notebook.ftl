@@ -9,6 +9,7 @@ record-plants = the plant list
 record-protocol = the protocol “{ $name }”
 record-goal = a goal for every site
 record-goal-site = a goal for { $site }
+record-settlement = a word on findings of the kind “{ $code }”
 record-import = the import of { $files }
 record-unread = a record
 
@@ -30,3 +31,112 @@ import-twice = { $what } stands twice in these files, not the same each time. Th
 ## Refusals
 revision-not-whole = There is a number in it that isn't whole; records hold whole numbers only.
 revision-other-hash = It isn't what its hash says: the line was changed or damaged.
+
+## What changed
+change-begun = written down
+change-begun-visit = written down, with { $readings ->
+    [0] no readings
+    [one] one reading
+   *[other] { $readings } readings
+}
+change-taken-back = taken back
+change-nothing = the same
+change-none = nothing
+change-field = { $field }: { $before } → { $after }
+change-reading = { $reading }: { $changes }
+change-reading-removed = { $reading }: removed
+change-reading-added = { $reading }: added
+reading-edges = { $species } { $start } to { $stop } ({ $state })
+reading-length = { $species } { $length } ({ $state })
+
+## The command
+help-notebook = Work on what stands in this notebook, in place of FILES
+help-notebook-of = The notebook: one file
+help-import = Bring files into a notebook; what is there already adds nothing
+help-import-files = Files or folders as for cover and assess, or other notebooks, as files or as lines of JSON
+help-author = Who does it; whoever is logged in, if left out
+help-reason = Why
+help-history = Who wrote what into a notebook, when and why
+help-history-site = The records of this site, one revision after another
+help-history-line = The records of lines of this name, one revision after another
+help-settle = Show versions that stand side by side, or choose one of them
+help-keep = The version that is to stand, by the last characters of its id
+help-restore = Restore an earlier revision, or undo an import, by a new revision
+help-restore-revision = The revision whose record is to stand again, by the last characters of its id
+help-undo = The import or other action to undo, by the last characters of its id
+help-backup = Copy a notebook to a new file, even while it is in use
+help-backup-to = The new file
+help-export = Print everything that a notebook holds, past revisions included
+help-export-json = As lines of JSON (docs/notebook.md), which “tautline import” reads back
+column-new = new
+column-changed = changed
+column-known = there already
+column-when = when (UTC)
+column-who = who
+column-device = on
+column-done = what
+column-records = records
+column-why = why
+kind-line = planned lines
+kind-stratum = strata
+kind-visit = visits
+kind-plants = plant list
+kind-protocol = protocols
+kind-goal = goals
+kind-settlement = words on findings
+kind-import = imports
+done-import = import
+done-settle = settled
+done-restore = restored
+done-undo = undone
+done-erase = erased
+imported = Written to { $file }. To undo this import: tautline restore --undo { $action } --notebook { $file }
+imported-nothing = { $file } holds all of that already; nothing was added.
+changed-more = … and { $records } more, which “tautline history” shows line by line.
+joined = { $file }: { $new ->
+    [one] one new revision
+   *[other] { $new } new revisions
+}, { $known } there already, { $erased } blanked.
+blanked = blanked
+kept-unread = kept unread: from a newer version, or not what its kind says
+set-beside = beside …{ $revision }:
+stands-there = as it stands
+whole-record = the whole record
+history-nothing = The notebook holds nothing of that name.
+settle-how = Choose with: tautline settle --keep … --notebook FILE (and --author, --reason)
+settle-nothing = Nothing is to be settled.
+settled-with = { $what }: the version { $version } stands from here on.
+restored = The revision { $version } stands again.
+undone = { $records ->
+    [one] One record stands
+   *[other] { $records } records stand
+} as before. This in turn is undone with --undo { $action }.
+undone-left = { $records ->
+    [one] One record stays as it is
+   *[other] { $records } records stay as they are
+}, since others have built on it or it settled something.
+undone-nothing = Nothing was undone: others have built on it since, or it was undone already.
+restore-in-conflict = Unlike versions of it stand side by side; choose one with “tautline settle” first.
+restore-erased = That revision was blanked and can't be restored.
+restore-stands = It stands as that revision has it already.
+id-unknown = Nothing here has an id that ends in “{ $found }”. The ids stand in “tautline history”; four characters or more are needed.
+id-several = Several ids end in “{ $found }”; a few more characters would tell them apart.
+backup-written = { $file } is a whole copy, with { $revisions ->
+    [one] one revision
+   *[other] { $revisions } revisions
+}.
+
+## Refusals of a notebook
+notebook-not-there = { $file }: there is no such notebook. “tautline import” begins one.
+notebook-taken = { $file } is there already; a copy takes no other file's place.
+notebook-not-one = { $file } is no notebook. It was left as it is.
+notebook-newer = { $file } was written by a newer version of tautline (its format is { $found }, this one knows { $known }). It was left as it is; the newer version opens it.
+notebook-damaged = { $file } is damaged ({ $why }) and was not used. Go back to a backup; what other devices hold joins it again by “tautline import”.
+notebook-full = The disk is full, so nothing of this was written to { $file }. All that was written before is there.
+notebook-busy = Another program is writing to { $file }; try again in a moment.
+notebook-read-only = { $file } can't be written to.
+notebook-not-whole = A revision (…{ $revision }) isn't what its hash says, so nothing was written to { $file }.
+notebook-system = { $file } could not be used: { $why }.
+lines-not-a-notebook = { $file } does not begin as a notebook does.
+lines-newer = { $file } is of version { $version } of its format, which a newer version of tautline reads.
+line-not-a-revision = This line is no revision; it was left out.

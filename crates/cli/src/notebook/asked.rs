@@ -1,0 +1,57 @@
+//! The commands of a notebook, as clap takes them.
+
+use clap::{Arg, ArgAction, Command};
+use tautline_words::Words;
+
+/// A notebook in place of files; what it holds was read under its own options.
+pub(crate) fn in_place_of_files(words: &Words) -> Arg {
+    let notebook = Arg::new("notebook").long("notebook").value_name("FILE").help(words.word("help-notebook"));
+    notebook.conflicts_with_all(["files", "protocol", "line-length", "site"])
+}
+
+/// The options that files are read with.
+pub(crate) fn reading(command: Command, words: &Words) -> Command {
+    let option = |name: &'static str, value: &'static str, help| {
+        Arg::new(name).long(name).value_name(value).help(words.word(help))
+    };
+    command
+        .arg(option("protocol", "FILE|NAME", "help-protocol"))
+        .arg(option("line-length", "LENGTH", "help-line-length"))
+        .arg(option("unit", "UNIT", "help-unit"))
+        .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
+        .arg(option("site", "NAME", "help-site"))
+}
+
+/// Every command that works on a notebook alone.
+pub(crate) fn commands(words: &Words) -> Vec<Command> {
+    let sub = |name: &'static str, help| {
+        let notebook = Arg::new("notebook").long("notebook").value_name("FILE").required(true);
+        Command::new(name).about(words.word(help)).arg(notebook.help(words.word("help-notebook-of")))
+    };
+    let option = |name: &'static str, value: &'static str, help| {
+        Arg::new(name).long(name).value_name(value).help(words.word(help))
+    };
+    let signed = |command: Command| {
+        command.arg(option("author", "NAME", "help-author")).arg(option("reason", "TEXT", "help-reason"))
+    };
+    let files = Arg::new("files").value_name("FILES").num_args(1..).required(true);
+    let import =
+        signed(reading(sub("import", "help-import"), words).arg(files.help(words.word("help-import-files"))));
+    let history = sub("history", "help-history")
+        .arg(option("site", "NAME", "help-history-site"))
+        .arg(option("line", "NAME", "help-history-line"));
+    let settle = signed(sub("settle", "help-settle")).arg(option("keep", "REVISION", "help-keep"));
+    let restore = signed(sub("restore", "help-restore"))
+        .arg(
+            Arg::new("revision")
+                .value_name("REVISION")
+                .help(words.word("help-restore-revision"))
+                .required_unless_present("undo"),
+        )
+        .arg(option("undo", "ACTION", "help-undo").conflicts_with("revision"));
+    let backup = sub("backup", "help-backup")
+        .arg(Arg::new("to").value_name("TO").help(words.word("help-backup-to")).required(true));
+    let json = Arg::new("json").long("json").action(ArgAction::SetTrue).required(true);
+    let export = sub("export", "help-export").arg(json.help(words.word("help-export-json")));
+    vec![import, history, settle, restore, backup, export]
+}

@@ -1,0 +1,47 @@
+//! Copies of a notebook: another file of its kind, or lines of JSON.
+
+use super::{Notebook, refused, text};
+use crate::call::{Done, unwritable};
+use crate::exit::Exit;
+use crate::show;
+use clap::ArgMatches;
+use std::io::Write as _;
+use std::path::Path;
+use tautline_store::{Cursor, Keep as _};
+use tautline_survey::message::Message;
+use tautline_survey::revision::{header, line};
+use tautline_words::Words;
+
+/// How many revisions are held at once.
+const AT_ONCE: usize = 1000;
+
+pub(super) fn backup(asked: &ArgMatches, words: &Words) -> Done {
+    let notebook = Notebook::of(asked, words)?;
+    let to = text(asked, "to").unwrap_or_default();
+    notebook.keep.back_up(Path::new(to)).map_err(|error| refused(to, &error, words))?;
+    let revisions = notebook.said(notebook.keep.len())?;
+    let said = Message::new("backup-written").with("file", to).with("revisions", revisions);
+    show::line(&words.say(&said));
+    Ok(Exit::Well)
+}
+
+/// Everything, one line a revision, records that this version doesn't know among them.
+pub(super) fn export(asked: &ArgMatches, words: &Words) -> Done {
+    let notebook = Notebook::of(asked, words)?;
+    let mut out = std::io::BufWriter::new(std::io::stdout().lock());
+    let unwritten = |error: std::io::Error| unwritable("-", &error, words);
+    writeln!(out, "{}", header()).map_err(unwritten)?;
+    let mut cursor = Cursor::START;
+    loop {
+        let (some, upto) = notebook.said(notebook.keep.since(cursor, AT_ONCE))?;
+        if some.is_empty() {
+            break;
+        }
+        for revision in &some {
+            writeln!(out, "{}", line(revision)).map_err(unwritten)?;
+        }
+        cursor = upto;
+    }
+    out.flush().map_err(unwritten)?;
+    Ok(Exit::Well)
+}

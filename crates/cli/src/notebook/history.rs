@@ -1,0 +1,60 @@
+//! Who wrote what, when and why.
+
+use super::{Notebook, text};
+use crate::call::Done;
+use crate::exit::Exit;
+use crate::show;
+use clap::ArgMatches;
+use std::collections::BTreeMap;
+use tautline_survey::notebook::payload::Payload;
+use tautline_survey::record::history as ordered;
+use tautline_survey::revision::{ActionId, RecordId, Revision};
+use tautline_words::Words;
+
+pub(super) fn history(asked: &ArgMatches, words: &Words) -> Done {
+    let notebook = Notebook::of(asked, words)?;
+    let (site, line) = (text(asked, "site"), text(asked, "line"));
+    let all = notebook.all()?;
+    if site.is_none() && line.is_none() {
+        show::actions(&actions(&all), words);
+        return Ok(if all.is_empty() { Exit::Nothing } else { Exit::Well });
+    }
+    let mut records: BTreeMap<RecordId, Vec<&Revision>> = BTreeMap::new();
+    for revision in &all {
+        records.entry(revision.record()).or_default().push(revision);
+    }
+    records.retain(|_, own| own.iter().any(|revision| is_about(revision, site, line)));
+    let mut told: Vec<Vec<&Revision>> = records.values().map(|own| ordered(own)).collect();
+    // plans before visits, visits by date
+    told.sort_by_key(|own| own.iter().find_map(|revision| Some(Payload::of(revision).ok()?.key())));
+    for own in &told {
+        show::record_history(own, words);
+    }
+    if told.is_empty() {
+        show::line(&words.word("history-nothing"));
+    }
+    Ok(if told.is_empty() { Exit::Nothing } else { Exit::Well })
+}
+
+/// The revisions of each action, in the order of their counters.
+fn actions(all: &[Revision]) -> Vec<Vec<&Revision>> {
+    let mut by_action: BTreeMap<ActionId, Vec<&Revision>> = BTreeMap::new();
+    for revision in all {
+        by_action.entry(revision.head().action.id).or_default().push(revision);
+    }
+    let mut actions: Vec<Vec<&Revision>> = by_action.into_values().collect();
+    actions.sort_by_key(|own| own.iter().map(|one| (one.head().counter, one.head().device, one.id())).min());
+    actions
+}
+
+fn is_about(revision: &Revision, site: Option<&str>, line: Option<&str>) -> bool {
+    let Ok(payload) = Payload::of(revision) else { return false };
+    let (own_site, own_line) = match &payload {
+        Payload::Visit(visit) => (&visit.site, Some(&visit.line)),
+        Payload::Line(planned) => (&planned.site, Some(&planned.line)),
+        Payload::Stratum(stratum) => (&stratum.site, None),
+        _ => return false,
+    };
+    site.is_none_or(|site| site == own_site)
+        && line.is_none_or(|line| own_line.is_some_and(|own| own == line))
+}

@@ -1,0 +1,103 @@
+//! Files into a notebook: sheets are held against what stands; lines of JSON and other notebooks are joined with it.
+
+use super::{Notebook, Refused, file, text};
+use crate::call::{self, Done, status};
+use crate::exit::Exit;
+use crate::here::Here;
+use crate::{inputs, show};
+use clap::ArgMatches;
+use tautline_exchange::Source;
+use tautline_store::Keep as _;
+use tautline_survey::check::check;
+use tautline_survey::finding::{Finding, Place};
+use tautline_survey::input::Input;
+use tautline_survey::message::Message;
+use tautline_survey::notebook::gather::gather;
+use tautline_survey::revision::{FORMAT, Header, LineError, Revision, read_line};
+use tautline_words::Words;
+
+/// How every SQLite file begins.
+const SQLITE: &[u8] = b"SQLite format 3\0";
+
+pub(super) fn import(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
+    let (copies, sheets): (Vec<Source>, Vec<Source>) =
+        inputs::sources(&call::files(asked), words)?.into_iter().partition(|source| is_copy(&source.bytes));
+    let mut options = call::reading(asked, words)?;
+    let mut notebook = Notebook::open_or_begin(file(asked), words)?;
+    let mut findings = Vec::new();
+    for copy in &copies {
+        let revisions = revisions(copy, &mut findings, words)?;
+        let appended = notebook.keep.append(&revisions);
+        show::joined(&copy.name, notebook.said(appended)?, words);
+    }
+    if sheets.is_empty() {
+        findings.extend(notebook.current()?.findings());
+        show::findings_too(&findings, words);
+        return Ok(status(&findings, false));
+    }
+    let current = notebook.current()?;
+    options.known_protocols = current.protocols();
+    let read = tautline_exchange::read(&sheets, &options);
+    let gathered = gather(&current, &read.input, &read.goals);
+    let action = if gathered.drafts.is_empty() {
+        None
+    } else {
+        let reason = text(asked, "reason").unwrap_or_default();
+        Some(notebook.write("import", gathered.drafts, reason, here)?)
+    };
+    show::imported(&gathered.tally, &gathered.changed, action, notebook.file, words);
+    findings.extend(gathered.findings);
+    findings.extend(checked(&notebook, &read.input)?);
+    findings.extend(read.input.findings);
+    show::findings_too(&findings, words);
+    Ok(status(&findings, gathered.tally.is_empty()))
+}
+
+/// What the checks find in the notebook about the files that have just come in, now that their readings are safe.
+fn checked(notebook: &Notebook, read: &Input) -> Result<Vec<Finding>, Refused> {
+    let (mut input, _) = notebook.current()?.input();
+    check(&mut input);
+    let is_new = |file: &str| read.files.iter().any(|own| own.name == file);
+    input.findings.retain(|finding| finding.place.as_ref().is_none_or(|place| is_new(&place.file)));
+    Ok(input.findings)
+}
+
+/// Another notebook, as a file or as lines of JSON.
+fn is_copy(bytes: &[u8]) -> bool {
+    let start = &bytes[..bytes.len().min(200)];
+    bytes.starts_with(SQLITE)
+        || (start.starts_with(b"{") && start.windows(FORMAT.len()).any(|part| part == FORMAT.as_bytes()))
+}
+
+/// The revisions of another notebook. Lines that aren't whole are named, the others are taken.
+fn revisions(copy: &Source, findings: &mut Vec<Finding>, words: &Words) -> Result<Vec<Revision>, Refused> {
+    if copy.bytes.starts_with(SQLITE) {
+        let other = Notebook::open(&copy.name, words)?;
+        return other.all();
+    }
+    let text = String::from_utf8_lossy(&copy.bytes);
+    let mut lines = (1..).zip(text.lines()).filter(|(_, line)| !line.trim().is_empty());
+    let header = lines.next().map_or("", |(_, line)| line);
+    Header::read(header)
+        .map_err(|error| (words.say(&said(error).with("file", copy.name.as_str())), Exit::File))?;
+    let mut revisions = Vec::new();
+    for (row, line) in lines {
+        match read_line(line) {
+            Ok(revision) => revisions.push(revision),
+            Err(error) => {
+                let place = Place { file: copy.name.clone(), row, column: None, character: None };
+                findings.push(Finding::must_settle(said(error).with("file", copy.name.as_str())).at(place));
+            }
+        }
+    }
+    Ok(revisions)
+}
+
+fn said(error: LineError) -> Message {
+    match error {
+        LineError::NotANotebook => Message::new("lines-not-a-notebook"),
+        LineError::Newer(version) => Message::new("lines-newer").with("version", u64::from(version)),
+        LineError::NotUnderstood => Message::new("line-not-a-revision"),
+        LineError::Revision(error) => Message::new(error.code()),
+    }
+}

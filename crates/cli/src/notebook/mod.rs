@@ -1,0 +1,169 @@
+//! Notebooks: what is asked of one, and how it is opened.
+
+mod asked;
+mod copies;
+mod history;
+mod import;
+mod right;
+
+#[cfg(test)]
+mod tests;
+
+pub(crate) use asked::{commands, in_place_of_files, reading};
+
+use crate::call::Done;
+use crate::exit::Exit;
+use crate::here::Here;
+use clap::ArgMatches;
+use std::path::Path;
+use tautline_exchange::Read;
+use tautline_store::{Cursor, Keep, KeepError, Sqlite};
+use tautline_survey::message::Message;
+use tautline_survey::notebook::current::Current;
+use tautline_survey::notebook::hand::{Draft, Hand};
+use tautline_survey::record::Records;
+use tautline_survey::revision::{ActionId, DeviceId, Revision};
+use tautline_words::Words;
+
+/// Why something was not done, in words, and how the call ends.
+type Refused = (String, Exit);
+
+/// Does what was asked of a notebook, if the name is one of its commands.
+pub(crate) fn run(name: &str, asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
+    if let Some(author) = asked.try_get_one::<String>("author").ok().flatten() {
+        here.author.clone_from(author);
+    }
+    match name {
+        "import" => import::import(asked, words, here),
+        "history" => history::history(asked, words),
+        "settle" => right::settle(asked, words, here),
+        "restore" => right::restore(asked, words, here),
+        "backup" => copies::backup(asked, words),
+        _ => copies::export(asked, words),
+    }
+}
+
+/// A notebook with the name of its file, for what is said of it.
+struct Notebook<'a> {
+    file: &'a str,
+    keep: Sqlite,
+    words: &'a Words,
+}
+
+impl<'a> Notebook<'a> {
+    fn open(file: &'a str, words: &'a Words) -> Result<Self, Refused> {
+        let keep = Sqlite::open(Path::new(file)).map_err(|error| refused(file, &error, words))?;
+        Ok(Self { file, keep, words })
+    }
+
+    fn open_or_begin(file: &'a str, words: &'a Words) -> Result<Self, Refused> {
+        let keep = Sqlite::open_or_begin(Path::new(file)).map_err(|error| refused(file, &error, words))?;
+        Ok(Self { file, keep, words })
+    }
+
+    fn of(asked: &'a ArgMatches, words: &'a Words) -> Result<Self, Refused> {
+        Self::open(file(asked), words)
+    }
+
+    /// Puts what the store says into words.
+    fn said<T>(&self, done: Result<T, KeepError>) -> Result<T, Refused> {
+        done.map_err(|error| refused(self.file, &error, self.words))
+    }
+
+    /// What stands.
+    fn current(&self) -> Result<Current, Refused> {
+        Ok(Current::of(self.said(self.keep.heads())?))
+    }
+
+    /// Everything that was ever written.
+    fn all(&self) -> Result<Vec<Revision>, Refused> {
+        Ok(self.said(self.keep.since(Cursor::START, usize::MAX))?.0)
+    }
+
+    /// Everything that was ever written, record by record.
+    fn records(&self) -> Result<Records, Refused> {
+        let mut records = Records::default();
+        for revision in self.all()? {
+            records.add(revision);
+        }
+        Ok(records)
+    }
+
+    /// Makes revisions of drafts and takes them in: one action, all of it or nothing.
+    fn write(
+        &mut self,
+        what: &str,
+        drafts: Vec<Draft>,
+        reason: &str,
+        here: &mut Here,
+    ) -> Result<ActionId, Refused> {
+        let (time, milliseconds) = (here.now)();
+        let mut random = [0; 10];
+        (here.random)(&mut random);
+        let device = self.keep.device(&here.device, DeviceId::made(milliseconds, random));
+        let device = self.said(device)?;
+        let counter = self.said(self.keep.counter())?;
+        let mut hand = Hand {
+            author: here.author.clone(),
+            reason: reason.to_owned(),
+            device,
+            device_name: here.device.clone(),
+            time,
+            milliseconds,
+            counter,
+            random: &mut *here.random,
+        };
+        let written = hand.write(what, drafts);
+        let made = written.map_err(|error| (self.words.word(error.code()), Exit::NotUnderstood))?;
+        let appended = self.keep.append(&made);
+        self.said(appended)?;
+        Ok(made.first().map_or_else(|| ActionId::made(milliseconds, random), |one| one.head().action.id))
+    }
+}
+
+/// What stands in a notebook, as if it had just been read from files.
+pub(crate) fn read(file: &str, words: &Words) -> Result<Read, Refused> {
+    let (input, goals) = Notebook::open(file, words)?.current()?.input();
+    Ok(Read { input, goals })
+}
+
+fn file(asked: &ArgMatches) -> &str {
+    asked.get_one::<String>("notebook").map_or("", String::as_str)
+}
+
+fn text<'a>(asked: &'a ArgMatches, name: &str) -> Option<&'a str> {
+    asked.get_one::<String>(name).map(String::as_str)
+}
+
+/// Why a notebook did not do what was asked.
+fn refused(file: &str, error: &KeepError, words: &Words) -> Refused {
+    let said = match error {
+        KeepError::NotThere => Message::new("notebook-not-there"),
+        KeepError::Taken => Message::new("notebook-taken"),
+        KeepError::NotANotebook => Message::new("notebook-not-one"),
+        KeepError::Newer { found, known } => {
+            Message::new("notebook-newer").with("found", u64::from(*found)).with("known", u64::from(*known))
+        }
+        KeepError::Damaged(why) => Message::new("notebook-damaged").with("why", why.as_str()),
+        KeepError::Full => Message::new("notebook-full"),
+        KeepError::Busy => Message::new("notebook-busy"),
+        KeepError::ReadOnly => Message::new("notebook-read-only"),
+        KeepError::NotWhole(broken) => {
+            Message::new("notebook-not-whole").with("revision", broken.id().short())
+        }
+        KeepError::System(why) => Message::new("notebook-system").with("why", why.as_str()),
+    };
+    (words.say(&said.with("file", file)), Exit::File)
+}
+
+/// The one thing that a person's few characters name, by the end or the whole of its id.
+fn named<T>(found: &str, all: impl IntoIterator<Item = (String, T)>, words: &Words) -> Result<T, Refused> {
+    let wanted = found.trim().trim_start_matches('…').to_lowercase();
+    let mut fitting = all.into_iter().filter(|(id, _)| wanted.len() >= 4 && id.ends_with(&wanted));
+    let code = match (fitting.next(), fitting.next()) {
+        (Some((_, one)), None) => return Ok(one),
+        (None, _) => "id-unknown",
+        _ => "id-several",
+    };
+    Err((words.say(&Message::new(code).with("found", found)), Exit::NotUnderstood))
+}

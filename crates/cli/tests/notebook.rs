@@ -1,0 +1,184 @@
+//! A notebook as a person uses it, through the command.
+//!
+//! Sites, people and readings are invented.
+
+#![expect(clippy::unwrap_used, reason = "a test that can't call the command has failed")]
+
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+use tautline_store::conformance::Invented;
+use tautline_survey::revision;
+
+fn tautline(folder: &Path, arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_tautline")).current_dir(folder).args(arguments).output().unwrap()
+}
+
+/// What a call printed; it must have ended as expected.
+fn said(folder: &Path, arguments: &[&str], status: i32) -> String {
+    let output = tautline(folder, arguments);
+    let text = String::from_utf8_lossy(&[output.stdout, output.stderr].concat()).replace('\u{a0}', " ");
+    assert_eq!(output.status.code(), Some(status), "{arguments:?}\n{text}");
+    text
+}
+
+fn folder() -> tempfile::TempDir {
+    tempfile::tempdir().unwrap()
+}
+
+fn sheet(folder: &Path, name: &str, stop: u32) -> PathBuf {
+    let path = folder.join(name);
+    let text = format!(
+        "site,line,line length,date,reader,species,start (in),stop (in)\n\
+         Invented,1,65 ft,2026-06-09,reader A,ATCA,12,{stop}\n\
+         Invented,2,65 ft,2026-06-09,reader A,KRLA,100,130\n"
+    );
+    std::fs::write(&path, text).unwrap();
+    path
+}
+
+/// The last characters of an id, as the command prints them.
+fn ids(text: &str) -> Vec<String> {
+    text.split('…').skip(1).map(|rest| rest.chars().take_while(char::is_ascii_hexdigit).collect()).collect()
+}
+
+#[test]
+fn a_notebook_gives_what_its_files_give() {
+    let folder = folder();
+    let at = folder.path();
+    said(at, &["demo", "demo"], 0);
+    said(at, &["import", "demo", "--notebook", "n.tautline"], 0);
+    for arguments in [&["assess", "--json", "--by", "species"][..], &["cover", "--csv"], &["check", "--json"]]
+    {
+        let from_files = said(at, &[arguments, &["demo"]].concat(), 0);
+        let from_notebook = said(at, &[arguments, &["--notebook", "n.tautline"]].concat(), 0);
+        let mut rows = [from_files.lines().collect::<Vec<_>>(), from_notebook.lines().collect()];
+        if arguments[0] == "cover" {
+            for rows in &mut rows {
+                rows.sort_unstable();
+            }
+        }
+        assert_eq!(rows[0], rows[1], "{arguments:?}");
+    }
+    // the chain still leads to file and row
+    let chain = said(at, &["assess", "--notebook", "n.tautline", "--year", "2026", "--explain"], 0);
+    assert!(chain.contains("readings-2026.csv row"), "{chain}");
+}
+
+#[test]
+fn the_same_files_twice_add_nothing_and_a_change_is_a_revision() {
+    let folder = folder();
+    let at = folder.path();
+    sheet(at, "a.csv", 17);
+    sheet(at, "b.csv", 18);
+    let first = said(at, &["import", "a.csv", "--notebook", "n.tautline"], 0);
+    assert!(first.contains("visits           2"), "{first}");
+    let before = said(at, &["export", "--json", "--notebook", "n.tautline"], 0);
+    let again = said(at, &["import", "a.csv", "--notebook", "n.tautline"], 0);
+    assert!(again.contains("nothing was added"), "{again}");
+    assert_eq!(said(at, &["export", "--json", "--notebook", "n.tautline"], 0), before);
+    let changed = said(at, &["import", "b.csv", "--notebook", "n.tautline", "--reason", "misread"], 0);
+    assert!(changed.contains("stop: 17 in → 18 in"), "{changed}");
+    let history = said(at, &["history", "--notebook", "n.tautline", "--line", "1"], 0);
+    assert!(history.contains("import: misread") && history.contains("stop: 17 in → 18 in"), "{history}");
+    // undone as one action, the first sheet stands again, and nothing that was written is gone
+    let import = said(at, &["history", "--notebook", "n.tautline"], 0);
+    let import = ids(&import).pop().unwrap();
+    said(at, &["restore", "--undo", &import, "--notebook", "n.tautline"], 0);
+    let cover = said(at, &["cover", "--csv", "--notebook", "n.tautline"], 0);
+    assert_eq!(cover, said(at, &["cover", "--csv", "a.csv"], 0));
+    assert!(said(at, &["export", "--json", "--notebook", "n.tautline"], 0).starts_with(&before));
+    said(at, &["restore", "--undo", &import, "--notebook", "n.tautline"], 3);
+}
+
+#[test]
+fn two_versions_are_used_neither_way_until_one_is_chosen() {
+    let folder = folder();
+    let at = folder.path();
+    for (name, stop) in [("a.csv", 17), ("b.csv", 18), ("c.csv", 20)] {
+        sheet(at, name, stop);
+    }
+    said(at, &["import", "a.csv", "--notebook", "here.tautline"], 0);
+    said(at, &["backup", "there.tautline", "--notebook", "here.tautline"], 0);
+    said(at, &["import", "b.csv", "--notebook", "here.tautline", "--author", "Invented A"], 0);
+    said(at, &["import", "c.csv", "--notebook", "there.tautline", "--author", "Invented B"], 0);
+    let lines = said(at, &["export", "--json", "--notebook", "there.tautline"], 0);
+    std::fs::write(at.join("there.jsonl"), lines).unwrap();
+    let joined = said(at, &["import", "there.jsonl", "--notebook", "here.tautline"], 1);
+    assert!(joined.contains("2 new revisions") && joined.contains("Invented B"), "{joined}");
+    // the other notebook itself, joined again, brings nothing new
+    assert!(
+        said(at, &["import", "there.tautline", "--notebook", "here.tautline"], 1).contains("0 new revisions")
+    );
+    let cover = said(at, &["cover", "--csv", "--notebook", "here.tautline"], 1);
+    assert!(!cover.contains("Invented,1,") && cover.contains("Invented,2,"), "{cover}");
+    let shown = said(at, &["settle", "--notebook", "here.tautline"], 1);
+    assert!(shown.contains("18 in") && shown.contains("20 in"), "{shown}");
+    let by_b = shown.lines().find(|line| line.contains("by Invented B")).unwrap();
+    let chosen = ids(by_b).remove(0);
+    said(at, &["settle", "--keep", &chosen, "--notebook", "here.tautline", "--reason", "sheet checked"], 0);
+    let cover = said(at, &["cover", "--csv", "--notebook", "here.tautline"], 0);
+    assert_eq!(cover, said(at, &["cover", "--csv", "c.csv"], 0));
+    assert!(said(at, &["settle", "--notebook", "here.tautline"], 0).contains("Nothing is to be settled"));
+    let history = said(at, &["history", "--notebook", "here.tautline", "--site", "Invented"], 0);
+    assert!(history.contains("settled: sheet checked"), "{history}");
+    // an earlier revision stands again, by a further one
+    let visit = history.split("line 1, 2026-06-09").nth(1).unwrap();
+    said(at, &["restore", &ids(visit)[0], "--notebook", "here.tautline"], 0);
+    let cover = said(at, &["cover", "--csv", "--notebook", "here.tautline"], 0);
+    assert_eq!(cover, said(at, &["cover", "--csv", "a.csv"], 0));
+}
+
+#[test]
+fn everything_goes_out_as_lines_and_comes_back_unknown_kinds_among_it() {
+    let folder = folder();
+    let at = folder.path();
+    sheet(at, "a.csv", 17);
+    said(at, &["import", "a.csv", "--notebook", "n.tautline"], 0);
+    let unknown = Invented::device(5).of_kind("of-a-newer-version", None, &[], "unread");
+    let lines = format!("{}\n{}\nnot a line\n", revision::header(), revision::line(&unknown));
+    std::fs::write(at.join("newer.jsonl"), lines).unwrap();
+    let joined = said(at, &["import", "newer.jsonl", "--notebook", "n.tautline"], 1);
+    assert!(joined.contains("newer.jsonl, row 3") && joined.contains("One record of the kind"), "{joined}");
+    let all = said(at, &["export", "--json", "--notebook", "n.tautline"], 0);
+    assert!(all.contains("of-a-newer-version"));
+    std::fs::write(at.join("all.jsonl"), &all).unwrap();
+    said(at, &["import", "all.jsonl", "--notebook", "back.tautline"], 0);
+    assert_eq!(said(at, &["export", "--json", "--notebook", "back.tautline"], 0), all);
+    let newer = all.replacen("\"version\":1", "\"version\":2", 1);
+    std::fs::write(at.join("future.jsonl"), newer).unwrap();
+    assert!(said(at, &["import", "future.jsonl", "--notebook", "n.tautline"], 4).contains("version 2"));
+}
+
+#[test]
+fn corrections_come_alone_and_take_the_rest_from_the_notebook() {
+    let folder = folder();
+    let at = folder.path();
+    said(at, &["demo", "demo"], 0);
+    said(at, &["import", "demo", "--notebook", "n.tautline"], 0);
+    let readings = std::fs::read_to_string(at.join("demo/readings-2026.csv")).unwrap();
+    std::fs::write(at.join("again.csv"), &readings).unwrap();
+    // neither plan nor protocol nor plants beside it: those of the notebook hold, and nothing is new
+    let again = said(at, &["import", "again.csv", "--notebook", "n.tautline"], 0);
+    assert!(again.contains("nothing was added"), "{again}");
+}
+
+#[test]
+fn what_can_t_be_used_is_refused_and_left_alone() {
+    let folder = folder();
+    let at = folder.path();
+    let csv = sheet(at, "a.csv", 17);
+    let before = std::fs::read(&csv).unwrap();
+    assert!(said(at, &["import", "a.csv", "--notebook", "a.csv"], 4).contains("is no notebook"));
+    assert_eq!(std::fs::read(&csv).unwrap(), before);
+    assert!(said(at, &["cover", "--notebook", "none.tautline"], 4).contains("there is no such notebook"));
+    assert!(!at.join("none.tautline").exists());
+    said(at, &["import", "a.csv", "--notebook", "n.tautline"], 0);
+    said(at, &["backup", "b.tautline", "--notebook", "n.tautline"], 0);
+    assert!(
+        said(at, &["backup", "b.tautline", "--notebook", "n.tautline"], 4).contains("no other file's place")
+    );
+    said(at, &["cover", "a.csv", "--notebook", "n.tautline"], 2);
+    said(at, &["restore", "--notebook", "n.tautline"], 2);
+    assert!(said(at, &["settle", "--keep", "ffff", "--notebook", "n.tautline"], 2).contains("ffff"));
+    assert_eq!(said(at, &["export", "--json", "--notebook", "n.tautline"], 0).lines().count(), 6);
+}

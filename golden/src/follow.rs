@@ -1,5 +1,9 @@
-//! Change, turnover and trend.
+//! Change, turnover, trend, and readers side by side.
 
+use tautline_engine::agreement::habits::{Habit, Sheets, habits};
+use tautline_engine::agreement::limits;
+use tautline_engine::agreement::patches::matched;
+use tautline_engine::agreement::reliability::{Form, Of, mean_squares};
 use tautline_engine::change::{
     Pair, Reread, align::align, combined, largest_hidden, lines_to_see, p_value, paired, ranks, signs,
     smallest_seen, tape::turnover, unpaired,
@@ -23,6 +27,7 @@ pub(crate) fn rows(table: &mut Table) {
         change_rows(table, &mut inputs, site);
         tape_rows(table, &mut inputs, site);
         trend_rows(table, &mut inputs, site);
+        reader_rows(table, &mut inputs, site);
     }
 }
 
@@ -108,5 +113,54 @@ fn trend_rows(table: &mut Table, inputs: &mut Inputs, site: u64) {
     table.real(format_args!("trend {site} slope"), theil_sen(&visits).unwrap_or(f64::NAN));
     if let Some((low, high)) = slope_interval(&visits, 0.9) {
         table.digest(format_args!("trend {site} slope interval"), [low, high]);
+    }
+}
+
+fn reader_rows(table: &mut Table, inputs: &mut Inputs, site: u64) {
+    let covers: Vec<Vec<f64>> = (0..4 + inputs.below(6))
+        .map(|_| {
+            let cover = inputs.between(0.05, 0.4);
+            (0..3).map(|_| cover * inputs.between(0.9, 1.2)).collect()
+        })
+        .collect();
+    let differences: Vec<f64> = covers.iter().map(|row| row[1] - row[0]).collect();
+    let found = limits(&differences, 0.95).expect("four lines or more");
+    let (low, high) = found.bias_interval(0.9);
+    table.digest(
+        format_args!("readers {site} limits"),
+        [found.bias, found.sd, found.lower, found.upper, low, high],
+    );
+    let squares = mean_squares(&covers).expect("every reader read every line");
+    for form in [Form::OneWay, Form::Agreement, Form::Consistency] {
+        for of in [Of::OneReader, Of::Mean] {
+            let (low, high) = squares.interval(form, of, 0.9);
+            let value = squares.reliability(form, of);
+            table.digest(format_args!("readers {site} {form:?} {of:?}"), [value, low, high]);
+        }
+    }
+    let centimetres = |number: u32| Length::from_nanometres(i64::from(number) * 10_000_000);
+    let mut from = 10;
+    let mut patches = |wider: u32| -> Vec<(Stretch, Stretch)> {
+        (0..12)
+            .filter_map(|_| {
+                from += 40 + inputs.below(150);
+                let to = from + 10 + inputs.below(60);
+                let first = Stretch::new(centimetres(from), centimetres(to))?;
+                let second =
+                    Stretch::new(centimetres(from - inputs.below(3) - wider), centimetres(to + wider))?;
+                from = to;
+                Some((first, second))
+            })
+            .collect()
+    };
+    let (first, second): (Vec<Stretch>, Vec<Stretch>) = patches(2).into_iter().unzip();
+    let both = matched(&first, &second);
+    table.row(format_args!("readers {site} both"), both.both.len());
+    for habit in habits(&[Sheets { first, second, first_dead: Vec::new() }]) {
+        let way = match habit {
+            Habit::Wider(way) | Habit::Narrower(way) | Habit::TapeOff(way) => way.nanometres(),
+            _ => 0,
+        };
+        table.row(format_args!("readers {site} {}", habit.code()), way);
     }
 }

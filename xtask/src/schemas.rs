@@ -4,11 +4,13 @@ use std::fs;
 use std::path::PathBuf;
 
 use schemars::{Schema, schema_for};
+use tautline_survey::agree::AgreeOutput;
 use tautline_survey::follow::ChangeOutput;
 use tautline_survey::notebook::payload::Kinds;
 use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
 use tautline_survey::revision::Line;
 use tautline_survey::sites::SitesOutput;
+use tautline_survey::trend::TrendOutput;
 
 use crate::Outcome;
 use crate::cargo::root;
@@ -23,6 +25,8 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("change", schema_for!(ChangeOutput)),
         ("notebook-line", schema_for!(Line)),
         ("notebook-records", schema_for!(Kinds)),
+        ("agree", schema_for!(AgreeOutput)),
+        ("trend", schema_for!(TrendOutput)),
     ]
 }
 

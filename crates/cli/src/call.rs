@@ -106,6 +106,8 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(assess)
         .subcommand(sites)
         .subcommand(follow::change_command(shared(sub("change", "help-change")), words))
+        .subcommand(follow::trend_command(shared(sub("trend", "help-trend"))))
+        .subcommand(follow::agree_command(shared(sub("agree", "help-agree")), words))
         .subcommand(check)
         .subcommand(sheet)
         .subcommands(notebook::commands(words))
@@ -122,6 +124,8 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
         Some(("assess", asked)) => assess_sites(asked, words),
         Some(("sites", asked)) => crate::sites::sites(asked, words),
         Some(("change", asked)) => follow::change(asked, words),
+        Some(("trend", asked)) => follow::trend(asked, words),
+        Some(("agree", asked)) => follow::agree(asked, words),
         Some(("check", asked)) => check_readings(asked, words),
         Some(("sheet", asked)) => sheet(asked, words),
         Some(("demo", asked)) => write_demo(asked, words),

@@ -106,3 +106,48 @@ pub(crate) fn change(asked: &ArgMatches, words: &Words) -> Done {
         read.input.findings.iter().chain(changes.iter().flat_map(|one| &one.findings)).cloned().collect();
     Ok(status(&findings, changes.iter().all(|one| one.figures.is_empty())))
 }
+
+/// Options that mean nothing where only the readers or the years are set side by side.
+const NOT_OF_READERS: [&str; 5] = ["csv", "explain", "method", "gap-classes", "on-the-level"];
+const NOT_OF_TRENDS: [&str; 6] = ["csv", "explain", "year", "method", "gap-classes", "on-the-level"];
+
+/// The options of `tautline agree` beside those that all share.
+pub(crate) fn agree_command(shared: Command, words: &Words) -> Command {
+    without(shared, &NOT_OF_READERS)
+        .arg(Arg::new("against").long("against").value_name("READER").help(words.word("help-against")))
+}
+
+pub(crate) fn agree(asked: &ArgMatches, words: &Words) -> Done {
+    refuse(asked, &NOT_OF_READERS, words)?;
+    let (read, question) = readings(asked, words)?;
+    let against = asked.get_one::<String>("against").map(String::as_str);
+    let found = tautline_survey::agree::agreements(&read.input, &question, against);
+    if asked.get_flag("json") {
+        show::json_agree(&read.input, &found, words);
+    } else {
+        show::agreements(&read.input, &found, words);
+    }
+    Ok(status(&findings_of(&read.input.findings, found.iter().map(|one| &one.findings)), found.is_empty()))
+}
+
+/// The options of `tautline trend`.
+pub(crate) fn trend_command(shared: Command) -> Command {
+    without(shared, &NOT_OF_TRENDS)
+}
+
+pub(crate) fn trend(asked: &ArgMatches, words: &Words) -> Done {
+    refuse(asked, &NOT_OF_TRENDS, words)?;
+    let (read, question) = readings(asked, words)?;
+    let found = tautline_survey::trend::trends(&read.input, &question);
+    if asked.get_flag("json") {
+        show::json_trend(&read.input, &found, words);
+    } else {
+        show::trends(&read.input, &found, words);
+    }
+    let nothing = found.iter().all(|one| one.figures.is_empty());
+    Ok(status(&findings_of(&read.input.findings, found.iter().map(|one| &one.findings)), nothing))
+}
+
+fn findings_of<'a>(read: &'a [Finding], own: impl Iterator<Item = &'a Vec<Finding>>) -> Vec<Finding> {
+    read.iter().chain(own.flatten()).cloned().collect()
+}

@@ -18,12 +18,14 @@
 //! | judge | [`verdict`] | met, not met, not yet shown |
 //! | follow | [`change`] | change between two visits: paired or not, where on the tape, what could hide |
 //! | follow | [`trend`] | trend over many visits |
+//! | agree | [`agreement`] | readers of the same lines: how far apart, and by which habit |
 //! | plan | [`effort`] | how many lines, how long, with what chance |
 //! | plan | [`place`] | where they go |
 //! | practise | [`simulate`] | invented stands with a known cover; [`seed`] |
 //! | everywhere | [`num`] | the one door to mathematics, quantiles, sums, rounding for people |
 #![forbid(unsafe_code)]
 
+pub mod agreement;
 pub mod change;
 pub mod confidence;
 pub mod cover;

@@ -18,6 +18,8 @@
 //! | a site's estimates and verdict | [`assess`] |
 //! | many sites, one row each | [`sites`] |
 //! | change between two visits | [`follow`] |
+//! | trend over the years | [`trend`] |
+//! | readers of the same lines side by side | [`agree`] |
 //! | how a figure came about | [`explain`] |
 //! | the arithmetic on paper | [`paper`] |
 //! | results as data | [`output`] |
@@ -26,6 +28,7 @@
 //! | what a notebook is made of, and what stands in it | [`revision`], [`record`], [`notebook`] |
 #![forbid(unsafe_code)]
 
+pub mod agree;
 pub mod assess;
 pub mod canonical;
 pub mod check;
@@ -50,4 +53,5 @@ pub mod protocol;
 pub mod record;
 pub mod revision;
 pub mod sites;
+pub mod trend;
 pub mod visit;

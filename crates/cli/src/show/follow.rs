@@ -81,7 +81,7 @@ fn site_years(code: &'static str, change: &SiteChange) -> Message {
 }
 
 /// A sentence that begins with what it is about begins with a capital letter.
-fn capital(text: &str) -> String {
+pub(super) fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
 }

@@ -174,6 +174,27 @@ pub fn beta_quantile(p: f64, a: f64, b: f64) -> f64 {
     crossing(|x| excess(incomplete_beta(a, b, x, 1.0 - x), p), 0.0, 1.0).unwrap_or(f64::NAN)
 }
 
+/// F distribution: the point with probability p below it.
+///
+/// # Range
+/// 0 ≤ p ≤ 1, degrees of freedom above zero, whole or not.
+///
+/// # Source
+/// By the beta distribution: Abramowitz & Stegun 1964, 26.6.2
+///
+/// # Example
+/// With 1 and ν degrees of freedom F is the square of Student's t: 2.262157² with 9.
+/// ```
+/// use tautline_engine::num::quantile::f_quantile;
+/// assert!((f_quantile(0.95, 1.0, 9.0) - 2.262157_f64.powi(2)).abs() < 5e-6);
+/// ```
+pub fn f_quantile(p: f64, df1: f64, df2: f64) -> f64 {
+    // the share and its complement, each solved for, so that neither loses its digits near 1
+    let (share, rest) =
+        (beta_quantile(p, df1 / 2.0, df2 / 2.0), beta_quantile(1.0 - p, df2 / 2.0, df1 / 2.0));
+    df2 * share / (df1 * rest)
+}
+
 /// How far the probability below a point passes p, told on the smaller tail.
 fn excess(tails: Tails, p: f64) -> f64 {
     if p <= 0.5 { tails.lower - p } else { (1.0 - p) - tails.upper }

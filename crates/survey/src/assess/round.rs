@@ -52,6 +52,11 @@ pub(super) fn plot_of(input: &Input, visit: usize) -> Option<String> {
 }
 
 impl Round {
+    /// Every reading of the round, those of lines read again too.
+    pub(crate) fn readings(&self) -> Vec<usize> {
+        self.visits.iter().copied().chain(self.again.iter().map(|&(_, again)| again)).collect()
+    }
+
     /// The plots that were read, in order.
     pub(super) fn plots(&self, input: &Input) -> Vec<Option<String>> {
         let mut plots: Vec<Option<String>> = self.visits.iter().map(|&visit| plot_of(input, visit)).collect();

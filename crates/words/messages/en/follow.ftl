@@ -89,3 +89,41 @@ picture-written = { $file } written.
 picture-of-change = Canopy along each line at both visits
 picture-of-change-told = Canopy along the lines of { $site } in { $from } and { $to }: what was kept, gained and lost.
 option-not-here = { $option } has no meaning here.
+
+## Readers side by side
+agree-one-line-more = On the one line that both read, { $second } has { $difference } more canopy than { $first }.
+agree-one-line-less = On the one line that both read, { $second } has { $difference } less canopy than { $first }.
+agree-more = On the { $lines } lines that both read, { $second } has { $difference } more canopy than { $first } on average.
+agree-less = On the { $lines } lines that both read, { $second } has { $difference } less canopy than { $first } on average.
+agree-limits = On { $share } of such lines they would differ by { $low } to { $high } points, if differences spread like a bell curve (Bland and Altman 1986).
+agree-bias = The average difference lies between { $low } and { $high } points, with { $confidence } confidence. It adds to every change between their years, and more lines don't shrink it.
+agree-reliability = Agreement as an intraclass correlation: { $value } ({ $low } to { $high } with { $confidence } confidence; form 2,1 of Shrout and Fleiss 1979; { $readers } readers, { $lines } lines). Lines that are alike force it down, so it passes or fails nobody.
+agree-nobody = No line was read by two readers in one year.
+habit-closes-gaps = { $second } reads as canopy { $gaps } gaps that { $first } wrote down, up to about { $closed }. Read the gap rule aloud and measure one gap together.
+habit-wider = { $second } sees each edge about { $way } further out. Agree on the outermost live leaf, and stand straight over it.
+habit-narrower = { $second } sees each edge about { $way } further in. Agree on the outermost live leaf, and stand straight over it.
+habit-tape-off = What { $second } reads lies about { $way } further along the tape. Agree on the zero and on which edge of the tape is read.
+habit-tape-back = What { $second } reads lies about { $way } further back along the tape. Agree on the zero and on which edge of the tape is read.
+habit-dead-as-live = { $second } writes as live { $share } of what { $first } wrote as dead. Bend a few twigs together and agree on what is alive.
+habit-leaves-out-small = { $second } leaves out { $plants } plants that { $first } has, up to about { $length } long. Agree on the shortest canopy that counts.
+habit-none = No one habit explains how they differ.
+
+## Trend
+trend-rises = { $what } rises by about { $slope } points a year over { $visits } visits, with { $confidence } confidence that it rises.
+trend-falls = { $what } falls by about { $slope } points a year over { $visits } visits, with { $confidence } confidence that it falls.
+trend-not-shown = { $visits } visits show no trend of { $what }.
+trend-too-few-visits = { $what }: { $visits } visits are too few to tell a trend from chance, so there is no p; four are the fewest.
+trend-one-year = No site was read in two years or more.
+trend-unlike-lines = In { $years } not the same lines were read as in { $first }. Part of the difference between years is the lines'.
+trend-between-ends = { $site }: { $what } is known only between two ends in some year, so it has no trend here.
+trend-visits-hang-together = All lines of a site share its dry and wet years, so the years are the sample. Slope by Theil and Sen, p by Mann and Kendall; neither knows how sure each year's level is. A model of lines and years together is not offered yet.
+too-few-visits = too few visits
+help-agree = Readers of the same lines side by side: how far apart, on which plants, and by which habit
+help-against = The reader whom the others are set beside; the first pass where none is named
+help-trend = The trend of each site over its years: slope and direction, without a model
+column-difference = difference
+column-both-have = both have
+column-missed = missed
+column-added = added
+column-mean-difference = mean difference
+column-slope = points a year

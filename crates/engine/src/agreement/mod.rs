@@ -1,0 +1,16 @@
+//! Do readers agree: the same lines read by several, without seeing each other's sheets.
+//!
+//! | question | item |
+//! | --- | --- |
+//! | how far two readers' covers lie apart, and how far they may next time | [`limits`] |
+//! | how far one reader's own readings lie apart | [`within_reader`], [`repeatability`] |
+//! | how much of what differs is lines and how much readers | [`reliability`] |
+//! | which plants one has and the other hasn't, and how edges differ | [`patches`] |
+//! | which rule would explain it | [`habits`] |
+
+pub mod habits;
+mod limits;
+pub mod patches;
+pub mod reliability;
+
+pub use limits::{Limits, limits, repeatability, within_reader};

@@ -83,15 +83,15 @@ const FEWEST: usize = 2;
 /// Our own; the medians' intervals as in [`crate::change::ranks`]
 ///
 /// # Example
-/// Invented: six plants, each read 2 cm wider at either edge.
+/// Invented: eight plants, each read 2 cm wider at either edge.
 /// ```
 /// use tautline_engine::agreement::habits::{Habit, Sheets, habits};
 /// use tautline_engine::length::{Length, Unit};
 /// use tautline_engine::stretch::Stretch;
 /// let at = |cm| Length::from_units(cm, Unit::Centimetre);
 /// let plant = |from, to| Stretch::new(at(from), at(to)).unwrap();
-/// let first = (1..=6).map(|n| plant(100 * n, 100 * n + 40)).collect();
-/// let second = (1..=6).map(|n| plant(100 * n - 2, 100 * n + 42)).collect();
+/// let first = (1..=8).map(|n| plant(100 * n, 100 * n + 40)).collect();
+/// let second = (1..=8).map(|n| plant(100 * n - 2, 100 * n + 42)).collect();
 /// let sheets = Sheets { first, second, ..Sheets::default() };
 /// assert_eq!(habits(&[sheets]), [Habit::Wider(at(2))]);
 /// ```

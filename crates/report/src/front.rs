@@ -2,21 +2,21 @@
 
 use crate::markup::{Column, Table, around, link, text};
 use crate::page::{Page, site_id};
+use crate::tables::columns;
 use crate::{checks, shown, verdict};
 use tautline_survey::assess::{Assessment, Attribute};
 use tautline_survey::goal::Subject;
 
 /// Every site with its verdicts, and what comes after the sites.
 pub(crate) fn contents(sorted: &[&Assessment], page: &Page) -> String {
-    let columns = [
+    let headings = [
         (Column::Text, "report-column-site"),
         (Column::Figure, "column-canopy"),
-        (Column::Figure, "report-column-interval"),
+        (Column::Interval, "column-interval"),
         (Column::Text, "report-column-verdict"),
         (Column::Figure, "report-column-to-settle"),
     ];
-    let columns = columns.iter().map(|&(kind, code)| (kind, page.word(code))).collect();
-    let mut table = Table::new(page.word("report-sites-table"), columns);
+    let mut table = Table::new(page.word("report-sites-table"), columns(page, &headings));
     for (number, assessment) in sorted.iter().enumerate() {
         let figure = assessment.figure(&Subject::Canopy);
         let verdicts: Vec<String> =

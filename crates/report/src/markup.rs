@@ -64,6 +64,8 @@ pub(crate) enum Column {
     Name,
     /// A figure: kept in one row, to the right.
     Figure,
+    /// An interval, or the words for why there is none: to the right, broken where there are words.
+    Interval,
 }
 
 impl Column {
@@ -72,6 +74,7 @@ impl Column {
             Self::Text => "",
             Self::Name => " class=\"name\"",
             Self::Figure => " class=\"number\"",
+            Self::Interval => " class=\"interval\"",
         }
     }
 }

@@ -82,8 +82,8 @@ fn parts(id: &str, assessment: &Assessment, years: &[(String, &Assessment)], pag
         ),
         part("curve", "report-curve", curve::section(&format!("{id}-rule"), assessment, page)),
         part("gaps", "report-gaps", gaps_between(id, assessment, page)),
-        part("heights", "report-heights", measured(HEIGHTS, assessment, &heights, page)),
-        part("density", "report-density", measured(DENSITIES, assessment, &densities, page)),
+        part("heights", "report-heights", measured(HEIGHTS, &heights, page)),
+        part("density", "report-density", measured(DENSITIES, &densities, page)),
     ];
     if years.len() > 1 {
         parts.push(part("years", "report-years", years::section(years, page)));
@@ -194,9 +194,9 @@ fn species_and_forms(
     let counted = species.iter().filter(|kind| kind.counted).map(|kind| &kind.cover);
     let drawn: Vec<&Figure> = whole.chain(counted).take(MOST_IN_A_PICTURE).collect();
     cover::of_figures(&format!("{id}-figures"), assessment, &drawn, page)
-        + &tables::kinds("report-species-table", assessment, species, page)
-        + &tables::kinds("report-forms-table", assessment, forms, page)
-        + &tables::kinds("report-groups-table", assessment, groups, page)
+        + &tables::kinds("report-species-table", species, page)
+        + &tables::kinds("report-forms-table", forms, page)
+        + &tables::kinds("report-groups-table", groups, page)
         + &text("p class=\"quiet\"", &page.word("report-composition-about"))
         + &tables::species_by_line(assessment, species, page)
 }
@@ -227,12 +227,7 @@ fn worth(assessment: &Assessment, page: &Page) -> String {
 }
 
 /// The heights or plants per area of species and growth forms.
-fn measured(
-    [caption, column, none]: [&str; 3],
-    assessment: &Assessment,
-    figures: &[&Figure],
-    page: &Page,
-) -> String {
-    let table = tables::measured(caption, column, assessment, figures, page);
+fn measured([caption, column, none]: [&'static str; 3], figures: &[&Figure], page: &Page) -> String {
+    let table = tables::measured(caption, column, figures, page);
     if table.is_empty() { text("p", &page.word(none)) } else { table }
 }

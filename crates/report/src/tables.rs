@@ -7,19 +7,16 @@ use crate::shown;
 use tautline_engine::gaps::GapClass;
 use tautline_engine::length::{Length, Notation, Unit};
 use tautline_survey::assess::{Assessment, Attribute, Figure, Kind};
+use tautline_survey::explain::confidence_value;
 use tautline_survey::goal::Subject;
 use tautline_survey::line::{Bounds, LineResult, Recording};
 use tautline_survey::message::{Message, Value};
 
-/// Columns from their kinds and the codes of their headings.
-fn columns(page: &Page, kinds: &[(Column, &str)]) -> Vec<(Column, String)> {
-    kinds.iter().map(|&(kind, code)| (kind, page.word(code))).collect()
-}
-
-/// The heading of a column of intervals.
-fn interval_heading(assessment: &Assessment, page: &Page) -> (Column, String) {
-    let interval = Message::new("column-interval").with("confidence", shown::confidence(assessment));
-    (Column::Figure, page.say(&interval))
+/// Columns from their kinds and the codes of their headings, of which one names the confidence.
+pub(crate) fn columns(page: &Page, kinds: &[(Column, &'static str)]) -> Vec<(Column, String)> {
+    let confidence = confidence_value(page.question.confidence());
+    let heading = |code| page.say(&Message::new(code).with("confidence", confidence.clone()));
+    kinds.iter().map(|&(kind, code)| (kind, heading(code))).collect()
 }
 
 /// Each line: what it is, what it came to, what the rule closed.
@@ -84,18 +81,15 @@ fn recorded(line: &LineResult) -> Option<&'static str> {
 
 /// Each figure with its error and interval.
 pub(crate) fn figures(assessment: &Assessment, page: &Page) -> String {
-    let mut headings = columns(
-        page,
-        &[
-            (Column::Text, "column-what"),
-            (Column::Figure, "column-cover"),
-            (Column::Figure, "column-se"),
-            (Column::Figure, "report-column-df"),
-        ],
-    );
-    headings.push(interval_heading(assessment, page));
-    headings.push((Column::Figure, page.word("column-n")));
-    let mut table = Table::new(page.word("report-figures-table"), headings);
+    let headings = [
+        (Column::Text, "column-what"),
+        (Column::Figure, "column-cover"),
+        (Column::Figure, "column-se"),
+        (Column::Figure, "report-column-df"),
+        (Column::Interval, "column-interval"),
+        (Column::Figure, "column-n"),
+    ];
+    let mut table = Table::new(page.word("report-figures-table"), columns(page, &headings));
     for figure in &assessment.figures {
         let [se, df] = shown::error(&figure.estimate, figure.attribute, page);
         table.row(vec![
@@ -111,21 +105,16 @@ pub(crate) fn figures(assessment: &Assessment, page: &Page) -> String {
 }
 
 /// Species, growth forms or groups, each with its error, its interval and its share of the whole.
-pub(crate) fn kinds(caption: &str, assessment: &Assessment, kinds: &[Kind], page: &Page) -> String {
-    let mut headings = columns(
-        page,
-        &[
-            (Column::Text, "column-what"),
-            (Column::Figure, "report-column-cover"),
-            (Column::Figure, "column-se"),
-        ],
-    );
-    headings.push(interval_heading(assessment, page));
-    headings.extend(columns(
-        page,
-        &[(Column::Figure, "report-column-composition"), (Column::Figure, "report-column-met-on")],
-    ));
-    let mut table = Table::new(page.word(caption), headings);
+pub(crate) fn kinds(caption: &str, kinds: &[Kind], page: &Page) -> String {
+    let headings = [
+        (Column::Text, "column-what"),
+        (Column::Figure, "report-column-cover"),
+        (Column::Figure, "column-se"),
+        (Column::Interval, "column-interval"),
+        (Column::Figure, "report-column-composition"),
+        (Column::Figure, "report-column-met-on"),
+    ];
+    let mut table = Table::new(page.word(caption), columns(page, &headings));
     for kind in kinds {
         let figure = &kind.cover;
         let name = shown::bare_name(figure, page);
@@ -174,20 +163,15 @@ pub(crate) fn species_by_line(assessment: &Assessment, species: &[Kind], page: &
 }
 
 /// Heights or plants per area of each species or growth form that was measured.
-pub(crate) fn measured(
-    caption: &str,
-    column: &str,
-    assessment: &Assessment,
-    figures: &[&Figure],
-    page: &Page,
-) -> String {
-    let mut headings = columns(
-        page,
-        &[(Column::Text, "column-what"), (Column::Figure, column), (Column::Figure, "column-se")],
-    );
-    headings.push(interval_heading(assessment, page));
-    headings.push((Column::Figure, page.word("column-n")));
-    let mut table = Table::new(page.word(caption), headings);
+pub(crate) fn measured(caption: &str, column: &'static str, figures: &[&Figure], page: &Page) -> String {
+    let headings = [
+        (Column::Text, "column-what"),
+        (Column::Figure, column),
+        (Column::Figure, "column-se"),
+        (Column::Interval, "column-interval"),
+        (Column::Figure, "column-n"),
+    ];
+    let mut table = Table::new(page.word(caption), columns(page, &headings));
     for figure in figures {
         let [se, _] = shown::error(&figure.estimate, figure.attribute, page);
         table.row(vec![

@@ -2,6 +2,7 @@
 
 use crate::markup::{Column, Table, list, text};
 use crate::page::Page;
+use crate::tables::columns;
 use crate::{shown, verdict};
 use tautline_survey::assess::{Assessment, Attribute};
 use tautline_survey::compare::differences;
@@ -11,16 +12,15 @@ use tautline_survey::protocol::Protocol;
 
 /// The years with their place on the page, the newest first.
 pub(crate) fn section(years: &[(String, &Assessment)], page: &Page) -> String {
-    let columns = [
+    let headings = [
         (Column::Name, "report-column-year"),
         (Column::Text, "report-column-protocol"),
         (Column::Figure, "column-n"),
         (Column::Figure, "column-canopy"),
-        (Column::Figure, "report-column-interval"),
+        (Column::Interval, "column-interval"),
         (Column::Text, "report-column-verdict"),
     ];
-    let columns = columns.iter().map(|&(kind, code)| (kind, page.word(code))).collect();
-    let mut table = Table::new(page.word("report-years-table"), columns);
+    let mut table = Table::new(page.word("report-years-table"), columns(page, &headings));
     for (id, assessment) in years {
         let year = assessment.year.map_or_else(|| page.word("report-undated"), |year| year.to_string());
         let figure = assessment.figure(&Subject::Canopy);

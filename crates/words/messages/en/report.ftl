@@ -16,7 +16,6 @@ report-sites-table = Canopy cover and verdict of each site
 report-column-site = site
 report-column-verdict = verdict
 report-column-to-settle = to settle
-report-column-interval = interval
 report-short = { $what }, { $goal }: { $verdict }
 report-parts-of = Parts of the report of { $site }
 
@@ -154,9 +153,13 @@ report-undated = undated
 report-pass = pass { $pass }
 report-not-read = not read
 report-of-length = { $read } of { $length }
-report-lines-of = { $lines } of { $all } lines
+report-lines-of = { $all ->
+    [one] { $lines } of one line
+   *[other] { $lines } of { $all } lines
+}
 report-not-counted = { $species } (doesn't count)
-report-from-to = { $low } to { $high }
+# no-break spaces: a range stays in one row
+report-from-to = { $low }{"\u00A0"}to{"\u00A0"}{ $high }
 report-over = over { $low }
 report-none = –
 

@@ -11,9 +11,9 @@ use tautline_survey::goal::Subject;
 pub(crate) fn contents(sorted: &[&Assessment], page: &Page) -> String {
     let headings = [
         (Column::Text, "report-column-site"),
+        (Column::Text, "report-column-verdict"),
         (Column::Figure, "column-canopy"),
         (Column::Interval, "column-interval"),
-        (Column::Text, "report-column-verdict"),
         (Column::Figure, "report-column-to-settle"),
     ];
     let mut table = Table::new(page.word("report-sites-table"), columns(page, &headings));
@@ -26,11 +26,11 @@ pub(crate) fn contents(sorted: &[&Assessment], page: &Page) -> String {
             site_id(number),
             vec![
                 shown::title(assessment, page),
+                if verdicts.is_empty() { page.word("report-no-goal-short") } else { verdicts.join("; ") },
                 figure.map_or_else(|| page.word("report-none"), |figure| shown::estimate(figure, page)),
                 figure.map_or_else(String::new, |figure| {
                     shown::interval(&figure.interval, Attribute::Cover, page)
                 }),
-                if verdicts.is_empty() { page.word("report-no-goal-short") } else { verdicts.join("; ") },
                 if to_settle > 0 { to_settle.to_string() } else { page.word("report-none") },
             ],
         );

@@ -31,7 +31,7 @@ fn holds(mut read: Read, bytes: &[u8]) {
 }
 
 fn places_inside(findings: &[Finding], text: &str) {
-    let rows: Vec<&str> = text.lines().collect();
+    let rows: Vec<&str> = text.split('\n').collect();
     for finding in findings {
         let Some(place) = &finding.place else { continue };
         let row = usize::try_from(place.row).expect("rows are counted in memory");

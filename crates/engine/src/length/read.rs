@@ -168,7 +168,7 @@ fn total(parts: &[Part]) -> Option<Written> {
         length: Length::from_nanometres(nanometres),
         notation: Notation {
             unit: last.unit,
-            feet_and_inches: parts.len() > 1 && last.unit == Unit::Inch,
+            feet_and_inches: parts.len() > 1 && parts[0].unit == Unit::Foot && last.unit == Unit::Inch,
             division: last.number.division,
         },
         rounded,

@@ -101,6 +101,15 @@ fn bootstrap_rows(table: &mut Table, site: u64, upland: &[Line], wash: Vec<Line>
         &format!("site {site} bca"),
         drawn.map(|drawn| drawn.ends(Tail::of_interval(CONFIDENCE))),
     );
+    let alike = upland.iter().map(|line| Line::new(line.share(), 1.0)).collect();
+    for (what, units) in [("ratio", upland.to_vec()), ("mean", alike)] {
+        let all = Resampled::of(&[Group { weight: 1.0, units }], 1_999);
+        end_rows(
+            table,
+            &format!("site {site} bca of all draws, {what}"),
+            all.map(|all| all.ends(Tail::of_interval(CONFIDENCE))),
+        );
+    }
 }
 
 fn end_rows(table: &mut Table, label: &str, ends: Result<(f64, f64), NoBound>) {

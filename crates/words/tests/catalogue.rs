@@ -119,6 +119,7 @@ fn codes_of_types_have_words() {
             NoBound::NoSpread,
             NoBound::MayPassWhole,
             NoBound::NeedsTheLines,
+            NoBound::WeightsNotWhole { whole: 0.5 },
             NoBound::TooFewUnits { units: 2 },
         ]
         .map(|reason| reason.code().to_owned()),

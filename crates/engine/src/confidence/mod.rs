@@ -14,6 +14,7 @@
 
 pub mod bootstrap;
 mod effective;
+mod exact;
 mod scale;
 pub mod zeros;
 
@@ -136,6 +137,11 @@ pub enum NoBound {
     MayPassWhole,
     /// A bootstrap works from the lines, not from an estimate: see [`bootstrap::Resampled`].
     NeedsTheLines,
+    /// The weights of strata don't add up to one.
+    WeightsNotWhole {
+        /// What they add up to.
+        whole: f64,
+    },
     /// Too few lines or plots for a bootstrap.
     TooFewUnits {
         /// How many there are.
@@ -155,6 +161,7 @@ impl NoBound {
             Self::NoSpread => "no-spread",
             Self::MayPassWhole => "may-pass-the-whole",
             Self::NeedsTheLines => "needs-the-lines",
+            Self::WeightsNotWhole { .. } => "weights-not-whole",
             Self::TooFewUnits { .. } => "too-few-units",
         }
     }

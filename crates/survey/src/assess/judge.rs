@@ -10,7 +10,6 @@ use tautline_engine::confidence::{Bounds, Interval, Method, NoBound, Tail, ends,
 use tautline_engine::effort::{MoreUnits, SoFar, more_units};
 use tautline_engine::estimate::{Estimate, Line, SamplingError};
 use tautline_engine::length::Unit;
-use tautline_engine::seed::Seed;
 use tautline_engine::verdict::{self, Verdict, decide};
 
 /// The goal in the figure's own unit: a share, or metres.
@@ -66,14 +65,7 @@ fn tails(
     }
     let groups: Vec<Group> =
         groups.iter().map(|(weight, units)| Group { weight: *weight, units: units.clone() }).collect();
-    let data: Vec<u64> = groups
-        .iter()
-        .flat_map(|group| {
-            group.units.iter().flat_map(|line| [line.intercept.to_bits(), line.length.to_bits()])
-        })
-        .collect();
-    let mut random = Seed::from_purpose("bootstrap of lines", &data).stream();
-    Ok(Resampled::draw(&groups, limits::RESAMPLES, &mut random)?.ends(tail))
+    Ok(Resampled::of(&groups, limits::RESAMPLES)?.ends(tail))
 }
 
 /// The two-sided interval of a figure.

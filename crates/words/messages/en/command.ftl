@@ -222,6 +222,7 @@ full-cover = every line is covered from end to end
 no-spread = all lines are exactly alike
 may-pass-the-whole = the figure may pass 100 %
 needs-the-lines = a bootstrap works from the lines themselves
+weights-not-whole = the shares of the strata don't add up to the whole
 too-few-units = a bootstrap needs three lines or more
 
 ## Chain
@@ -238,7 +239,7 @@ explain-logit-t = logit p ± t · SE / (p (1 − p)) with t({ $probability }, { 
 explain-logit-t-effective = logit p ± t · SE / (p (1 − p)) with t({ $probability }, { $df }) = { $t }, taken back; effective df from 2 / (2/{ $own } + u²), u = SE (1 − 2p) / (p (1 − p)), since the error of a small cover wavers with it (docs/intervals.md)
 explain-log-t-effective = ln of the estimate ± t · SE / estimate with t({ $probability }, { $df }) = { $t }, taken back; effective df from 2 / (2/{ $own } + u²), u = SE / estimate (docs/intervals.md)
 explain-log-t = ln of the estimate ± t · SE / estimate with t({ $probability }, { $df }) = { $t }, taken back
-explain-bca = BCa bootstrap of the lines, 10,000 draws, seeded by the data (Efron 1987)
+explain-bca = BCa bootstrap of the lines: every draw there is, or 10,000 seeded by the data where those are too many (Efron 1987)
 explain-mean-of-lines = Mean of { $n } lines, all of one length: ({ $shares }) / { $n } = { $value } ({ $source })
 explain-ratio-of-sums = { $n } lines of different length: { $intercept } m / { $length } m = { $value } ({ $source })
 explain-mean-of-plots = { $n } lines in { $units } plots, the plot is the unit: { $intercept } m / { $length } m = { $value } ({ $source })

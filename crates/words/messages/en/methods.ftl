@@ -65,7 +65,7 @@ interval-by-logit-t = Student t on the logit, with the delta method, taken back 
 interval-by-log-t = Student t on the logarithm, with the delta method, taken back
 interval-by-logit-t-effective = Student t on the logit, with the delta method, taken back (Korn and Graubard 1998), its degrees of freedom cut down by how far the error of a small cover wavers with the cover itself (docs/intervals.md of tautline)
 interval-by-log-t-effective = Student t on the logarithm, with the delta method, taken back, its degrees of freedom cut down by how far the error of a small figure wavers with the figure itself (docs/intervals.md of tautline)
-interval-by-bca = bias-corrected and accelerated bootstrap of the sampling units, 10,000 draws, seeded by the data (Efron 1987)
+interval-by-bca = bias-corrected and accelerated bootstrap of the sampling units: every draw there is, or 10,000 seeded by the data where those are too many (Efron 1987)
 
 ## With what
 methods-software = Worked out with tautline { $version } from files with the common fingerprint { $fingerprint }.

@@ -2,12 +2,11 @@
 
 use super::cells::PADDING;
 use super::{ReadSeek, Stop, Table};
+use crate::limits::LONGEST_ROW;
 use std::io::{self, SeekFrom};
 
 /// How much is read at a time.
 const BLOCK: usize = 256 * 1024;
-/// A row longer than this is no row.
-const LONGEST_ROW: usize = 16 * 1024 * 1024;
 
 /// Room for a block, kept from one piece of a file to the next.
 pub(super) struct Buffer(Vec<u8>);
@@ -57,7 +56,7 @@ impl<'a> Blocks<'a> {
         loop {
             let room = self.buffer.len() - PADDING;
             if self.filled == room {
-                if room > LONGEST_ROW {
+                if room > 2 * LONGEST_ROW {
                     return Err(Stop::Unclear);
                 }
                 self.buffer.resize(2 * room + PADDING, 0);
@@ -103,6 +102,12 @@ impl Rows<'_> {
         let other_encoding = str::from_utf8(rows).is_err();
         let lone_return = memchr::memchr_iter(b'\r', rows).any(|at| rows.get(at + 1) != Some(&b'\n'));
         let open_mark = no_commas && memchr::memchr(b',', rows).is_some();
-        if binary || other_encoding || lone_return || open_mark { Err(Stop::Unclear) } else { Ok(()) }
+        let beyond_reading =
+            rows.len() > LONGEST_ROW && rows.split(|&byte| byte == b'\n').any(|row| row.len() > LONGEST_ROW);
+        if binary || other_encoding || lone_return || open_mark || beyond_reading {
+            Err(Stop::Unclear)
+        } else {
+            Ok(())
+        }
     }
 }

@@ -12,9 +12,14 @@ use tautline_engine::num::math::{atan2, sqrt};
 use tautline_engine::outlying::{distances, far_from};
 use tautline_engine::stretch::{total, union};
 
+/// Less than this share of the line, however far it is from a few lines that happen to agree, is worth nobody's look:
+/// the accuracy that handbooks ask of a site's mean (Miller et al. 2003).
+const MATTERS: f64 = 0.05;
+
 /// Lines whose live cover lies farther from the median of their site, stratum and year than one site in a hundred
 /// shows of itself: the distance in median absolute deviations, on the arcsine-root scale, with a limit for the
-/// number of lines ([`far_from`]). Fewer than five lines say nothing of each other.
+/// number of lines ([`far_from`]). Fewer than five lines say nothing of each other, and a
+/// difference of less than five points is left alone.
 pub(super) fn far(records: &Records) -> Vec<Finding> {
     let mut found = Vec::new();
     for readings in records.rounds().into_values() {
@@ -40,13 +45,13 @@ fn far_among(covers: &[(&Reading, f64)]) -> Vec<Finding> {
     covers
         .iter()
         .zip(distances)
-        .filter(|(_, distance)| *distance > limit)
+        .filter(|&(&(_, share), distance)| distance > limit && (share - median).abs() >= MATTERS)
         .map(|(&(reading, share), distance)| {
             let message = reading
                 .message("line-far-from-others")
                 .with("cover", Value::Share(share, 1))
                 .with("median", Value::Share(median, 1))
-                .with("others", covers.len() - 1)
+                .with("lines", covers.len())
                 .with("distance", Value::Number(distance, 1))
                 .with("limit", Value::Number(limit, 1));
             reading.at(Finding::have_a_look(message), None)

@@ -58,7 +58,7 @@ line-read-twice = { $site }, line { $line } was read more than once on the same 
 reading-written-twice = { $site }, line { $line }: every row is the same as on { $others }. A sheet entered twice under two names?
 a-line = { $site }, line { $line }
 a-line-on = { $site }, line { $line } ({ $date })
-line-far-from-others = { $site }, line { $line }: cover of { $cover } lies far from the { $median } in the middle of its { $others } neighbours: { $distance } median deviations, where one site in a hundred passes { $limit } of itself. A slip, or a place that differs?
+line-far-from-others = { $site }, line { $line }: cover of { $cover } lies far from { $median }, the middle of the { $lines } lines read there: { $distance } median deviations, where one site in a hundred passes { $limit } of itself. A slip, or a place that differs?
 species-misspelt = { $species } isn't on the plant list ({ $count ->
     [one] one row
    *[other] { $count } rows

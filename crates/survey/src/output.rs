@@ -290,6 +290,10 @@ pub struct FigureOutput {
     pub interval: Option<(f64, f64)>,
     /// Why there is none.
     pub no_interval: Option<&'static str>,
+    /// Where lines or intercepts are few: lowest and highest share of simulated surveys with as few whose 90 % interval
+    /// held the truth (docs/intervals.md).
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub measured_coverage: Option<(f64, f64)>,
     /// Share of a counted species in the summed cover of all counted species.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub composition: Option<f64>,
@@ -504,6 +508,9 @@ fn figure(assessment: &Assessment, figure: &Figure) -> FigureOutput {
         interval_method: figure.method.code(),
         interval: figure.interval.ok().map(|interval| (interval.low, interval.high)),
         no_interval: figure.interval.err().map(tautline_engine::confidence::NoBound::code),
+        measured_coverage: figure
+            .few(&assessment.lines)
+            .map(|few| (few.measured.lowest, few.measured.highest)),
         composition: assessment.composition(figure),
         strata: strata.map(|part| (part.name.clone(), part.weight, estimate(&part.estimate))).collect(),
         effective_lines: effective.reduce(|sum, one| sum + one),

@@ -4,7 +4,7 @@ mod output;
 
 pub use output::{SiteOutput, SiteVerdict, SitesOutput, output};
 
-use crate::assess::{Assessment, Question, assess};
+use crate::assess::{Assessment, Question, assess, is_caution};
 use crate::check::check;
 use crate::finding::{Finding, Weight};
 use crate::goal::Subject;
@@ -34,7 +34,7 @@ pub struct SiteRow {
     pub verdicts: Vec<(usize, Verdict)>,
     /// Findings that must be settled.
     pub must_settle: usize,
-    /// Findings that want a look.
+    /// Findings that want a look; cautions about few lines or intercepts aside, which stand with the site itself.
     pub have_a_look: usize,
 }
 
@@ -64,7 +64,9 @@ impl SiteRow {
 
     /// The row of an assessment, with what is known of its lines.
     pub fn with_lines(assessment: &Assessment, lines: usize, length: Length, question: &Question) -> Self {
-        let count = |weight| assessment.findings.iter().filter(|finding| finding.weight == weight).count();
+        let counted = |finding: &&Finding| !is_caution(finding);
+        let findings = || assessment.findings.iter().filter(counted);
+        let count = |weight| findings().filter(|finding| finding.weight == weight).count();
         let cover = assessment.figure(&Subject::Canopy).map(|figure| {
             let [low, high] = figure.ends();
             let Estimate { value, error, method: estimator, .. } = low.clone();

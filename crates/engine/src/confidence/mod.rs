@@ -7,6 +7,7 @@
 //! | logit-t | `scale.rs` | shares that can't pass 100 %: the interval stays inside 0 to 100 % |
 //! | either with effective df | `effective.rs` | the same two where little was met; the default, see docs/intervals.md |
 //! | BCa bootstrap | [`bootstrap`] | any of them, from the lines themselves |
+//! | few lines, few intercepts | [`measured`] | how often the default is right there, as measured |
 //! | nothing found | [`zeros`] | lines on which nothing was found |
 //!
 //! A two-sided interval at 90 % has 5 % in each tail; a one-sided bound at 90 % has 10 % in its one. They are never
@@ -15,6 +16,7 @@
 pub mod bootstrap;
 mod effective;
 mod exact;
+pub mod measured;
 mod scale;
 pub mod zeros;
 

@@ -2,6 +2,7 @@
 
 mod canopies;
 mod curve;
+mod few;
 pub(crate) mod figure;
 mod judge;
 mod kinds;
@@ -10,6 +11,7 @@ mod subject;
 
 pub use canopies::{asks_canopy_alone, of_canopies};
 pub use curve::{CurveStep, curve};
+pub use few::{Few, is_caution};
 pub use figure::{Attribute, Figure, Part, PartKind};
 pub use judge::{Judgement, NoVerdict, Threshold};
 pub use kinds::{Kind, kinds};
@@ -221,6 +223,8 @@ fn assess_round(
     assessment.figures.extend(figure::height_figures(question, &assessment.lines, &goals));
     let (densities, findings) = figure::density_figures(input, question, &assessment.lines);
     assessment.figures.extend(densities);
+    let cautions = few::cautions(question, &assessment, &goals);
+    assessment.findings.extend(cautions);
     assessment.findings.extend(findings);
     dedupe(&mut assessment.findings);
     for goal in goals {

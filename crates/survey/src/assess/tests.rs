@@ -229,7 +229,7 @@ fn a_line_with_rows_set_aside_is_left_out_and_named() {
     let assessment = only(&input, &Question::default());
     assert!((assessment.figures[0].estimate.value - 0.15).abs() < 1e-12);
     let codes: Vec<&str> = assessment.findings.iter().map(|finding| finding.message.code).collect();
-    assert_eq!(codes, ["rows-set-aside", "line-left-out"]);
+    assert_eq!(codes, ["rows-set-aside", "line-left-out", "few-lines-or-intercepts"]);
 }
 
 /// Two lines of 10 m: 10 cm pieces with a gap of 4 cm on one and of 9 cm on the other. Covers 2 and 2 % as written;

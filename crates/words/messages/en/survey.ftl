@@ -10,6 +10,15 @@ not-yet-shown = not yet shown
 ## Lines
 line-not-read = { $site }, line { $line }: not read. It is left out, not counted as zero.
 slope-missing = { $site }, line { $line } has no slope, so its gaps and plants per area stay along the ground. A “slope (%)” column in the lines table would do.
+nothing-found-bounds = { $site }: nothing was found on { $lines } lines. With { $confidence } confidence at most { $share } of such lines meet any; cover where they do, stated with --where-present, would bound the cover of the site.
+nothing-found-and-stated = { $site }: nothing was found on { $lines } lines. With { $confidence } confidence at most { $share } of such lines meet any, and cover is at most { $upper } with the { $stated } you stated for lines that do.
+few-lines-or-intercepts = { $site }, { $what }: it stands on { $lines ->
+    [one] one line
+   *[other] { $lines } lines
+} and { $intercepts ->
+    [one] one intercept
+   *[other] { $intercepts } intercepts
+}. In simulated surveys with as few, 90 % intervals held the true cover { $lowest } to { $highest } times in 100.
 widths-missing = Plants per area of { $what } can't be worked out: the width of every live plant is needed, and some are missing on { $lines }.
 line-partly-read = { $site }, line { $line }: read only up to { $to } of { $length }. It is left out of the estimate; --use-partly-read takes the part that was read.
 line-read-again = { $site }, line { $line } was read more than once in { $year }: the reading by { $used } is used, the one by { $other } is kept for comparison.

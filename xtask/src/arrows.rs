@@ -31,6 +31,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
     ),
     ("bench", &["tautline-engine", "tautline-survey", "tautline-exchange"]),
     ("golden", &["tautline-engine"]),
+    ("tautline-trials", &["tautline-engine"]),
     ("xtask", &["tautline-survey"]),
 ];
 

@@ -1,22 +1,22 @@
 //! What was read, printed as a typed sheet that reads back to the same.
 
-use super::even::even;
-use super::head::key_row;
+mod lengths;
+mod names;
+
 use super::read::NOT_READ_WHY;
-use super::row::{Row, row};
-use super::scan::{Piece, Scan};
 use crate::headings::Column;
 use crate::protocol;
 use core::fmt::Write as _;
+use lengths::{is_mixed, mark_of, unit_of};
+use names::{bracketed, can_be_reason, capital, is_value, reads_as_condition, slope_text, species_name};
 use std::collections::{HashMap, HashSet};
-use tautline_engine::length::{Bare, DecimalMark, Unit, write};
+use tautline_engine::length::{Bare, DecimalMark};
 use tautline_survey::finding::{Finding, Place};
-use tautline_survey::goal::Percent;
 use tautline_survey::input::Input;
-use tautline_survey::measure::{Measure, unit_words};
+use tautline_survey::measure::unit_words;
 use tautline_survey::message::Message;
-use tautline_survey::plan::{PlannedLine, Slope};
-use tautline_survey::visit::{Extent, Intercept, Outcome, State, Visit};
+use tautline_survey::plan::PlannedLine;
+use tautline_survey::visit::{Outcome, Visit};
 
 /// A typed sheet, and what it could not say.
 #[derive(Clone, Debug)]
@@ -321,193 +321,4 @@ impl<'a> Printer<'a> {
             }
         }
     }
-
-    fn intercept(&self, intercept: &Intercept, unit: Option<Bare>) -> String {
-        let text = match &intercept.extent {
-            Extent::Edges { start, stop } => {
-                let as_typed = (self.length(start, unit), self.length(stop, unit));
-                // a unit behind the stop would be the start's as well
-                let (start, stop) = if self.has_unit(&as_typed.1, unit) && !self.has_unit(&as_typed.0, unit) {
-                    (self.length(start, None), as_typed.1)
-                } else {
-                    as_typed
-                };
-                let plain = |text: &str| text.bytes().all(|b| b.is_ascii_digit() || b == b'.' || b == b',');
-                if plain(&start) && plain(&stop) {
-                    format!("{start}-{stop}")
-                } else {
-                    format!("{start} to {stop}")
-                }
-            }
-            Extent::Length(length) => self.length(length, unit),
-        };
-        let mut parts = vec![text];
-        parts.extend((intercept.state == State::Dead).then(|| "d".to_owned()));
-        parts.extend(intercept.plant.as_ref().map(|plant| format!("#{}", bracketed(plant))));
-        parts.extend(intercept.height.as_ref().map(|height| format!("h {}", self.length(height, unit))));
-        parts.extend(intercept.width.as_ref().map(|width| format!("w {}", self.length(width, unit))));
-        parts.extend((!intercept.note.is_empty()).then(|| format!("({})", intercept.note)));
-        parts.join(" ")
-    }
-
-    /// The length as it was typed, where that says the same on this sheet; else with its unit.
-    fn length(&self, measure: &Measure, unit: Option<Bare>) -> String {
-        let same = |text: &str| {
-            Measure::read(text, unit, self.mark).is_ok_and(|again| {
-                again.length() == measure.length() && again.notation() == measure.notation()
-            }) && self.is_one(text, unit)
-        };
-        let with_point = measure.typed().replace(',', ".");
-        let candidates = [
-            measure.typed().to_owned(),
-            with_point.clone(),
-            format!("{with_point} {}", measure.notation().unit.symbol()),
-            write(measure.length(), measure.notation()),
-        ];
-        let mut candidates = candidates.into_iter().map(|text| self.marked(text));
-        candidates.find(|text| same(text)).unwrap_or_else(|| measure.typed().to_owned())
-    }
-
-    /// Whether a length is read without the sheet's unit.
-    fn has_unit(&self, text: &str, unit: Option<Bare>) -> bool {
-        unit.is_some() && Measure::read(text, None, self.mark).is_ok()
-    }
-
-    fn marked(&self, text: String) -> String {
-        if self.mark == DecimalMark::Comma { text.replace('.', ",") } else { text }
-    }
-
-    fn is_one(&self, text: &str, unit: Option<Bare>) -> bool {
-        let chars = even(&text.chars().collect::<Vec<_>>());
-        let scan = Scan { chars: &chars, bare: unit, mark: self.mark };
-        scan.length(0).is_ok_and(|span| span == (0, chars.len()))
-            && matches!(scan.piece(0), Ok((Piece::Length(span), _)) if span == (0, chars.len()))
-    }
-
-    /// Whether the text of an intercept, behind its species, is read as that intercept.
-    fn reads_back(&self, intercept: &Intercept, text: &str, unit: Option<Bare>) -> bool {
-        let species = species_name(&intercept.species);
-        let chars: Vec<char> = format!("{species} {text}").chars().collect();
-        let evened = even(&chars);
-        let scan = Scan { chars: &evened, bare: unit, mark: self.mark };
-        if key_row(&evened).is_some() || text.contains(['\n', '\r']) || species.contains(['\n', '\r']) {
-            return false;
-        }
-        let Row { species: name, stretches, slips, .. } = row(&scan, false);
-        let typed = |span: (usize, usize)| chars[span.0..span.1].iter().collect::<String>();
-        let name_is_same = name.is_some_and(|span| typed(span) == intercept.species);
-        let [stretch] = stretches.as_slice() else { return false };
-        name_is_same
-            && slips.is_empty()
-            && stretch.plant.map(typed) == intercept.plant
-            && stretch.note.map(typed).unwrap_or_default() == intercept.note
-            && stretch.dead == (intercept.state == State::Dead)
-            && stretch.height.is_some() == intercept.height.is_some()
-            && stretch.width.is_some() == intercept.width.is_some()
-    }
-}
-
-/// A comma where lengths were typed with one and none with a point.
-fn mark_of(input: &Input) -> DecimalMark {
-    let typed = || {
-        let visits = input.visits.iter().flat_map(|visit| &visit.intercepts);
-        visits.flat_map(measures).chain(input.plan.iter().filter_map(|line| line.length.as_ref()))
-    };
-    let comma = typed().any(|measure| measure.typed().contains(','));
-    if comma && !typed().any(|measure| measure.typed().contains('.')) {
-        DecimalMark::Comma
-    } else {
-        DecimalMark::Point
-    }
-}
-
-fn measures(intercept: &Intercept) -> impl Iterator<Item = &Measure> {
-    let edges = match &intercept.extent {
-        Extent::Edges { start, stop } => [Some(start), Some(stop)],
-        Extent::Length(length) => [Some(length), None],
-    };
-    edges.into_iter().flatten().chain(&intercept.height).chain(&intercept.width)
-}
-
-/// The unit that the first bare number of the visit stood in.
-fn unit_of(visit: &Visit) -> Option<Bare> {
-    let of = |extent: &Extent| match extent {
-        Extent::Edges { start, stop } => start.unit().or(stop.unit()),
-        Extent::Length(length) => length.unit(),
-    };
-    let to = match &visit.outcome {
-        Outcome::PartlyRead(to) => to.unit(),
-        _ => None,
-    };
-    visit.intercepts.iter().find_map(|intercept| of(&intercept.extent)).or(to)
-}
-
-fn is_mixed(visit: &Visit) -> bool {
-    let lengths = visit.intercepts.iter().filter(|i| matches!(i.extent, Extent::Length(_))).count();
-    lengths > 0 && lengths < visit.intercepts.len()
-}
-
-/// A species' name as it stands on a row: in brackets where it would be read as something else.
-fn species_name(species: &str) -> String {
-    let plain = |text: &str| {
-        let chars: Vec<char> = format!("{text} 1").chars().collect();
-        let evened = even(&chars);
-        let scan = Scan { chars: &evened, bare: Some(Bare::Unit(Unit::Metre)), mark: DecimalMark::Point };
-        let found = row(&scan, false);
-        let end = text.chars().count();
-        evened[..end] == chars[..end]
-            && !text.starts_with(['#', '(', '['])
-            && found.slips.is_empty()
-            && found.species == Some((0, end))
-            && key_row(&evened).is_none()
-            && super::line::told(&scan, (0, chars.len())) == Ok(None)
-    };
-    if plain(species) { species.to_owned() } else { format!("[{species}]") }
-}
-
-/// A name of a line, stratum, plot, pass or plant: in brackets where a comma or a number would be read as something else.
-fn bracketed(name: &str) -> String {
-    let plain =
-        !name.is_empty() && name.chars().all(|c| c.is_alphanumeric() || matches!(c, '-' | '_' | '.' | '/'));
-    if plain && name.is_ascii() { name.to_owned() } else { format!("[{name}]") }
-}
-
-/// Whether a value comes back as it is from behind its key.
-fn is_value(value: &str) -> bool {
-    !value.contains(['\n', '\r']) && value.trim() == value
-}
-
-fn reads_as_condition(text: &str, name: &str, value: &str) -> bool {
-    let chars: Vec<char> = text.chars().collect();
-    let typed = |span: (usize, usize)| chars[span.0..span.1].iter().collect::<String>();
-    is_value(value)
-        && is_value(name)
-        && !value.is_empty()
-        && key_row(&even(&chars)).is_some_and(|found| {
-            found.key == super::head::Key::Condition
-                && typed(found.name) == name
-                && typed(found.value) == value
-        })
-}
-
-/// Whether a reason comes back from behind `not read:`.
-fn can_be_reason(why: &str) -> bool {
-    is_value(why) && !why.is_empty() && !why.ends_with([')', '.', '!'])
-}
-
-/// A slope as it is read: `12.5 %`, `7 deg`.
-fn slope_text(slope: Slope) -> String {
-    let (ten_thousandths, unit) = match slope {
-        Slope::Grade(Percent(grade)) => (grade, "%"),
-        Slope::Degrees(degrees) => (degrees, "deg"),
-    };
-    let decimals = format!("{:04}", ten_thousandths % 10_000);
-    let decimals = decimals.trim_end_matches('0');
-    let point = if decimals.is_empty() { "" } else { "." };
-    format!("{}{point}{decimals} {unit}", ten_thousandths / 10_000)
-}
-
-fn capital(word: &str) -> String {
-    let mut chars = word.chars();
-    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
 }

@@ -102,6 +102,57 @@ fn a_line_read_once_is_named() {
     assert!(printed.contains("2 read twice"), "{printed}");
 }
 
+/// The treated site changes by 10, 15, 10 points, its neighbour by 5, 5, 8: 11.667 − 6 = 5.667 points, SE² = 1.667² + 1² so
+/// SE = 1.944, 3.3 degrees of freedom, t(0.95) = 2.27, so the interval runs from 1.2 to 10.1. By hand.
+#[test]
+fn a_neighbour_left_alone_is_set_beside() {
+    let treated = sheet(&[
+        ("1", "2022-06-01", "reader A", "1", "2"),
+        ("2", "2022-06-01", "reader A", "3", "5"),
+        ("3", "2022-06-02", "reader A", "4", "7"),
+        ("1", "2026-06-01", "reader A", "1", "3"),
+        ("2", "2026-06-03", "reader A", "3", "6.5"),
+        ("3", "2026-06-02", "reader A", "3", "7"),
+    ]);
+    let neighbour = sheet(&[
+        ("1", "2022-06-01", "reader A", "2", "3"),
+        ("2", "2022-06-01", "reader A", "4", "6"),
+        ("3", "2022-06-02", "reader A", "5", "8"),
+        ("1", "2026-06-01", "reader A", "2", "3.5"),
+        ("2", "2026-06-03", "reader A", "4", "6.5"),
+        ("3", "2026-06-02", "reader A", "4.2", "8"),
+    ]);
+    let neighbour = neighbour.lines().skip(1).map(|row| row.replace("Invented", "Neighbour") + "\n");
+    let both = treated + &neighbour.collect::<String>();
+    let printed = text(&tautline(&[&BETWEEN[..], &["--untreated", "Neighbour"]].concat(), &both));
+    for said in [
+        "Invented gained 5.7 points more, or lost that much less, than Neighbour.",
+        "With one area of each, this says at most that they changed differently",
+    ] {
+        assert!(printed.contains(said), "“{said}” is not in\n{printed}");
+    }
+    let nobody = text(&tautline(&[&BETWEEN[..], &["--untreated", "Nowhere"]].concat(), &both));
+    assert!(nobody.contains("Nowhere was not read in both years"), "{nobody}");
+}
+
+/// Two lines read once in each year, beside two read twice, lend what they are worth.
+#[test]
+fn lines_read_once_in_both_years_are_used() {
+    let sheet = sheet(&[
+        ("1", "2022-06-01", "reader A", "1", "2"),
+        ("2", "2022-06-01", "reader A", "3", "5"),
+        ("3", "2022-06-02", "reader A", "4", "7"),
+        ("4", "2022-06-02", "reader A", "4", "6.4"),
+        ("1", "2026-06-01", "reader A", "1", "3"),
+        ("2", "2026-06-03", "reader A", "3", "6.5"),
+        ("5", "2026-06-02", "reader A", "3", "7"),
+        ("6", "2026-06-02", "reader A", "2", "5.5"),
+    ]);
+    let printed = text(&tautline(&BETWEEN, &sheet));
+    assert!(printed.contains("Read in only one of 2022 and 2026: 3, 4, 5, 6."), "{printed}");
+    assert!(printed.contains("same lines and others, 2 read twice"), "{printed}");
+}
+
 /// Kept, lost and gained as shares of the line, drawn and told.
 #[test]
 fn a_picture_is_drawn() {

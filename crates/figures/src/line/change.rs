@@ -90,7 +90,8 @@ fn lost() -> Look {
 pub fn draw(lines: &Lines, frame: &Frame) -> String {
     let mut drawing = Drawing::new(frame);
     let years = lines.lines.iter().flat_map(|line| &line.years);
-    let column = years.map(|year| Lettering::LABEL.width(year)).fold(0.0, f64::max) + 10.0;
+    let widest = years.map(|year| Lettering::LABEL.width(year)).fold(0.0, f64::max);
+    let column = (widest + 10.0).min(drawing.width() / 4.0);
     let full = lines.lines.iter().map(|line| line.length).max().unwrap_or_default();
     let common = Common::new(Some(column), full, lines.unit, frame, &drawing);
     let mut y = MARGIN;
@@ -118,10 +119,11 @@ fn visit(
     (alone, look): (&[Stretch], Look),
     top: f64,
 ) -> f64 {
-    drawing.text((drawing.left(), top + BAR - 2.5), Anchor::Start, Lettering::LABEL, year);
+    let room = common.names.unwrap_or_default() - 8.0;
+    let below = drawing.paragraph((drawing.left(), top), Anchor::Start, Lettering::LABEL, year, room);
     let (from, to) = (common.scale.start(), common.scale.at_length(line.length));
     drawing.through(&[(from, top + BAR), (to, top + BAR)], Look::line(Colour::Rule, 1.0));
     drawing.areas(lanes::areas(common, alone, top, BAR), look);
     drawing.areas(lanes::areas(common, &line.kept, top, BAR), KEPT);
-    top + BAR + 4.0
+    below.max(top + BAR) + 4.0
 }

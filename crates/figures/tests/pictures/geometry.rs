@@ -3,6 +3,7 @@
 use crate::reader::{Element, sound};
 use tautline_engine::length::{DecimalMark, Length, Unit};
 use tautline_engine::stretch::Stretch;
+use tautline_figures::change;
 use tautline_figures::cover::{self, Bounds, Cover, Estimate, Row};
 use tautline_figures::curve::{self, Curve, Recorded, Step};
 use tautline_figures::gaps::{self, Class, Gaps};
@@ -68,6 +69,39 @@ fn a_stretch_of_five_feet_on_a_line_of_65() {
         close(left, 117.69);
         close(right, 171.54);
     }
+}
+
+/// What was lost stands at the earlier visit only, what was gained at the later only, on the scale of the tape below.
+#[test]
+fn lost_stands_above_and_gained_below() {
+    let changed = change::Lines {
+        lines: vec![change::Line {
+            name: "Line 1".to_owned(),
+            told: String::new(),
+            length: ft(100),
+            years: ["2022".to_owned(), "2026".to_owned()],
+            kept: vec![feet(10, 20)],
+            lost: vec![feet(50, 60)],
+            gained: vec![feet(80, 90)],
+        }],
+        unit: Unit::Foot,
+        words: change::Words::default(),
+    };
+    let elements = sound(&change::draw(&changed, &frame(720)));
+    let tape = with_class(&elements, "figure-fill-tape").next().unwrap();
+    let (from, foot) = (tape.number("x"), tape.number("width") / 100.0);
+    let kept: Vec<_> = with_class(&elements, "figure-fill-canopy").map(|one| one.extents()[0]).collect();
+    assert_eq!(kept.len(), 2);
+    for [left, _, right, _] in &kept {
+        close(*left, from + 10.0 * foot);
+        close(*right, from + 20.0 * foot);
+    }
+    let gained = with_class(&elements, "figure-fill-tone-3").next().unwrap().extents()[0];
+    close(gained[0], from + 80.0 * foot);
+    close(gained[1], kept[1][1]);
+    let lost = with_class(&elements, "figure-line-goal").next().unwrap().extents()[0];
+    close(lost[0], from + 50.0 * foot);
+    close(lost[1], kept[0][1]);
 }
 
 /// On a common scale 40 ft are 40/65 of 65 ft, and the same foot stands at the same place on both tapes.

@@ -4,6 +4,7 @@ use crate::reader::sound;
 use proptest::prelude::*;
 use tautline_engine::length::{DecimalMark, Length, Unit};
 use tautline_engine::stretch::Stretch;
+use tautline_figures::change;
 use tautline_figures::cover::{self, Bounds, Cover, Estimate, Row};
 use tautline_figures::curve::{self, Curve, Recorded, Step};
 use tautline_figures::gaps::{self, Class, Gaps};
@@ -97,6 +98,26 @@ fn lines() -> impl Strategy<Value = Lines> {
     )
 }
 
+fn changed_lines() -> impl Strategy<Value = change::Lines> {
+    let line = (words(), words(), length(), (words(), words()), stretches(), stretches(), stretches())
+        .prop_map(|(name, told, length, (earlier, later), kept, lost, gained)| change::Line {
+            name,
+            told,
+            length,
+            years: [earlier, later],
+            kept,
+            lost,
+            gained,
+        });
+    let marks =
+        (words(), words(), words()).prop_map(|(kept, lost, gained)| change::Words { kept, lost, gained });
+    (prop::collection::vec(line, 0..5), unit(), marks).prop_map(|(lines, unit, words)| change::Lines {
+        lines,
+        unit,
+        words,
+    })
+}
+
 fn row() -> impl Strategy<Value = Row> {
     let estimate = prop_oneof![
         share().prop_map(Estimate::Figure),
@@ -163,6 +184,11 @@ proptest! {
     #[test]
     fn lines_are_sound(lines in lines(), frame in frame()) {
         sound(&line::draw(&lines, &frame));
+    }
+
+    #[test]
+    fn changes_are_sound(lines in changed_lines(), frame in frame()) {
+        sound(&change::draw(&lines, &frame));
     }
 
     #[test]

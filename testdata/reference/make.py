@@ -180,6 +180,34 @@ def trends():
         row("slope", told, scipy.stats.theilslopes(cover, years).slope)
 
 
-for part in [quantiles, noncentral, intervals, power, resamples, effective, changes, trends]:
+# ── readers of the same lines: a two-way table taken apart by least squares, intervals from SciPy's F ──
+
+def readers():
+    from statsmodels.formula.api import ols
+    from statsmodels.stats.anova import anova_lm
+    import pandas
+
+    rng = np.random.default_rng(20260103)
+    for n, k in [(4, 2), (6, 3), (10, 4)]:
+        table = np.round(rng.uniform(0.05, 0.4, n)[:, None] * rng.uniform(0.85, 1.2, (n, k)), 3)
+        long = pandas.DataFrame([(i, j, table[i, j]) for i in range(n) for j in range(k)], columns=["line", "reader", "y"])
+        two = anova_lm(ols("y ~ C(line) + C(reader)", long).fit())
+        b, j, e = two["mean_sq"]
+        w = anova_lm(ols("y ~ C(line)", long).fit())["mean_sq"].iloc[1]
+        f = lambda df1, df2: scipy.stats.f.ppf(0.95, df1, df2)
+        told = f"{n} {k} " + " ".join(repr(float(x)) for x in table.flatten())
+        for form, ratio, df in [("one-way", b / w, n * (k - 1)), ("consistency", b / e, (n - 1) * (k - 1))]:
+            low, high = ratio / f(n - 1, df), ratio * f(df, n - 1)
+            row("reliability", f"{form} {told}", *[(x - 1) / (x + k - 1) for x in (ratio, low, high)])
+        icc = (b - e) / (b + (k - 1) * e + k * (j - e) / n)
+        # McGraw and Wong 1996, table 7, with their a and b
+        p, q = k * icc / (n * (1 - icc)), 1 + k * icc * (n - 1) / (n * (1 - icc))
+        df = (p * j + q * e) ** 2 / ((p * j) ** 2 / (k - 1) + (q * e) ** 2 / ((n - 1) * (k - 1)))
+        lower, upper = f(n - 1, df), f(df, n - 1)
+        rest = k * j + (k * n - k - n) * e
+        row("reliability", f"agreement {told}", icc, n * (b - lower * e) / (lower * rest + n * b), n * (upper * b - e) / (rest + n * upper * b))
+
+
+for part in [quantiles, noncentral, intervals, power, resamples, effective, changes, trends, readers]:
     part()
 pathlib.Path(sys.argv[1]).write_text("".join(line + "\n" for line in rows))

@@ -135,6 +135,34 @@ fn a_neighbour_left_alone_is_set_beside() {
     assert!(nobody.contains("Nowhere was not read in both years"), "{nobody}");
 }
 
+/// Lines bunched in plots speak for their plot: changes of 10 and 20 points in one, 5 and 7 in the other are two units,
+/// 15 and 6: mean 10.5, SE 4.5, one degree of freedom. By hand.
+#[test]
+fn the_plot_is_the_unit_where_lines_are_bunched() {
+    let folder = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("change-in-plots");
+    let _ = std::fs::remove_dir_all(&folder);
+    std::fs::create_dir_all(&folder).unwrap();
+    let plan = "site,line,line length,plot\nInvented,1,10 m,P\nInvented,2,10 m,P\nInvented,3,10 m,Q\nInvented,4,10 m,Q\n";
+    std::fs::write(folder.join("lines.csv"), plan).unwrap();
+    let readings = sheet(&[
+        ("1", "2022-06-01", "reader A", "1", "2"),
+        ("2", "2022-06-01", "reader A", "3", "5"),
+        ("3", "2022-06-02", "reader A", "4", "7"),
+        ("4", "2022-06-02", "reader A", "2", "3"),
+        ("1", "2026-06-01", "reader A", "1", "3"),
+        ("2", "2026-06-03", "reader A", "3", "7"),
+        ("3", "2026-06-02", "reader A", "3.5", "7"),
+        ("4", "2026-06-02", "reader A", "2", "3.7"),
+    ]);
+    std::fs::write(folder.join("readings.csv"), readings).unwrap();
+    let mut call = BETWEEN;
+    call[1] = folder.to_str().unwrap();
+    let printed = text(&tautline(&call, ""));
+    for said in ["+10.5 4.5", "4 lines in 2 plots", "SE 4.5 points, 1.0 df"] {
+        assert!(printed.contains(said), "“{said}” is not in\n{printed}");
+    }
+}
+
 /// Two lines read once in each year, beside two read twice, lend what they are worth.
 #[test]
 fn lines_read_once_in_both_years_are_used() {

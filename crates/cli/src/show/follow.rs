@@ -11,7 +11,7 @@ use tautline_exchange::table::row;
 use tautline_figures::change::{Line, Lines, Words as Marks};
 use tautline_survey::explain::{confidence_value, subject_words};
 use tautline_survey::follow::{
-    ChangeFigure, ChangeQuestion, SiteChange, TapeChange, chain, output, sentences, untreated_words,
+    ChangeFigure, ChangeQuestion, Design, SiteChange, TapeChange, chain, output, sentences, untreated_words,
 };
 use tautline_survey::goal::Subject;
 use tautline_survey::input::Input;
@@ -104,12 +104,12 @@ fn figures(change: &SiteChange, words: &Words) {
         words.word("column-n"),
     ]);
     for figure in &change.figures {
-        table.row(figure_row(figure, words));
+        table.row(figure_row(change, figure, words));
     }
     table.print();
 }
 
-fn figure_row(figure: &ChangeFigure, words: &Words) -> Vec<String> {
+fn figure_row(change: &SiteChange, figure: &ChangeFigure, words: &Words) -> Vec<String> {
     let interval = match figure.interval {
         Ok(interval) => words.say(
             &Message::new("between-ends")
@@ -122,7 +122,14 @@ fn figure_row(figure: &ChangeFigure, words: &Words) -> Vec<String> {
         SamplingError::Known { se, .. } => words.number(se * 100.0, 1),
         SamplingError::Unknown(_) => "–".to_owned(),
     };
-    let n = if figure.earlier.method.counts_plots() { "units-plots" } else { "units-lines" };
+    let plots = figure.earlier.method.counts_plots();
+    let n = if plots { "units-plots" } else { "units-lines" };
+    // a plot read twice is one unit, and its lines are what was read
+    let lines = match figure.design() {
+        Design::Paired if plots => change.lines.len(),
+        _ if plots => figure.earlier.lines + figure.later.lines,
+        _ => figure.change.lines,
+    };
     vec![
         words.say(&subject_words(&figure.subject)),
         words.percent(figure.earlier.value, 1),
@@ -135,9 +142,7 @@ fn figure_row(figure: &ChangeFigure, words: &Words) -> Vec<String> {
             |p| if p < 0.0005 { "<0.001".to_owned() } else { words.number(p, 3) },
         ),
         words.say(
-            &Message { code: n, values: Vec::new() }
-                .with("lines", figure.change.lines)
-                .with("units", figure.change.units),
+            &Message { code: n, values: Vec::new() }.with("lines", lines).with("units", figure.change.units),
         ),
     ]
 }

@@ -1,6 +1,7 @@
-//! Changes and trends as other programs work them out from testdata/reference/visits.txt.
+//! Changes, trends and the agreement of readers as other programs work them out: testdata/reference.
 
 use crate::tables::{Misses, number, numbers, rows};
+use tautline_engine::agreement::reliability::{Form, Of, mean_squares};
 use tautline_engine::change::{Pair, equivalence_p, p_value, paired, ranks, signs, unpaired};
 use tautline_engine::estimate::{Estimate, Line, SamplingError, mean_of};
 use tautline_engine::seed::Seed;
@@ -8,6 +9,9 @@ use tautline_engine::trend::robust::{mann_kendall, theil_sen};
 
 /// Relative tolerance of arithmetic done in another order, and of chances built on quantiles.
 const NEAR: f64 = 1e-11;
+
+/// The same where another program takes a table apart by least squares.
+const TABLES: f64 = 1e-9;
 
 /// One row of SciPy's.
 pub(crate) fn python(misses: &mut Misses, kind: &str, given: &str, expected: &[f64]) {
@@ -63,6 +67,21 @@ pub(crate) fn python(misses: &mut Misses, kind: &str, given: &str, expected: &[f
             misses.within(NEAR, expected[1], test.p.expect("usable lines"), &told);
         }
         "slope" => misses.within(NEAR, expected[0], theil_sen(&series(given)).expect("usable lines"), &told),
+        "reliability" => {
+            let (form, table) = given.split_once(' ').expect("form table");
+            let form = match form {
+                "one-way" => Form::OneWay,
+                "agreement" => Form::Agreement,
+                _ => Form::Consistency,
+            };
+            let table = numbers(table);
+            let squares = mean_squares(&rows_of(&table)).expect("a whole table");
+            let (low, high) = squares.interval(form, Of::OneReader, 0.9);
+            let found = [squares.reliability(form, Of::OneReader), low, high];
+            for (expected, value) in expected.iter().zip(found) {
+                misses.within(TABLES, *expected, value, &told);
+            }
+        }
         other => panic!("no such kind: {other}"),
     }
 }
@@ -98,6 +117,14 @@ fn differences(name: &str) -> Vec<f64> {
 fn t_and_df(change: &Estimate) -> (f64, f64) {
     let SamplingError::Known { se, df } = change.error else { panic!("has an error") };
     (change.value / se, df)
+}
+
+/// A table after its numbers of lines and readers.
+fn rows_of(table: &[f64]) -> Vec<Vec<f64>> {
+    let [_, readers, cells @ ..] = table else { panic!("lines readers cells") };
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a small count")]
+    let readers = *readers as usize;
+    cells.chunks(readers).map(<[f64]>::to_vec).collect()
 }
 
 fn series(given: &str) -> Vec<(f64, f64)> {

@@ -9,12 +9,32 @@ use std::fmt::Write;
 use std::fs;
 use std::num::NonZero;
 use std::thread::available_parallelism;
-use tautline_engine::confidence::{Method, NoBound};
-use tautline_engine::estimate::SamplingError;
+use tautline_engine::confidence::{self, Method, NoBound, Tail};
+use tautline_engine::estimate::{Estimate, SamplingError};
 use tautline_engine::length::{Bare, Unit};
 use tautline_exchange::stream::{Content, Table, Way, sites};
 use tautline_exchange::{Options, protocol};
 use tautline_survey::assess::Question;
+use tautline_survey::sites::{SiteCover, SiteRow};
+
+/// The comparison's own limits. It counts n − 1 degrees of freedom where tautline takes the effective number of lines of
+/// unequal length, and where all lines are alike it wants the point itself; tautline gives no interval there and says why.
+fn ends(row: &SiteRow, cover: &SiteCover) -> Option<[f64; 2]> {
+    let SamplingError::Known { se, .. } = cover.error else { return None };
+    let df = f64::from(u32::try_from(row.lines).ok()?) - 1.0;
+    let estimate = Estimate {
+        value: cover.low,
+        error: SamplingError::Known { se, df },
+        lines: row.lines,
+        units: row.lines,
+        method: cover.estimator.clone(),
+    };
+    match confidence::ends(&estimate, Method::StudentT, Tail::of_interval(0.9)) {
+        Ok((low, high)) => Some([low, high]),
+        Err(NoBound::NothingFound | NoBound::NoSpread) => Some([cover.low, cover.low]),
+        Err(_) => None,
+    }
+}
 
 fn main() -> Result<(), Box<dyn Error>> {
     let arguments: Vec<String> = env::args().skip(1).collect();
@@ -42,14 +62,8 @@ fn main() -> Result<(), Box<dyn Error>> {
             SamplingError::Known { se, .. } => per_cent(se),
             SamplingError::Unknown(_) => String::new(),
         };
-        // where all lines are alike tautline gives no interval and says why; the comparison wants the point itself
-        let ends = match cover.interval {
-            Ok(interval) => [per_cent(interval.low), per_cent(interval.high)],
-            Err(NoBound::NothingFound | NoBound::NoSpread) => [per_cent(cover.low), per_cent(cover.low)],
-            Err(_) => [String::new(), String::new()],
-        };
+        let [low, high] = ends(row, cover).map_or([String::new(), String::new()], |ends| ends.map(per_cent));
         let length = row.length.in_unit(Unit::Metre);
-        let [low, high] = ends;
         let (site, lines, cover) = (&row.site, row.lines, per_cent(cover.low));
         writeln!(text, "{site},{lines},{length},{cover},{se},{low},{high}")?;
     }

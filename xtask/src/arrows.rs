@@ -12,6 +12,7 @@ use crate::cargo::{packages, text};
 const MAY_USE: &[(&str, &[&str])] = &[
     ("tautline-engine", &[]),
     ("tautline-survey", &["tautline-engine"]),
+    ("tautline-ground", &["tautline-engine", "tautline-survey"]),
     ("tautline-words", &["tautline-engine", "tautline-survey"]),
     ("tautline-exchange", &["tautline-engine", "tautline-survey"]),
     ("tautline-store", &["tautline-engine", "tautline-survey"]),
@@ -22,6 +23,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
         &[
             "tautline-engine",
             "tautline-survey",
+            "tautline-ground",
             "tautline-words",
             "tautline-exchange",
             "tautline-figures",

@@ -5,7 +5,9 @@ use std::path::PathBuf;
 
 use schemars::{Schema, schema_for};
 use tautline_survey::agree::AgreeOutput;
+use tautline_survey::effort::EffortOutput;
 use tautline_survey::follow::ChangeOutput;
+use tautline_survey::layout::LayoutOutput;
 use tautline_survey::notebook::payload::Kinds;
 use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
 use tautline_survey::revision::Line;
@@ -27,6 +29,8 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("notebook-records", schema_for!(Kinds)),
         ("agree", schema_for!(AgreeOutput)),
         ("trend", schema_for!(TrendOutput)),
+        ("plan-effort", schema_for!(EffortOutput)),
+        ("plan-lines", schema_for!(LayoutOutput)),
     ]
 }
 

@@ -2,7 +2,7 @@
 
 use crate::exit::Exit;
 use crate::progress::Progress;
-use crate::{demo, follow, here::Here, inputs, notebook, show};
+use crate::{demo, follow, here::Here, inputs, notebook, plan, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::confidence::Method;
@@ -112,6 +112,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(sheet)
         .subcommands(notebook::commands(words))
         .subcommand(demo)
+        .subcommand(plan::command(words, shared(sub("effort", "help-plan-effort"))))
         .subcommand(sub("protocols", "help-protocols"))
         .subcommand(completions)
         .subcommand(sub("man", "help-man"))
@@ -129,6 +130,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
         Some(("check", asked)) => check_readings(asked, words),
         Some(("sheet", asked)) => sheet(asked, words),
         Some(("demo", asked)) => write_demo(asked, words),
+        Some(("plan", asked)) => plan::run(asked, words),
         Some(("protocols", _)) => {
             show::protocols(words);
             Ok(Exit::Well)
@@ -265,7 +267,11 @@ fn writing(asked: &ArgMatches, words: &Words) -> Result<(Option<Bare>, Option<De
 }
 
 /// A length given as an option.
-fn length_option(asked: &ArgMatches, name: &str, words: &Words) -> Result<Option<Measure>, (String, Exit)> {
+pub(crate) fn length_option(
+    asked: &ArgMatches,
+    name: &str,
+    words: &Words,
+) -> Result<Option<Measure>, (String, Exit)> {
     let (unit, mark) = writing(asked, words)?;
     let read = |found: &String| {
         Measure::read(found, unit, mark.unwrap_or_default()).map_err(|_| not_a_number(found, name, words))

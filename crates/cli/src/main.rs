@@ -7,6 +7,7 @@ mod follow;
 mod here;
 mod inputs;
 mod notebook;
+mod plan;
 mod progress;
 mod show;
 mod sites;

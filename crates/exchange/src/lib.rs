@@ -11,9 +11,13 @@
 //! | canopy of thousands of sites, rows never kept | [`stream`] |
 //! | protocols as small readable files, and the shipped ones | [`protocol`] |
 //! | delimited text out | [`table`] |
+//! | a site's boundary in, a layout out | [`geojson`] |
+//! | a layout for a GPS receiver and as a lines table | [`laid`] |
 
 pub mod delimited;
+pub mod geojson;
 pub mod headings;
+pub mod laid;
 pub mod limits;
 pub mod protocol;
 pub mod sheet;

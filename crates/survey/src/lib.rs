@@ -12,6 +12,9 @@
 //! | visits and their intercepts | [`visit`] |
 //! | goals | [`goal`] |
 //! | everything handed in | [`input`] |
+//! | a site's outline as handed in | [`boundary`] |
+//! | lines laid out | [`layout`] |
+//! | how many lines, how long | [`effort`] |
 //! | slips and oddities of readings | [`mod@check`] |
 //! | cover of one line | [`mod@line`] |
 //! | unlike protocols brought to common ground | [`compare`] |
@@ -30,15 +33,18 @@
 
 pub mod agree;
 pub mod assess;
+pub mod boundary;
 pub mod canonical;
 pub mod check;
 pub mod compare;
 pub mod date;
+pub mod effort;
 pub mod explain;
 pub mod finding;
 pub mod follow;
 pub mod goal;
 pub mod input;
+pub mod layout;
 pub mod limits;
 pub mod line;
 pub mod measure;

@@ -22,6 +22,7 @@ const ENGLISH: [&str; 7] = [
     include_str!("../messages/en/follow.ftl"),
     include_str!("../messages/en/methods.ftl"),
     include_str!("../messages/en/notebook.ftl"),
+    include_str!("../messages/en/plan.ftl"),
 ];
 
 /// The catalogue in one language.

@@ -10,10 +10,11 @@ use tautline_words::Words;
 fn sources() -> Vec<(PathBuf, String)> {
     let crates =
         Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("the room stands in crates/").to_owned();
-    let mut folders: Vec<PathBuf> = ["engine", "survey", "exchange", "figures", "report", "store", "cli"]
-        .iter()
-        .map(|room| crates.join(room).join("src"))
-        .collect();
+    let mut folders: Vec<PathBuf> =
+        ["engine", "survey", "ground", "exchange", "figures", "report", "store", "cli"]
+            .iter()
+            .map(|room| crates.join(room).join("src"))
+            .collect();
     let mut files = Vec::new();
     while let Some(folder) = folders.pop() {
         for entry in fs::read_dir(&folder).unwrap_or_else(|error| panic!("{}: {error}", folder.display())) {

@@ -18,6 +18,11 @@ pub(super) fn print(output: &impl Serialize) {
     }
 }
 
+/// Any result as JSON.
+pub(crate) fn json(output: &impl Serialize) {
+    print(output);
+}
+
 pub(crate) fn json_cover(input: &Input, question: &Question, words: &Words) {
     let (lines, mut found) = lines_of(input, question);
     found.extend(input.findings.iter().cloned());

@@ -49,12 +49,13 @@ impl Width {
     /// # Range
     /// `None` where a million lines, or as many as the area holds, don't.
     /// # Example
-    /// A standard deviation of 7 and a wanted half-width of 5: 15 lines where the plain formula gives 8 (Elzinga,
-    /// Salzer and Willoughby 1998, appendix 7, example of equation 1, from memory).
+    /// A standard deviation of 7 and a wanted half-width of 5 at 95 %: the plain formula gives 7.5; rounded up to 8, the
+    /// printed correction gives 15 (Elzinga, Salzer and Willoughby 1998, appendix 7, from memory); unrounded it is 14.
     /// ```
     /// use tautline_engine::effort::width::Width;
     /// let width = Width { confidence: 0.95, deviation: 7.0, population: None };
-    /// assert_eq!(width.units(5.0, 0.9), Some(15));
+    /// assert_eq!(width.units(5.0, 0.9), Some(14));
+    /// assert_eq!(width.units(1.96 * 7.0 / 8.0_f64.sqrt(), 0.9), Some(15));
     /// ```
     pub fn units(&self, half_width: f64, assurance: f64) -> Option<usize> {
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped to a million")]

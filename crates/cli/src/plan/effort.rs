@@ -1,0 +1,184 @@
+//! `tautline plan effort`: how many lines, and how long.
+
+use super::option;
+use crate::call::{Done, not_a_number, percent, readings};
+use crate::exit::Exit;
+use crate::show;
+use clap::{ArgAction, ArgMatches, Command};
+use tautline_engine::effort::length::Cost;
+use tautline_engine::length::DecimalMark;
+use tautline_exchange::delimited::goals;
+use tautline_survey::assess::{Question, assess};
+use tautline_survey::effort::{Ask, EffortOutput, Foreseen, answers, lengths};
+use tautline_survey::goal::{self, Subject, Wanted};
+use tautline_survey::message::Message;
+use tautline_survey::output::VERSION;
+use tautline_words::Words;
+
+pub(super) fn command(words: &Words, shared: Command) -> Command {
+    let option = |name, value, help| option(words, name, value, help);
+    shared
+        .mut_arg("files", |files| files.required(false).help(words.word("help-pilot")))
+        .mut_arg("confidence", |confidence| confidence.help(words.word("help-plan-confidence")))
+        .arg(option("cover", "PERCENT", "help-cover-foreseen"))
+        .arg(option("spread", "PERCENT", "help-spread"))
+        .arg(option("goal", "GOAL", "help-goal").action(ArgAction::Append))
+        .arg(option("half-width", "PERCENT", "help-half-width"))
+        .arg(option("change", "PERCENT", "help-change"))
+        .arg(option("trend", "PERCENT", "help-trend"))
+        .arg(option("visits", "NUMBER", "help-visits"))
+        .arg(option("correlation", "NUMBER", "help-correlation"))
+        .arg(option("between-years", "PERCENT", "help-between-years"))
+        .arg(option("power", "PERCENT", "help-power"))
+        .arg(option("lines", "NUMBER", "help-effort-lines"))
+        .arg(option("room", "NUMBER", "help-room"))
+        .arg(option("walk", "MINUTES", "help-walk"))
+        .arg(option("lay", "MINUTES", "help-lay"))
+        .arg(option("read", "MINUTES", "help-read"))
+}
+
+type Refusal = (String, Exit);
+
+pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
+    let numbers = Numbers { asked, words };
+    let refuse = |code| (words.say(&Message::new(code)), Exit::NotUnderstood);
+    let spread = numbers.share("spread")?;
+    let cover = numbers.share("cover")?;
+    let mut goals: Vec<Wanted> = Vec::new();
+    for text in asked.get_many::<String>("goal").into_iter().flatten() {
+        let read = goal::read(text, DecimalMark::Point)
+            .map_err(|error| (words.say(&goals::finding(&error).message), Exit::NotUnderstood))?;
+        let cover = matches!(read.wanted, Wanted::Cover(_)) && read.subject == Subject::Canopy;
+        if !cover {
+            return Err((
+                words.say(&Message::new("effort-goal").with("goal", text.as_str())),
+                Exit::NotUnderstood,
+            ));
+        }
+        goals.push(read.wanted);
+    }
+    let confidence = match asked.get_one::<String>("confidence") {
+        Some(found) => goal::read_confidence(found, DecimalMark::Point).ok_or_else(|| {
+            (words.say(&Message::new("option-confidence").with("found", found.as_str())), Exit::NotUnderstood)
+        })?,
+        None => Question::default().confidence_per_mille,
+    };
+    let (site, mut foreseen) = if asked.get_many::<String>("files").is_some() {
+        let (site, foreseen) = pilot(asked, words)?;
+        (Some(site), foreseen)
+    } else {
+        let (Some(cover), Some(deviation)) = (cover, spread) else {
+            return Err(refuse("effort-nothing-foreseen"));
+        };
+        (None, Foreseen { cover, deviation, pilot: None, lines: Vec::new() })
+    };
+    foreseen.cover = cover.unwrap_or(foreseen.cover);
+    foreseen.deviation = spread.unwrap_or(foreseen.deviation);
+    if foreseen.deviation <= 0.0 {
+        return Err(refuse("effort-no-spread"));
+    }
+    let visits = numbers.whole("visits")?.unwrap_or(5);
+    let correlation = numbers.number("correlation")?.unwrap_or(CORRELATION);
+    if !(-1.0..1.0).contains(&correlation) {
+        return Err(not_a_number(&correlation.to_string(), "--correlation", words));
+    }
+    let power = numbers.share("power")?.unwrap_or(0.8);
+    if !(0.5..1.0).contains(&power) {
+        return Err(refuse("effort-power"));
+    }
+    let ask = Ask {
+        goals,
+        half_width: numbers.positive("half-width")?,
+        change: numbers.positive("change")?,
+        trend: numbers.positive("trend")?.map(|slope| (slope, visits)),
+        correlation,
+        between_years: numbers.share("between-years")?.unwrap_or(0.0),
+        confidence: f64::from(confidence) / 1000.0,
+        power,
+        lines: numbers.whole("lines")?.filter(|&lines| lines > 1),
+        population: numbers.number("room")?,
+    };
+    let cost = match (numbers.number("walk")?, numbers.number("lay")?, numbers.number("read")?) {
+        (None, None, None) => None,
+        (walk, lay, read) => {
+            Some(Cost { walk: walk.unwrap_or(0.0), lay: lay.unwrap_or(0.0), per_metre: read.unwrap_or(0.0) })
+        }
+    };
+    let output = EffortOutput {
+        format: "tautline.plan-effort",
+        version: VERSION,
+        site,
+        cover: foreseen.cover,
+        deviation: foreseen.deviation,
+        pilot_lines: foreseen.pilot,
+        confidence: ask.confidence,
+        power,
+        correlation,
+        answers: answers(&foreseen, &ask),
+        lengths: cost.and_then(|cost| lengths(&foreseen, &ask, &lengths_to_try(&foreseen), cost)),
+    };
+    if output.answers.is_empty() {
+        return Err(refuse("effort-nothing-asked"));
+    }
+    if asked.get_flag("json") {
+        show::json(&output);
+    } else {
+        show::effort(&output, &ask.goals, visits, cost.is_some(), words);
+    }
+    Ok(Exit::Well)
+}
+
+/// Where nobody says how alike a line's two readings are; a half is neither kind nor harsh (common practice, no source).
+const CORRELATION: f64 = 0.5;
+
+/// A tenth of the pilot's length to twice it, in tenths.
+fn lengths_to_try(foreseen: &Foreseen) -> Vec<f64> {
+    let Some(pilot) = foreseen.lines.first() else { return Vec::new() };
+    let metres = pilot.length.in_unit(tautline_engine::length::Unit::Metre);
+    (2..=20).map(|tenths| metres * f64::from(tenths) / 10.0).collect()
+}
+
+/// The latest round of the one site in the files.
+fn pilot(asked: &ArgMatches, words: &Words) -> Result<(String, Foreseen), Refusal> {
+    let (read, question) = readings(asked, words)?;
+    let assessments = assess(&read.input, &question);
+    let site = assessments.first().map(|one| one.site.clone()).unwrap_or_default();
+    if assessments.iter().any(|one| one.site != site) {
+        return Err((words.word("effort-several-sites"), Exit::NotUnderstood));
+    }
+    let latest = assessments.iter().max_by_key(|one| one.year);
+    let foreseen = latest.and_then(Foreseen::of);
+    foreseen.map(|foreseen| (site, foreseen)).ok_or_else(|| (words.word("effort-no-pilot"), Exit::Nothing))
+}
+
+struct Numbers<'a> {
+    asked: &'a ArgMatches,
+    words: &'a Words,
+}
+
+impl Numbers<'_> {
+    fn text(&self, option: &str) -> Option<&str> {
+        self.asked.get_one::<String>(option).map(String::as_str)
+    }
+
+    fn read<T>(&self, option: &str, read: impl Fn(&str) -> Option<T>) -> Result<Option<T>, Refusal> {
+        let wrong = |found: &str| not_a_number(found, &format!("--{option}"), self.words);
+        self.text(option).map(|found| read(found).ok_or_else(|| wrong(found))).transpose()
+    }
+
+    fn share(&self, option: &str) -> Result<Option<f64>, Refusal> {
+        self.read(option, |found| percent(found).map(|percent| percent / 100.0))
+    }
+
+    fn positive(&self, option: &str) -> Result<Option<f64>, Refusal> {
+        self.read(option, |found| percent(found).map(|percent| percent / 100.0).filter(|&share| share > 0.0))
+    }
+
+    fn number(&self, option: &str) -> Result<Option<f64>, Refusal> {
+        self.read(option, |found| found.parse().ok().filter(|number: &f64| number.is_finite()))
+    }
+
+    fn whole(&self, option: &str) -> Result<Option<usize>, Refusal> {
+        self.read(option, |found| found.parse().ok())
+    }
+}

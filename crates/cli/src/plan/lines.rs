@@ -1,0 +1,223 @@
+//! `tautline plan lines`: a boundary in, lines laid out.
+
+use super::{flag, option};
+use crate::call::{Done, length_option, not_a_number, unwritable};
+use crate::exit::Exit;
+use crate::show;
+use clap::{ArgMatches, Command};
+use std::path::Path;
+use tautline_engine::place::layout::{Ask, Bearing, Edge, Shape};
+use tautline_engine::place::points::Design;
+use tautline_engine::place::region::RingFault;
+use tautline_exchange::{geojson, laid};
+use tautline_ground::lay::{LayError, Wanted, lay};
+use tautline_ground::magnetic::NoDeclination;
+use tautline_ground::site::{BoundaryError, Repair, Site};
+use tautline_survey::date::Date;
+use tautline_survey::message::{Message, Value};
+use tautline_words::Words;
+
+pub(super) fn command(words: &Words) -> Command {
+    let option = |name, value, help| option(words, name, value, help);
+    Command::new("lines")
+        .about(words.word("help-plan-lines"))
+        .arg(option("boundary", "FILE", "help-boundary").required(true))
+        .arg(option("lines", "NUMBER", "help-lines").required(true))
+        .arg(option("length", "LENGTH", "help-length").required(true))
+        .arg(option("reserve", "NUMBER", "help-reserve"))
+        .arg(option("design", "HOW", "help-design").value_parser(["balanced", "random", "systematic"]))
+        .arg(option("bearing", "HOW", "help-bearing"))
+        .arg(option("edge", "RULE", "help-edge").value_parser(["turn", "redraw"]))
+        .arg(option("apart", "LENGTH", "help-apart"))
+        .arg(option("spokes", "NUMBER", "help-spokes"))
+        .arg(option("offset", "LENGTH", "help-offset"))
+        .arg(option("date", "DATE", "help-date"))
+        .arg(option("elevation", "METRES", "help-elevation"))
+        .arg(option("seed", "NUMBER", "help-layout-seed"))
+        .arg(option("site", "NAME", "help-site-name"))
+        .arg(option("unit", "UNIT", "help-unit"))
+        .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
+        .arg(option("into", "DIR", "help-into"))
+        .arg(flag(words, "json", "help-json"))
+}
+
+pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
+    let file = asked.get_one::<String>("boundary").map_or("", String::as_str);
+    let refused = |message: &Message| {
+        let about = Message::new("boundary-refused").with("file", file).with("why", message.clone());
+        (words.say(&about), Exit::NotUnderstood)
+    };
+    let text = std::fs::read_to_string(file).map_err(|error| {
+        let message = Message::new("file-unreadable").with("file", file).with("why", error.to_string());
+        (words.say(&message), Exit::File)
+    })?;
+    let boundary = geojson::boundary(&text).map_err(|message| refused(&message))?;
+    let site = Site::of(&boundary).map_err(|error| refused(&boundary_words(error)))?;
+    let wanted = wanted(asked, boundary.site, words)?;
+    let layout = lay(&site, &wanted).map_err(|error| (words.say(&lay_words(error)), Exit::NotUnderstood))?;
+    for repair in &site.repaired {
+        show::aside(&words.say(&repair_words(file, *repair)));
+    }
+    if let Some(folder) = asked.get_one::<String>("into") {
+        let reserve = Path::new(folder).join("reserve");
+        let mut files = vec![
+            (Path::new(folder).join("lines.csv"), laid::lines_table(&layout, false)),
+            (Path::new(folder).join("layout.gpx"), laid::gpx(&layout)),
+            (Path::new(folder).join("layout.geojson"), geojson::layout(&layout)),
+        ];
+        if layout.lines.iter().any(|line| line.reserve) {
+            files.push((reserve.join("lines.csv"), laid::lines_table(&layout, true)));
+        }
+        for (path, text) in files {
+            let written = path.parent().map_or(Ok(()), std::fs::create_dir_all);
+            written
+                .and_then(|()| std::fs::write(&path, text))
+                .map_err(|error| unwritable(&path.display().to_string(), &error, words))?;
+        }
+        show::aside(&words.say(&Message::new("layout-written").with("folder", folder.as_str())));
+    }
+    if asked.get_flag("json") {
+        show::json(&layout);
+    } else {
+        show::layout(&layout, words);
+    }
+    let short = layout.strata.iter().any(|stratum| stratum.placed < stratum.wanted);
+    Ok(if layout.lines.is_empty() {
+        Exit::Nothing
+    } else if short {
+        Exit::MustSettle
+    } else {
+        Exit::Well
+    })
+}
+
+fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wanted, (String, Exit)> {
+    let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
+    let wrong = |found: &str, option: &str| not_a_number(found, option, words);
+    let number = |option: &str| -> Result<Option<usize>, (String, Exit)> {
+        let read = |found: &str| found.parse().ok().filter(|&n| n <= MOST_LINES);
+        text(option).map(|found| read(found).ok_or_else(|| wrong(found, &format!("--{option}")))).transpose()
+    };
+    let millimetres = |option: &'static str| -> Result<Option<i64>, (String, Exit)> {
+        let length = length_option(asked, option, words)?;
+        let Some(length) = length else { return Ok(None) };
+        let millimetres = (length.length().nanometres() + 500_000) / 1_000_000;
+        if millimetres <= LONGEST { Ok(Some(millimetres)) } else { Err(wrong(length.typed(), option)) }
+    };
+    let length = millimetres("length")?.filter(|&length| length > 0);
+    let length = length.ok_or_else(|| wrong(text("length").unwrap_or(""), "--length"))?;
+    let lines = number("lines")?.filter(|&lines| lines > 0);
+    let lines = lines.ok_or_else(|| wrong(text("lines").unwrap_or(""), "--lines"))?;
+    let shape = match number("spokes")? {
+        Some(spokes) => {
+            let lines = u16::try_from(spokes).ok().filter(|spokes| (1..=36).contains(spokes));
+            let lines = lines.ok_or_else(|| wrong(text("spokes").unwrap_or(""), "--spokes"))?;
+            Shape::Spokes { lines, offset: millimetres("offset")?.unwrap_or(5_000) }
+        }
+        None => Shape::Line,
+    };
+    let bearing = text("bearing")
+        .map(|found| {
+            bearing(found).ok_or_else(|| {
+                (words.say(&Message::new("option-bearing").with("found", found)), Exit::NotUnderstood)
+            })
+        })
+        .transpose()?;
+    let date = text("date")
+        .map(|found| {
+            Date::read(found).ok_or_else(|| {
+                (words.say(&Message::new("option-date").with("found", found)), Exit::NotUnderstood)
+            })
+        })
+        .transpose()?;
+    let height = text("elevation")
+        .map(|found| found.parse::<f64>().map_err(|_| wrong(found, "--elevation")))
+        .transpose()?
+        .unwrap_or(0.0);
+    let seed = text("seed").map(|found| found.parse().map_err(|_| wrong(found, "--seed"))).transpose()?;
+    Ok(Wanted {
+        name: text("site").map(str::to_owned).or(name).unwrap_or_default(),
+        ask: Ask {
+            design: match text("design") {
+                Some("random") => Design::Random,
+                Some("systematic") => Design::Systematic,
+                _ => Design::Balanced,
+            },
+            wanted: lines,
+            reserve: number("reserve")?.unwrap_or(lines.div_ceil(2)),
+            shape,
+            length,
+            bearing: bearing.unwrap_or(Bearing::Random),
+            edge: if text("edge") == Some("redraw") { Edge::Redraw } else { Edge::Turn },
+            apart: millimetres("apart")?.unwrap_or(length),
+        },
+        line_length: length_option(asked, "length", words)?
+            .map_or(String::new(), |length| written(length.typed(), text("unit"))),
+        seed: seed.unwrap_or(1),
+        compass: date.map(|date| (date, height)),
+    })
+}
+
+/// The length with its unit, so that the lines' table needs none beside it.
+fn written(typed: &str, unit: Option<&str>) -> String {
+    match unit {
+        Some(unit) if typed.chars().all(|c| c.is_ascii_digit() || c == '.') => format!("{typed} {unit}"),
+        _ => typed.to_owned(),
+    }
+}
+
+/// More lines than anybody reads at one site, and a tape longer than any.
+const MOST_LINES: usize = 1000;
+const LONGEST: i64 = 10_000_000;
+
+/// `random`, degrees, or `across` degrees.
+fn bearing(text: &str) -> Option<Bearing> {
+    let text = text.trim().to_lowercase();
+    let degrees = |text: &str| text.trim().trim_end_matches('°').parse().ok().filter(|&d: &u16| d <= 360);
+    match text.strip_prefix("across") {
+        Some(rest) => degrees(rest).map(Bearing::Across),
+        None if text == "random" => Some(Bearing::Random),
+        None => degrees(&text).map(Bearing::Fixed),
+    }
+}
+
+fn boundary_words(error: BoundaryError) -> Message {
+    match error {
+        BoundaryError::NoArea => Message::new("boundary-no-area"),
+        BoundaryError::NotOnEarth { part, found } => Message::new("boundary-not-on-earth")
+            .with("part", part)
+            .with("longitude", Value::Number(found[0], 6))
+            .with("latitude", Value::Number(found[1], 6)),
+        BoundaryError::Ring { part, fault, at } => {
+            let code = match fault {
+                RingFault::TooFewPoints => "boundary-too-few-points",
+                RingFault::NoArea => "boundary-ring-no-area",
+                RingFault::MeetsItself { .. } => "boundary-meets-itself",
+                RingFault::TooFar { .. } => "boundary-too-far",
+            };
+            Message::new(code)
+                .with("part", part)
+                .with("longitude", Value::Number(at.longitude(), 6))
+                .with("latitude", Value::Number(at.latitude(), 6))
+        }
+        BoundaryError::LineNotAWay { part } => Message::new("boundary-line").with("part", part),
+        BoundaryError::StratumNotAnArea { part } => Message::new("boundary-stratum").with("part", part),
+    }
+}
+
+fn repair_words(file: &str, repair: Repair) -> Message {
+    match repair {
+        Repair::Closed { part } => Message::new("boundary-closed").with("file", file).with("part", part),
+        Repair::TakenOnce { part, points } => {
+            Message::new("boundary-taken-once").with("file", file).with("part", part).with("points", points)
+        }
+    }
+}
+
+fn lay_words(error: LayError) -> Message {
+    match error {
+        LayError::TooFewForStrata(least) => Message::new("layout-too-few").with("least", least),
+        LayError::NoDeclination(NoDeclination::OutsideTheModel) => Message::new("declination-date"),
+        LayError::NoDeclination(NoDeclination::HeightOutsideTheModel) => Message::new("declination-height"),
+    }
+}

@@ -1,0 +1,92 @@
+//! A layout for a GPS receiver (GPX 1.1) and as a lines table.
+
+use crate::table::row;
+use tautline_engine::num::decimal::shortest;
+use tautline_survey::layout::{LaidLine, LayoutOutput};
+
+/// Start and end of each line as waypoints, and each line as a route.
+///
+/// # Source
+/// GPX 1.1 schema, topografix.com/GPX/1/1
+pub fn gpx(layout: &LayoutOutput) -> String {
+    let point = |element: &str, latitude: f64, longitude: f64, name: &str, note: &str| {
+        let (latitude, longitude) = (shortest(latitude), shortest(longitude));
+        format!(
+            "<{element} lat=\"{latitude}\" lon=\"{longitude}\"><name>{}</name><desc>{}</desc></{element}>\n",
+            escaped(name),
+            escaped(note)
+        )
+    };
+    let ends = |line: &LaidLine, element: &str| {
+        let note = bearings(line);
+        let (start, end) = (&line.start, &line.end);
+        point(element, start.latitude, start.longitude, &format!("{} 0", line.line), &note)
+            + &point(element, end.latitude, end.longitude, &format!("{} end", line.line), &note)
+    };
+    let waypoints: String = layout.lines.iter().map(|line| ends(line, "wpt")).collect();
+    let routes: String = layout
+        .lines
+        .iter()
+        .map(|line| format!("<rte><name>{}</name>\n{}</rte>\n", escaped(&line.line), ends(line, "rtept")))
+        .collect();
+    format!(
+        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n\
+         <gpx version=\"1.1\" creator=\"tautline\" xmlns=\"http://www.topografix.com/GPX/1/1\">\n\
+         <metadata><name>{}</name></metadata>\n{waypoints}{routes}</gpx>\n",
+        escaped(&layout.site)
+    )
+}
+
+/// `true 137°, magnetic 124.5°`, so that neither is taken for the other.
+fn bearings(line: &LaidLine) -> String {
+    match line.magnetic_bearing {
+        Some(magnetic) => format!("true {}°, magnetic {magnetic:.1}°", line.true_bearing),
+        None => format!("true {}°", line.true_bearing),
+    }
+}
+
+fn escaped(text: &str) -> String {
+    let allowed = |c: &char| !c.is_control();
+    text.chars()
+        .filter(allowed)
+        .collect::<String>()
+        .replace('&', "&amp;")
+        .replace('<', "&lt;")
+        .replace('>', "&gt;")
+}
+
+/// The lines as a table that is read back as the plan (docs/files.md): those in reserve, or those not.
+pub fn lines_table(layout: &LayoutOutput, reserve: bool) -> String {
+    let mut text = row(&[
+        "site",
+        "line",
+        "line length",
+        "stratum",
+        "plot",
+        "start latitude",
+        "start longitude",
+        "end latitude",
+        "end longitude",
+        "start UTM",
+        "true bearing",
+        "magnetic bearing",
+    ]);
+    for line in layout.lines.iter().filter(|line| line.reserve == reserve) {
+        let magnetic = line.magnetic_bearing.map_or(String::new(), |degrees| format!("{degrees:.1}"));
+        text += &row(&[
+            layout.site.as_str(),
+            &line.line,
+            &layout.line_length,
+            line.stratum.as_deref().unwrap_or(""),
+            line.plot.as_deref().unwrap_or(""),
+            &shortest(line.start.latitude),
+            &shortest(line.start.longitude),
+            &shortest(line.end.latitude),
+            &shortest(line.end.longitude),
+            &line.start.utm,
+            &line.true_bearing.to_string(),
+            &magnetic,
+        ]);
+    }
+    text
+}

@@ -1,0 +1,260 @@
+//! A site and what is wanted in, lines with both ends and bearings out.
+
+use crate::magnetic::{Declination, NoDeclination, declination};
+use crate::position::Position;
+use crate::site::{Site, square_metres};
+use crate::utm::utm;
+use tautline_engine::effort::allot::{Allotment, Stratum, allot};
+use tautline_engine::place::layout::{Ask, Edge, Layout, Placed, Shape, lay_out};
+use tautline_engine::place::plane::Segment;
+use tautline_engine::place::points::Design;
+use tautline_engine::seed::Seed;
+use tautline_survey::date::Date;
+use tautline_survey::layout::{DeclinationOutput, End, LaidLine, LayoutOutput, StratumOutput};
+use tautline_survey::output::VERSION;
+
+/// What is wanted on a site.
+#[derive(Clone, Debug)]
+pub struct Wanted {
+    /// The site's name.
+    pub name: String,
+    /// How points are drawn, what is laid at them, and the rules; lines and reserve are for the whole site.
+    pub ask: Ask,
+    /// Length of a line as typed.
+    pub line_length: String,
+    /// Anyone can draw the layout again with it.
+    pub seed: u64,
+    /// The date for which a compass is set, and the height in metres.
+    pub compass: Option<(Date, f64)>,
+}
+
+/// Why nothing could be laid out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LayError {
+    /// Fewer lines than two in each stratum: how many that would take.
+    TooFewForStrata(usize),
+    /// No declination for this date or height.
+    NoDeclination(NoDeclination),
+}
+
+/// Lays lines out on a site; strata share them by area, with two at least in each.
+///
+/// # Errors
+/// [`LayError`]; where there is no room for all, the layout holds those that fit
+pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
+    let compass = match wanted.compass {
+        Some((date, height)) => {
+            Some((date, declination(site.middle, height, date).map_err(LayError::NoDeclination)?))
+        }
+        None => None,
+    };
+    let ask = &wanted.ask;
+    let shares = |units: usize, least: usize| {
+        let strata: Vec<Stratum> = site
+            .strata
+            .iter()
+            .map(|(_, region)| Stratum { area: square_metres(region), deviation: 1.0, cost: 1.0, least })
+            .collect();
+        allot(&strata, units, Allotment::Proportional)
+    };
+    let least = if site.strata.len() > 1 { 2 } else { 1 };
+    let lines = shares(ask.wanted, least).ok_or(LayError::TooFewForStrata(least * site.strata.len()))?;
+    let reserves = match shares(ask.reserve.max(site.strata.len()), 1) {
+        Some(reserves) if ask.reserve > 0 => reserves,
+        _ => vec![0; site.strata.len()],
+    };
+    let mut taken: Vec<Segment> = site.there.iter().map(|(_, segment)| *segment).collect();
+    let mut output = empty(wanted, compass);
+    let mut reserve = Vec::new();
+    let mut number = 0;
+    for (at, (name, region)) in site.strata.iter().enumerate() {
+        let own = Ask { wanted: lines[at], reserve: reserves[at], ..ask.clone() };
+        let seed = Seed::from_purpose("plan lines", &[wanted.seed, at as u64]);
+        let layout = lay_out(region, &site.keep_out, &taken, &own, seed);
+        taken.extend(
+            layout.placed.iter().chain(&layout.reserve).flat_map(|one| &one.lines).map(|line| line.0),
+        );
+        output.strata.push(StratumOutput {
+            name: name.clone(),
+            area_m2: square_metres(region),
+            wanted: lines[at],
+            placed: layout.placed.len(),
+        });
+        count_given_up(&mut output, &layout);
+        for placed in &layout.placed {
+            number += 1;
+            output.lines.extend(laid(
+                site,
+                wanted,
+                name.as_deref(),
+                &number.to_string(),
+                placed,
+                false,
+                compass,
+            ));
+        }
+        reserve.extend(layout.reserve.into_iter().map(|placed| (name.clone(), placed)));
+    }
+    for (number, (stratum, placed)) in (1..).zip(&reserve) {
+        let name = format!("R{number}");
+        output.lines.extend(laid(site, wanted, stratum.as_deref(), &name, placed, true, compass));
+    }
+    Ok(output)
+}
+
+fn empty(wanted: &Wanted, compass: Option<(Date, Declination)>) -> LayoutOutput {
+    let design = match wanted.ask.design {
+        Design::Balanced => "balanced",
+        Design::Random => "random",
+        Design::Systematic => "systematic",
+    };
+    let edge = match wanted.ask.edge {
+        Edge::Redraw => "redraw",
+        Edge::Turn => "turn",
+    };
+    LayoutOutput {
+        format: "tautline.plan-lines",
+        version: VERSION,
+        site: wanted.name.clone(),
+        seed: wanted.seed,
+        design: design.to_owned(),
+        edge: edge.to_owned(),
+        line_length: wanted.line_length.clone(),
+        line_length_mm: wanted.ask.length,
+        apart_mm: wanted.ask.apart,
+        strata: Vec::new(),
+        declination: compass.map(|(date, found)| DeclinationOutput {
+            date,
+            degrees: found.degrees,
+            yearly: found.yearly,
+            uncertainty: found.uncertainty,
+            weak_field: found.weak,
+        }),
+        lines: Vec::new(),
+        given_up_at_the_edge: 0,
+        given_up_kept_out: 0,
+        given_up_too_near: 0,
+    }
+}
+
+fn count_given_up(output: &mut LayoutOutput, layout: &Layout) {
+    output.given_up_at_the_edge += layout.given_up.edge;
+    output.given_up_kept_out += layout.given_up.kept_out;
+    output.given_up_too_near += layout.given_up.too_near;
+}
+
+/// The lines of one point. The start comes from the plane; the end is laid from it by length and true bearing, as a crew
+/// lays it.
+fn laid(
+    site: &Site,
+    wanted: &Wanted,
+    stratum: Option<&str>,
+    name: &str,
+    placed: &Placed,
+    reserve: bool,
+    compass: Option<(Date, Declination)>,
+) -> Vec<LaidLine> {
+    let plot = matches!(wanted.ask.shape, Shape::Spokes { .. }).then(|| name.to_owned());
+    let metres = {
+        #[expect(clippy::cast_precision_loss, reason = "a tape is far shorter than 2^53 mm")]
+        let millimetres = wanted.ask.length as f64;
+        millimetres / 1000.0
+    };
+    let lines = (1..).zip(&placed.lines).map(|(spoke, (segment, bearing))| {
+        let start = site.local.back(segment.from);
+        LaidLine {
+            line: if plot.is_some() { format!("{name}-{spoke}") } else { name.to_owned() },
+            stratum: stratum.map(str::to_owned),
+            plot: plot.clone(),
+            reserve,
+            start: end(start),
+            end: end(start.on(f64::from(*bearing), metres)),
+            true_bearing: *bearing,
+            magnetic_bearing: compass.map(|(_, found)| to_a_tenth(found.compass(f64::from(*bearing)))),
+            draw: placed.draw,
+            turned: placed.turned,
+        }
+    });
+    lines.collect()
+}
+
+/// A bearing to a tenth of a degree, from 0 up to but not including 360.
+fn to_a_tenth(bearing: f64) -> f64 {
+    (bearing * 10.0).round() / 10.0 % 360.0
+}
+
+fn end(position: Position) -> End {
+    let grid = utm(position).map_or(String::new(), |place| {
+        let half = if place.north { 'N' } else { 'S' };
+        format!("{} {half} {:.0} {:.0}", place.zone, place.easting, place.northing)
+    });
+    End { latitude: position.latitude(), longitude: position.longitude(), utm: grid }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use tautline_engine::place::layout::Bearing;
+    use tautline_survey::boundary::{Boundary, Part, Role, Shape as Outline};
+
+    fn site() -> Site {
+        let part = |number, name: &str, west: f64, east: f64| Part {
+            number,
+            role: Role::Stratum(Some(name.to_owned())),
+            shape: Outline::Areas(vec![vec![vec![
+                [west, 42.30],
+                [east, 42.30],
+                [east, 42.31],
+                [west, 42.31],
+                [west, 42.30],
+            ]]]),
+        };
+        let parts = vec![part(1, "flat", -113.70, -113.68), part(2, "wash", -113.68, -113.675)];
+        Site::of(&Boundary { site: None, parts }).unwrap()
+    }
+
+    fn wanted(lines: usize) -> Wanted {
+        Wanted {
+            name: "Invented".into(),
+            ask: Ask {
+                design: Design::Balanced,
+                wanted: lines,
+                reserve: 4,
+                shape: Shape::Line,
+                length: 50_000,
+                bearing: Bearing::Random,
+                edge: Edge::Turn,
+                apart: 50_000,
+            },
+            line_length: "50 m".into(),
+            seed: 1,
+            compass: Some((Date::new(2026, 6, 1).unwrap(), 1500.0)),
+        }
+    }
+
+    /// Strata of 4 to 1 share ten lines 8 to 2, and each line is as long, and runs as true, as it says.
+    #[test]
+    fn lines_are_shared_by_area_and_laid_as_they_say() {
+        let layout = lay(&site(), &wanted(10)).unwrap();
+        let shares: Vec<usize> = layout.strata.iter().map(|stratum| stratum.placed).collect();
+        assert_eq!(shares, [8, 2]);
+        assert_eq!(layout.lines.len(), 14);
+        let declination = layout.declination.unwrap();
+        for line in &layout.lines {
+            let at = |end: &End| Position::new(end.latitude, end.longitude).unwrap();
+            let (metres, bearing) = at(&line.start).to(at(&line.end));
+            assert!((metres - 50.0).abs() < 0.001, "{metres}");
+            assert!((bearing - f64::from(line.true_bearing) + 180.0).rem_euclid(360.0) - 180.0 < 0.001);
+            let off = f64::from(line.true_bearing) - line.magnetic_bearing.unwrap() - declination.degrees;
+            assert!(((off + 180.0).rem_euclid(360.0) - 180.0).abs() < 0.051, "{off}");
+        }
+    }
+
+    #[test]
+    fn what_cannot_be_is_said() {
+        assert_eq!(lay(&site(), &wanted(3)).unwrap_err(), LayError::TooFewForStrata(4));
+        let mut late = wanted(10);
+        late.compass = Some((Date::new(2040, 1, 1).unwrap(), 0.0));
+        assert_eq!(lay(&site(), &late).unwrap_err(), LayError::NoDeclination(NoDeclination::OutsideTheModel));
+    }
+}

@@ -1,0 +1,22 @@
+//! The earth under the plane: geodesics, a local plane in millimetres, UTM, the compass.
+//!
+//! A room of its own for its weight: the geodesic and magnetic libraries stay away from the engine, whose figures are
+//! the same bits everywhere. Positions here are rounded to 1e-9 degree and are no part of that promise. It never holds
+//! files, and no rule of where a line may go: that is the engine's.
+//!
+//! | what | module |
+//! | --- | --- |
+//! | positions in degrees, distance and bearing between them | [`position`] |
+//! | a plane about a place, in whole millimetres | [`local`] |
+//! | UTM | [`utm`] |
+//! | what a compass shows | [`magnetic`] |
+//! | lines laid out on a site, with ends and bearings | [`lay`] |
+//! | a boundary brought to the plane, and checked | [`site`] |
+#![forbid(unsafe_code)]
+
+pub mod lay;
+pub mod local;
+pub mod magnetic;
+pub mod position;
+pub mod site;
+pub mod utm;

@@ -1,0 +1,108 @@
+//! A layout as data: lines with both ends and bearings, how they were drawn, what was given up.
+
+use crate::date::Date;
+use serde::Serialize;
+
+/// What `tautline plan lines --json` prints.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct LayoutOutput {
+    /// `tautline.plan-lines`
+    pub format: &'static str,
+    /// The version of the format.
+    pub version: u32,
+    /// The site.
+    pub site: String,
+    /// The seed: the same boundary, settings and seed give the same layout.
+    pub seed: u64,
+    /// How points were drawn: balanced, random, systematic.
+    pub design: String,
+    /// What happened at the edge: turn, redraw.
+    pub edge: String,
+    /// Length of each line in metres, as typed.
+    pub line_length: String,
+    /// Length of each line in whole millimetres.
+    pub line_length_mm: i64,
+    /// Least distance between lines of different points in whole millimetres.
+    pub apart_mm: i64,
+    /// Area of each stratum.
+    pub strata: Vec<StratumOutput>,
+    /// What a compass shows, where a date was given.
+    pub declination: Option<DeclinationOutput>,
+    /// The lines, those in reserve last and in their order.
+    pub lines: Vec<LaidLine>,
+    /// Points given up because a line would have left its stratum.
+    pub given_up_at_the_edge: usize,
+    /// Points given up because a line would have come into what is kept out of.
+    pub given_up_kept_out: usize,
+    /// Points given up because a line would have come too near to another.
+    pub given_up_too_near: usize,
+}
+
+/// A stratum of a layout.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct StratumOutput {
+    /// Its name; none where the site has no strata.
+    pub name: Option<String>,
+    /// Area in square metres, keep-out areas included.
+    pub area_m2: f64,
+    /// Lines or plots wanted.
+    pub wanted: usize,
+    /// Lines or plots placed.
+    pub placed: usize,
+}
+
+/// Declination at the middle of the site.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct DeclinationOutput {
+    /// The date.
+    pub date: Date,
+    /// Degrees from true to magnetic north, to the east above zero.
+    pub degrees: f64,
+    /// Its change in a year.
+    pub yearly: f64,
+    /// One standard deviation of the model's error, in degrees.
+    pub uncertainty: f64,
+    /// The field is weak: a compass is not to be trusted.
+    pub weak_field: bool,
+}
+
+/// One end of a line.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct End {
+    /// Degrees north on WGS 84, rounded to 1e-9.
+    pub latitude: f64,
+    /// Degrees east.
+    pub longitude: f64,
+    /// The same as UTM, such as `12 N 345678 4567890`; empty near the poles.
+    pub utm: String,
+}
+
+/// One line of a layout.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct LaidLine {
+    /// Its name.
+    pub line: String,
+    /// Its stratum.
+    pub stratum: Option<String>,
+    /// Its plot, where lines are spokes of one.
+    pub plot: Option<String>,
+    /// Held in reserve.
+    pub reserve: bool,
+    /// Where the tape's zero is.
+    pub start: End,
+    /// Where the tape ends.
+    pub end: End,
+    /// Degrees clockwise from true north.
+    pub true_bearing: u16,
+    /// Degrees as a compass shows them, to a tenth.
+    pub magnetic_bearing: Option<f64>,
+    /// The point's place in the order in which points were tried.
+    pub draw: usize,
+    /// Whether the line was turned at the edge.
+    pub turned: bool,
+}

@@ -1,0 +1,134 @@
+### Words of tautline: how many lines, and where.
+
+## Help
+help-plan = How many lines, how long, and where they go
+help-plan-effort = How many lines a goal, a width, a change or a trend takes; how long they should be
+help-plan-lines = Lay lines out on a site, for a GPS receiver and a compass
+help-pilot = Readings of a pilot on one site; the latest year is taken
+help-plan-confidence = Confidence of intervals and verdicts in per cent; a false alarm of change has what is left
+help-cover-foreseen = Cover that you foresee, in per cent
+help-spread = Standard deviation of the cover of lines that you foresee, in per cent of the ground
+help-half-width = How far an interval may reach to either side, in per cent of the ground
+help-change = A change between two visits to be seen, in per cent of the ground
+help-trend = A trend to be seen, in per cent of the ground a year
+help-visits = Yearly visits for a trend (5)
+help-correlation = Correlation of a permanent line's readings on two visits (0.5)
+help-between-years = How far good and poor years move all lines together, as a standard deviation in per cent of the ground
+help-power = Chance with which the plan should succeed, in per cent (80)
+help-effort-lines = What so many lines would show
+help-room = How many lines the site would hold side by side, where it is small
+help-walk = Minutes to walk to the next line
+help-lay = Minutes to lay the tape and take it up
+help-read = Minutes to read one metre
+help-boundary = The site's boundary: GeoJSON with its strata, what to keep out of, and lines that stay
+help-lines = Lines to lay out; plots, where --spokes is given
+help-length = Length of each line, such as “50 m” or “100 ft”
+help-reserve = Lines in reserve, in order, for those that can't be read (half as many as lines)
+help-design = How points are drawn: balanced (the default), random, or systematic
+help-bearing = Which way lines run: random (the default), degrees from true north, or “across 40” for at right angles to 40°
+help-edge = Where a line would leave its stratum: turn it (the default) or redraw it
+help-apart = How far lines stay from each other (the line's length)
+help-spokes = So many lines from each point, as spokes of a plot
+help-offset = How far from a plot's centre its lines start (5 m)
+help-date = The date for which the compass is set, such as 2026-06-01
+help-elevation = Height of the site in metres, for the compass (0)
+help-layout-seed = Another seed gives another layout (1)
+help-site-name = The site's name
+help-into = Write lines.csv, layout.gpx and layout.geojson to this folder
+
+## Refusals
+boundary-refused = { $file }: { $why }
+geojson-not-json = Row { $row }, character { $character } isn't JSON. A boundary is a GeoJSON file.
+geojson-no-features = “{ $found }” isn't a GeoJSON polygon, feature or feature collection.
+geojson-buffer = Feature { $part }: buffer is a number of metres from 0 to 10 000.
+geojson-use = Feature { $part }: “{ $found }” isn't a use. “stratum”, “keep out” and “line” are.
+geojson-shape = Feature { $part }: “{ $found }” can't be read. Polygon, MultiPolygon, LineString and Point can, with numbers as longitude and latitude.
+boundary-no-area = There is no area on which lines could lie.
+boundary-not-on-earth = Feature { $part }: longitude { $longitude }, latitude { $latitude } is no place on earth. GeoJSON writes longitude first.
+boundary-too-few-points = Feature { $part }: a ring near longitude { $longitude }, latitude { $latitude } has fewer than three corners.
+boundary-ring-no-area = Feature { $part }: a ring near longitude { $longitude }, latitude { $latitude } lies on one straight line.
+boundary-meets-itself = Feature { $part }: the outline meets itself on the side that starts at longitude { $longitude }, latitude { $latitude }.
+boundary-too-far = Feature { $part }: longitude { $longitude }, latitude { $latitude } is more than 500 km from the middle of the site.
+boundary-line = Feature { $part }: a line that stays is a LineString of two points.
+boundary-stratum = Feature { $part }: a stratum is a Polygon or MultiPolygon.
+boundary-closed = { $file }, feature { $part }: an outline that stayed open was closed.
+boundary-taken-once = { $file }, feature { $part }: { $points ->
+    [one] a corner given twice was taken once.
+   *[other] { $points } corners given twice were taken once.
+}
+layout-too-few = Each stratum needs two lines for its own error: { $least } lines or more.
+declination-date = The magnetic model doesn't reach that date. A date from 2020 to 2029 would do.
+declination-height = The magnetic model doesn't reach that height. Give metres above the sea.
+option-bearing = “{ $found }” isn't a bearing. “random”, degrees from 0 to 360, or “across 40” would do.
+option-date = “{ $found }” isn't a date. Write it as 2026-06-01.
+effort-nothing-foreseen = Hand in the readings of a pilot, or say --cover and --spread.
+effort-nothing-asked = Nothing was asked. Say --half-width, --goal, --change, --trend or --lines.
+effort-no-spread = Lines that don't vary tell nothing about how many it takes. Say --spread.
+effort-goal = “{ $goal }” isn't about canopy cover, which is what this plan is for. “at least 15 %” would do.
+effort-power = --power lies from 50 to below 100 %.
+effort-several-sites = These readings are of several sites. Hand in those of one.
+effort-no-pilot = No cover with an error could be worked out from these readings, so they tell nothing about how lines vary.
+
+## A layout
+title-layout = Lines for { $site }
+the-site = the site
+layout-stratum = { $name }: { $hectares } ha, { $placed } of { $wanted } placed
+heading-lines = To read:
+heading-reserve = In reserve, to be taken in this order when one above can't be read (write down why):
+column-start = start (latitude, longitude)
+column-end = end
+column-true = true
+column-compass = compass
+design-balanced = spatially balanced
+design-random = at random
+design-systematic = on a grid with a random start
+layout-drawn = Points drawn { $design }, seed { $seed }: the same call draws them again. Lines of different points stay { $apart } m apart.
+layout-edge-turn = A line that would leave its stratum was turned at its start. Ground within a line's length of the edge is still read a little less than the rest (docs/plan.md).
+layout-edge-redraw = A line that would leave its stratum was drawn anew. Ground within a line's length of the edge is read less than the rest (docs/plan.md).
+layout-given-up = Points given up: { $edge } at the edge, { $kept } at what is kept out of, { $near } too near to another line.
+layout-no-room = There was no room for all lines. Shorter lines, a smaller distance or a smaller buffer would make room.
+layout-written = Written to { $folder }: lines.csv, layout.gpx, layout.geojson, and the reserve in a folder of its own.
+declination = On { $date } a compass points { $degrees }° { $side } of true north (changing by { $yearly }° a year, give or take { $uncertainty }°). “true” is from true north; set a compass without correction to “compass”.
+declination-weak = The magnetic field is weak here: don't trust a compass.
+declination-no-date = Bearings are from true north. With --date the compass bearings are printed beside them.
+east = east
+west = west
+heading-cautions = Before you go (local rules and licensed people come first):
+caution-permission = Ask for permission to enter, and close gates as you found them.
+caution-stakes = Call before you dig or drive stakes. Cap them: they hurt stock, tyres and feet.
+caution-weather = Heat, lightning, fire: know when you turn back.
+caution-alone = Don't go alone without telling somebody where and until when.
+caution-animals = Snakes and ticks; nests in season; clean boots and gear against weeds.
+caution-line = Walk on one side of the line only, and not on it before it is read.
+
+## Effort
+title-effort = How many lines
+effort-from-pilot = Pilot on { $site }: { $lines } lines, cover { $cover }, standard deviation of lines { $spread }.
+effort-foreseen = Foreseen: cover { $cover }, standard deviation of lines { $spread }.
+effort-sure = At { $confidence } confidence, with a chance of { $power } to succeed.
+column-question = question
+column-lines-needed = lines
+column-shows = your number shows
+column-chance = its chance
+no-practical-number = more than 200
+question-verdict = verdict on { $goal }
+question-half-width = interval of ± { $wanted }
+question-width-alone = interval, ±
+question-permanent = change of { $wanted }, staked lines (correlation { $correlation }), each visit
+question-permanent-alone = smallest change, staked lines (correlation { $correlation })
+question-temporary = change of { $wanted }, new lines, each visit
+question-temporary-alone = smallest change, new lines
+question-trend = trend of { $wanted } a year in { $visits } yearly visits, staked lines, each visit
+effort-normal = These numbers take lines as normally spread. With few lines, many zeros or clumped shrubs they are too kind: add some.
+effort-pilot-unsure = The standard deviation of a small pilot is itself unsure; reading a few lines more than this costs little.
+effort-trend = The trend is judged by the means of the years. Good and poor years count only as far as --between-years says.
+title-lengths = Length against number
+column-length-m = length (m)
+column-minutes = minutes
+column-remark = remark
+cheapest = cheapest
+cheapest-beyond-pilot = cheapest, beyond the pilot's length
+beyond-pilot = beyond the pilot's length
+lengths-sure = With lines of the pilot redrawn, eight in ten times the cheapest length lay from { $low } to { $high } m; in { $nearly } of them the one above cost at most a tenth more than the cheapest.
+lengths-fall = Variance falls with length to the power { $fall } (1: each metre tells something new; 0: a longer line tells nothing new).
+lengths-unknown = Length against number takes a pilot of two lines of one length or more, with starts and stops, and a goal or --half-width.

@@ -24,7 +24,7 @@ pub fn gpx(layout: &LayoutOutput) -> String {
             + &point(element, end.latitude, end.longitude, &format!("{} end", line.line), &note)
     };
     let waypoints: String = layout.lines.iter().map(|line| ends(line, "wpt")).collect();
-    let routes: String = layout
+    let routes: Vec<String> = layout
         .lines
         .iter()
         .map(|line| format!("<rte><name>{}</name>\n{}</rte>\n", escaped(&line.line), ends(line, "rtept")))
@@ -32,8 +32,9 @@ pub fn gpx(layout: &LayoutOutput) -> String {
     format!(
         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n\
          <gpx version=\"1.1\" creator=\"tautline\" xmlns=\"http://www.topografix.com/GPX/1/1\">\n\
-         <metadata><name>{}</name></metadata>\n{waypoints}{routes}</gpx>\n",
-        escaped(&layout.site)
+         <metadata><name>{}</name></metadata>\n{waypoints}{}</gpx>\n",
+        escaped(&layout.site),
+        routes.concat()
     )
 }
 

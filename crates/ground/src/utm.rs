@@ -78,7 +78,7 @@ fn sinh(x: f64) -> f64 {
 }
 
 fn cosh(x: f64) -> f64 {
-    (exp(x) + exp(-x)) / 2.0
+    f64::midpoint(exp(x), exp(-x))
 }
 
 fn asinh(x: f64) -> f64 {

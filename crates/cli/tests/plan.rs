@@ -97,7 +97,8 @@ fn effort_from_a_pilot_and_from_foreseen_figures() {
     let pilot = folder.join("pilot");
     assert_eq!(tautline(&["demo", pilot.to_str().unwrap()]).status.code(), Some(0));
     let goal = ["--goal", "at least 10 %", "--walk", "12", "--lay", "8", "--read", "0.6"];
-    let output = tautline(&[&["plan", "effort", pilot.to_str().unwrap()], &goal[..]].concat());
+    let site = ["plan", "effort", pilot.to_str().unwrap(), "--site", "Hollow Flat (invented)"];
+    let output = tautline(&[&site[..], &goal[..]].concat());
     assert_eq!(output.status.code(), Some(0), "{}", String::from_utf8_lossy(&output.stderr));
     let printed = text(&output);
     assert!(printed.contains("verdict on at least 10 %") && printed.contains("cheapest"), "{printed}");
@@ -136,7 +137,7 @@ fn what_is_not_understood_is_said() {
     assert_eq!(lines(&["--length", "50"]), Some(2), "of what?");
     assert_eq!(lines(&["--length", "50 m", "--bearing", "uphill"]), Some(2));
     assert_eq!(lines(&["--length", "50 m", "--date", "2041-01-01"]), Some(2));
-    assert_eq!(lines(&["--length", "3 km"]), Some(3), "no room at all");
+    assert_eq!(lines(&["--length", "3000 m"]), Some(3), "no room at all");
     assert_eq!(
         status(&["plan", "lines", "--boundary", "none.geojson", "--lines", "6", "--length", "50 m"]),
         Some(4)

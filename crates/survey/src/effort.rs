@@ -270,11 +270,14 @@ pub fn lengths(foreseen: &Foreseen, ask: &Ask, lengths: &[f64], cost: Cost) -> O
     };
     let law = Law::of_pilot(&foreseen.lines)?;
     let pilot_length_m = foreseen.lines.first()?.length.in_unit(tautline_engine::length::Unit::Metre);
-    let found = designs(law, lengths, cost, does);
+    // at the pilot's own length the deviation is the one foreseen, so that both tables say the same
+    let times = foreseen.deviation / law.deviation(pilot_length_m);
+    let times = times * times;
+    let found = designs(law.times(times), lengths, cost, does);
     let best = cheapest(&found);
     let sure = best.and_then(|best| {
         let seed = Seed::from_purpose("length against number", &[foreseen.lines.len() as u64]);
-        sureness(&foreseen.lines, lengths, cost, best.length, does, seed)
+        sureness(&foreseen.lines, times, lengths, cost, best.length, does, seed)
     });
     let output = |design: Design| DesignOutput {
         length_m: design.length,

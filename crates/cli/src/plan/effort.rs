@@ -138,10 +138,13 @@ fn lengths_to_try(foreseen: &Foreseen) -> Vec<f64> {
     (2..=20).map(|tenths| metres * f64::from(tenths) / 10.0).collect()
 }
 
-/// The latest round of the one site in the files.
+/// The latest round of the one site in the files, or of the one named.
 fn pilot(asked: &ArgMatches, words: &Words) -> Result<(String, Foreseen), Refusal> {
     let (read, question) = readings(asked, words)?;
-    let assessments = assess(&read.input, &question);
+    let mut assessments = assess(&read.input, &question);
+    if let Some(named) = asked.get_one::<String>("site") {
+        assessments.retain(|one| one.site == *named);
+    }
     let site = assessments.first().map(|one| one.site.clone()).unwrap_or_default();
     if assessments.iter().any(|one| one.site != site) {
         return Err((words.word("effort-several-sites"), Exit::NotUnderstood));

@@ -128,6 +128,12 @@ impl Law {
         Some(Self { of_one_metre: exp(ln(whole.variance) + fall * ln(whole.length)), fall })
     }
 
+    /// The same law with so many times the variance: where strata or plots take part of it out of the error.
+    #[must_use]
+    pub fn times(self, factor: f64) -> Self {
+        Self { of_one_metre: self.of_one_metre * factor, ..self }
+    }
+
     /// Standard deviation of lines of this length in metres.
     pub fn deviation(&self, length: f64) -> f64 {
         sqrt(self.of_one_metre * powf(length, -self.fall))
@@ -198,7 +204,7 @@ pub struct Sureness {
     pub redrawn: usize,
 }
 
-/// Redraws whole lines of the pilot, works out the cheapest length of each redrawn pilot, and compares.
+/// Redraws whole lines of the pilot, takes so many times their variance as [`Law::times`] does, works out the cheapest length of each redrawn pilot, and compares.
 ///
 /// # Range
 /// `None` where no redrawn pilot gives a design
@@ -206,6 +212,7 @@ pub struct Sureness {
 /// bootstrap of sampling units: Efron 1979, Annals of Statistics 7:1–26
 pub fn sureness(
     pilot: &[PilotLine],
+    times: f64,
     lengths: &[f64],
     cost: Cost,
     chosen: f64,
@@ -220,7 +227,7 @@ pub fn sureness(
             .map(|_| pilot[usize::try_from(random.below(pilot.len() as u64)).unwrap_or(0)].clone())
             .collect();
         let Some(law) = Law::of_pilot(&redrawn) else { continue };
-        let designs = designs(law, lengths, cost, &does);
+        let designs = designs(law.times(times), lengths, cost, &does);
         let Some(cheapest) = cheapest(&designs) else { continue };
         best.push(cheapest.length);
         let dearer =

@@ -66,7 +66,7 @@ effort-nothing-asked = Nothing was asked. Say --half-width, --goal, --change, --
 effort-no-spread = Lines that don't vary tell nothing about how many it takes. Say --spread.
 effort-goal = “{ $goal }” isn't about canopy cover, which is what this plan is for. “at least 15 %” would do.
 effort-power = --power lies from 50 to below 100 %.
-effort-several-sites = These readings are of several sites. Hand in those of one.
+effort-several-sites = These readings are of several sites. Name one with --site.
 effort-no-pilot = No cover with an error could be worked out from these readings, so they tell nothing about how lines vary.
 
 ## A layout

@@ -73,6 +73,7 @@ fn where_lines_are_the_same_all_along_the_shortest_is_cheapest() {
     let lengths = [20.0, 40.0, 60.0];
     let best = cheapest(&designs(law, &lengths, cost, does)).unwrap();
     assert!((best.length - 20.0).abs() < 1e-9);
-    let sure = sureness(&pilot, &lengths, cost, 20.0, does, Seed::from_purpose("test redrawn", &[])).unwrap();
+    let sure =
+        sureness(&pilot, 1.0, &lengths, cost, 20.0, does, Seed::from_purpose("test redrawn", &[])).unwrap();
     assert!(sure.nearly_cheapest > 0.95 && sure.high < 21.0 && sure.redrawn > 150, "{sure:?}");
 }

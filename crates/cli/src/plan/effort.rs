@@ -18,7 +18,7 @@ use tautline_words::Words;
 pub(super) fn command(words: &Words, shared: Command) -> Command {
     let option = |name, value, help| option(words, name, value, help);
     shared
-        .mut_arg("files", |files| files.required(false).help(words.word("help-pilot")))
+        .mut_arg("files", |files| files.required_unless_present_any(["cover"]).help(words.word("help-pilot")))
         .mut_arg("confidence", |confidence| confidence.help(words.word("help-plan-confidence")))
         .arg(option("cover", "PERCENT", "help-cover-foreseen"))
         .arg(option("spread", "PERCENT", "help-spread"))
@@ -63,7 +63,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         })?,
         None => Question::default().confidence_per_mille,
     };
-    let (site, mut foreseen) = if asked.get_many::<String>("files").is_some() {
+    let (site, mut foreseen) = if asked.contains_id("files") || asked.contains_id("notebook") {
         let (site, foreseen) = pilot(asked, words)?;
         (Some(site), foreseen)
     } else {

@@ -120,3 +120,10 @@ sheet-holds-no-protocols = The sheet names its protocols ({ $count }) and doesn'
 sheet-holds-no-set-aside = { $site }, line { $line }: what could not be read ({ $found }) is not on the sheet printed here.
 sheet-protocol-not-clear = { $site }, line { $line }: the name “{ $found }” stands for more than one protocol, so the sheet can't say which.
 sheet-cannot-say = { $site }, line { $line }: “{ $found }” can't be written on a typed sheet and is left out.
+
+## Boundaries
+geojson-not-json = Row { $row }, character { $character } isn't JSON. A boundary is a GeoJSON file.
+geojson-no-features = “{ $found }” isn't a GeoJSON polygon, feature or feature collection.
+geojson-buffer = Feature { $part }: buffer is a number of metres from 0 to 10 000.
+geojson-use = Feature { $part }: “{ $found }” isn't a use. “stratum”, “keep out” and “line” are.
+geojson-shape = Feature { $part }: “{ $found }” can't be read. Polygon, MultiPolygon, LineString and Point can, with numbers as longitude and latitude.

@@ -38,11 +38,6 @@ help-into = Write lines.csv, layout.gpx and layout.geojson to this folder
 
 ## Refusals
 boundary-refused = { $file }: { $why }
-geojson-not-json = Row { $row }, character { $character } isn't JSON. A boundary is a GeoJSON file.
-geojson-no-features = “{ $found }” isn't a GeoJSON polygon, feature or feature collection.
-geojson-buffer = Feature { $part }: buffer is a number of metres from 0 to 10 000.
-geojson-use = Feature { $part }: “{ $found }” isn't a use. “stratum”, “keep out” and “line” are.
-geojson-shape = Feature { $part }: “{ $found }” can't be read. Polygon, MultiPolygon, LineString and Point can, with numbers as longitude and latitude.
 boundary-no-area = There is no area on which lines could lie.
 boundary-not-on-earth = Feature { $part }: longitude { $longitude }, latitude { $latitude } is no place on earth. GeoJSON writes longitude first.
 boundary-too-few-points = Feature { $part }: a ring near longitude { $longitude }, latitude { $latitude } has fewer than three corners.

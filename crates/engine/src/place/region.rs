@@ -45,10 +45,11 @@ pub fn fault(ring: &[Point]) -> Option<RingFault> {
     if let Some(at) = ring.iter().position(|point| !point.in_reach()) {
         return Some(RingFault::TooFar { at });
     }
-    if twice_area(ring) == 0 {
+    let sides: Vec<Segment> = sides(ring).collect();
+    // a ring that encloses nothing and isn't flat crosses itself, which says more
+    if sides.iter().all(|&one| ring.iter().all(|&point| side(one, point) == 0)) {
         return Some(RingFault::NoArea);
     }
-    let sides: Vec<Segment> = sides(ring).collect();
     for (at, &one) in sides.iter().enumerate() {
         for (other, &two) in sides.iter().enumerate().skip(at + 1) {
             let follows = other == at + 1 || (at == 0 && other + 1 == sides.len());

@@ -53,7 +53,7 @@ pub enum Problem {
     FeetOrInches,
     /// A bare number on a sheet of feet and inches: `5-0` or `0-5`?
     WhichOfFeetAndInches,
-    /// Parts must run from the larger unit to the smaller.
+    /// Parts must run from the larger unit to the smaller, both metric or both feet and inches.
     UnitsOutOfOrder,
     /// A part as large as one of the unit before it: 5 ft 14 in.
     PartTooLarge,
@@ -117,7 +117,9 @@ pub fn read(text: &str, bare: Option<Bare>, mark: DecimalMark) -> Result<Written
             },
         };
         if let Some(before) = parts.last() {
-            if before.unit <= unit {
+            let imperial = |unit| matches!(unit, Unit::Foot | Unit::Inch);
+            // 12 12 cm in a feet column is two numbers, not 12 ft and 12 cm
+            if before.unit <= unit || imperial(before.unit) != imperial(unit) {
                 return Err(scan.fail_at(unit_at, Problem::UnitsOutOfOrder));
             }
             if before.number.division != Division::Decimals(0) {
@@ -466,6 +468,8 @@ mod tests {
         assert_eq!(problem("3/0", inch), (Problem::BadFraction, 1));
         assert_eq!(problem("3 in 2 ft", inch), (Problem::UnitsOutOfOrder, 8));
         assert_eq!(problem("5 ft 14 in", inch), (Problem::PartTooLarge, 6));
+        assert_eq!(problem("12 12 cm", Some(Bare::Unit(Unit::Foot))), (Problem::UnitsOutOfOrder, 7));
+        assert_eq!(problem("1 m 1/2 in", None), (Problem::UnitsOutOfOrder, 9));
         assert_eq!(problem("99999999999999999999", inch), (Problem::TooLong, 1));
         assert_eq!(problem("999999999999", inch), (Problem::TooLong, 1));
     }

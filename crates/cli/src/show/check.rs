@@ -47,9 +47,6 @@ pub(crate) fn check(input: &Input, words: &Words) {
             for row in finding.excerpt.iter().flat_map(|excerpt| tautline_words::picture(excerpt)) {
                 println!("      {row}");
             }
-            for row in finding.excerpt.iter().flat_map(|excerpt| tautline_words::picture(excerpt)) {
-                println!("      {row}");
-            }
         }
     }
     if !settled.is_empty() {

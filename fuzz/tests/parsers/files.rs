@@ -4,10 +4,14 @@ use crate::EACH;
 use crate::says::says;
 use crate::text::{PROTOCOLS, SHEETS, TABLES, text};
 use bolero::check;
+use std::num::NonZero;
+use tautline_exchange::stream::{Content, Table, Way, sites};
 use tautline_exchange::{Options, Read, Source, protocol, read, sheet, text as rows};
+use tautline_survey::assess::{Question, assess};
 use tautline_survey::check::check as look_through;
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::line::{Choice, line_result};
+use tautline_survey::sites::SiteRow;
 use tautline_survey::visit::Extent;
 
 fn read_as(name: &str, bytes: &[u8]) -> Read {
@@ -69,6 +73,24 @@ fn table() {
         let read = read_as("a.csv", &bytes);
         comes_back(&read);
         holds(read, &bytes);
+    });
+}
+
+/// The quick reader of many sites and the general reader come to the same, to the last digit.
+#[test]
+fn quick_table() {
+    check!(name = "quick").with_test_time(EACH).for_each(|bytes: &[u8]| {
+        let bytes = text(bytes, TABLES);
+        let mut read = read_as("a.csv", &bytes);
+        look_through(&mut read.input);
+        let question = Question { goals: read.goals, ..Question::default() };
+        let rows: Vec<SiteRow> =
+            assess(&read.input, &question).iter().map(|one| SiteRow::of(one, &question)).collect();
+        let table = Table { name: "a.csv".into(), content: Content::Bytes(bytes) };
+        let way = Way { threads: NonZero::<usize>::MIN, progress: &|_| {} };
+        let quick = sites(&[table], &Options::default(), &Question::default(), &way)
+            .expect("bytes at hand can always be read");
+        assert_eq!(format!("{:?}", quick.rows), format!("{rows:?}"));
     });
 }
 

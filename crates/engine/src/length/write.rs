@@ -14,57 +14,46 @@ use super::{Division, Length, Notation, Unit};
 /// ```
 pub fn write(length: Length, notation: Notation) -> String {
     let sign = if length < Length::ZERO { "-" } else { "" };
-    let size = length.nanometres().unsigned_abs();
-    let unit = notation.unit.nanometres().unsigned_abs();
+    let unit = if notation.feet_and_inches { Unit::Inch } else { notation.unit };
+    let steps = steps(length, unit, notation.division);
     if notation.feet_and_inches {
-        let (feet, rest) = feet_and_rest(size, notation.division);
-        return format!(
-            "{sign}{feet}'{}\"",
-            number(rest, Unit::Inch.nanometres().unsigned_abs(), notation.division)
-        );
+        // whole steps are parted into feet and the rest, so that 11.99 in never prints as 12 in
+        let (feet, rest) =
+            (steps / (12 * a_unit(notation.division)), steps % (12 * a_unit(notation.division)));
+        return format!("{sign}{feet}'{}\"", number(rest, notation.division));
     }
-    format!("{sign}{} {}", number(size, unit, notation.division), notation.unit.symbol())
+    format!("{sign}{} {}", number(steps, notation.division), unit.symbol())
 }
 
-/// Whole feet, and what is left after rounding to the division, so that 11.99 in never prints as 12 in.
-fn feet_and_rest(size: u64, division: Division) -> (u64, u64) {
-    let foot = Unit::Foot.nanometres().unsigned_abs();
-    let step = step_of(Unit::Inch.nanometres().unsigned_abs(), division);
-    let rounded = rounded_quotient(size, step) * step;
-    (rounded / foot, rounded % foot)
-}
-
-fn number(size: u64, unit: u64, division: Division) -> String {
+/// How many steps of the division make one unit.
+fn a_unit(division: Division) -> u128 {
     match division {
-        Division::Decimals(0) => rounded_quotient(size, unit).to_string(),
-        Division::Decimals(places) => {
-            let scale = 10_u128.pow(u32::from(places));
-            let steps = (u128::from(size) * scale * 2 + u128::from(unit)) / (u128::from(unit) * 2);
-            format!("{}.{:0width$}", steps / scale, steps % scale, width = usize::from(places))
-        }
+        Division::Decimals(places) => 10_u128.pow(u32::from(places)),
+        Division::Fraction(denominator) => u128::from(denominator),
+    }
+}
+
+/// How many steps of the division a length is, half a step rounded away from zero.
+fn steps(length: Length, unit: Unit, division: Division) -> u128 {
+    let size = u128::from(length.nanometres().unsigned_abs()) * a_unit(division);
+    let unit = u128::from(unit.nanometres().unsigned_abs());
+    (size * 2 + unit) / (unit * 2)
+}
+
+fn number(steps: u128, division: Division) -> String {
+    let (whole, part) = (steps / a_unit(division), steps % a_unit(division));
+    match division {
+        Division::Decimals(0) => whole.to_string(),
+        Division::Decimals(places) => format!("{whole}.{part:0width$}", width = usize::from(places)),
         Division::Fraction(denominator) => {
-            let denominator = u128::from(denominator);
-            let steps = (u128::from(size) * denominator * 2 + u128::from(unit)) / (u128::from(unit) * 2);
-            let (whole, part) = (steps / denominator, steps % denominator);
-            let common = greatest_common_divisor(part, denominator);
+            let common = greatest_common_divisor(part, u128::from(denominator));
             match (whole, part) {
                 (_, 0) => whole.to_string(),
-                (0, _) => format!("{}/{}", part / common, denominator / common),
-                _ => format!("{whole} {}/{}", part / common, denominator / common),
+                (0, _) => format!("{}/{}", part / common, u128::from(denominator) / common),
+                _ => format!("{whole} {}/{}", part / common, u128::from(denominator) / common),
             }
         }
     }
-}
-
-fn step_of(unit: u64, division: Division) -> u64 {
-    match division {
-        Division::Decimals(places) => (unit / 10_u64.pow(u32::from(places.min(6)))).max(1),
-        Division::Fraction(denominator) => (unit / u64::from(denominator)).max(1),
-    }
-}
-
-fn rounded_quotient(size: u64, unit: u64) -> u64 {
-    (size + unit / 2) / unit
 }
 
 fn greatest_common_divisor(a: u128, b: u128) -> u128 {
@@ -78,9 +67,18 @@ mod tests {
 
     #[test]
     fn what_was_entered_comes_back() {
-        for text in
-            ["10.5 in", "10 1/2 in", "5'3 1/2\"", "3.20 m", "12 cm", "65 ft", "0.35 ft", "3/8 in", "0 in"]
-        {
+        for text in [
+            "10.5 in",
+            "10 1/2 in",
+            "5'3 1/2\"",
+            "3.20 m",
+            "12 cm",
+            "65 ft",
+            "0.35 ft",
+            "3/8 in",
+            "0 in",
+            "0'0.099899606\"",
+        ] {
             let written = read(text, None, DecimalMark::Point).unwrap();
             assert_eq!(write(written.length, written.notation), text);
         }

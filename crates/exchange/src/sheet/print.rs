@@ -158,10 +158,12 @@ impl<'a> Printer<'a> {
             (Column::Protocol, protocol),
             (Column::Unit, unit.map_or("", unit_words).to_owned()),
         ];
-        let reason = visit.conditions.iter().find(|(name, _)| name == NOT_READ_WHY);
-        let reason = reason
+        // of several reasons the first by the alphabet, whatever order they were read in
+        let reasons = visit.conditions.iter().filter(|(name, _)| name == NOT_READ_WHY);
+        let reason = reasons
             .map(|(_, why)| why.as_str())
-            .filter(|why| visit.outcome == Outcome::NotRead && can_be_reason(why));
+            .filter(|why| visit.outcome == Outcome::NotRead && can_be_reason(why))
+            .min();
         let conditions = visit
             .conditions
             .iter()

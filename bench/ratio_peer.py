@@ -23,7 +23,7 @@ def limits():
     out = []
     for row in cover / 100 * length:
         ends = stats.bootstrap((row, length), ratio, paired=True, vectorized=True, n_resamples=10_000,
-                               confidence_level=0.9, method="BCa", rng=rng).confidence_interval
+                               confidence_level=0.95, method="BCa", rng=rng).confidence_interval
         out.append((ends.low, ends.high))
     return np.array(out)
 

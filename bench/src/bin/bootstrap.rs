@@ -15,13 +15,15 @@ use tautline_engine::confidence::bootstrap::{Group, Resampled};
 use tautline_engine::estimate::Line;
 use tautline_survey::limits::RESAMPLES;
 
+/// The confidence of the comparison.
+const LEVEL: f64 = 0.95;
 const LENGTHS: [f64; 3] = [30.0, 50.0, 20.0];
 
 /// The limits of each site, each thread its own part of the sites.
 fn limits(sites: &[Group], threads: NonZero<usize>) -> Vec<(f64, f64)> {
     let one = |site: &Group| {
         let drawn = Resampled::of(std::slice::from_ref(site), RESAMPLES);
-        drawn.map_or((f64::NAN, f64::NAN), |drawn| drawn.ends(Tail::of_interval(0.9)))
+        drawn.map_or((f64::NAN, f64::NAN), |drawn| drawn.ends(Tail::of_interval(LEVEL)))
     };
     let share = sites.len().div_ceil(threads.get()).max(1);
     std::thread::scope(|scope| {

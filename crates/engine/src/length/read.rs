@@ -125,9 +125,12 @@ pub fn read(text: &str, bare: Option<Bare>, mark: DecimalMark) -> Result<Written
             if before.number.division != Division::Decimals(0) {
                 return Err(scan.fail_at(number_at, Problem::UnitsOutOfOrder));
             }
-            if i128::from(before.unit.nanometres()) * number.denominator
-                <= number.numerator * i128::from(unit.nanometres())
-            {
+            let whole = i128::from(before.unit.nanometres()).checked_mul(number.denominator);
+            let part = number.numerator.checked_mul(i128::from(unit.nanometres()));
+            let (Some(whole), Some(part)) = (whole, part) else {
+                return Err(scan.fail_at(number_at, Problem::TooLong));
+            };
+            if whole <= part {
                 return Err(scan.fail_at(number_at, Problem::PartTooLarge));
             }
         }

@@ -132,6 +132,9 @@ pub(super) fn head(name: &str, bytes: &[u8], options: &Options) -> Head {
     let Ok(row) = str::from_utf8(&bytes[begin..end]) else {
         return Head::Unclear;
     };
+    if text::is_binary(bytes) || row.contains('\0') {
+        return Head::Unclear;
+    }
     let sheet = Sheet::cut(name, row, options);
     if sheet.kind != Kind::Readings {
         return Head::Other;

@@ -139,6 +139,10 @@ pub(super) fn head(name: &str, bytes: &[u8], options: &Options) -> Head {
     if sheet.kind != Kind::Readings {
         return Head::Other;
     }
+    // where no species is written at all, what counts is the general reader's to say
+    if !sheet.headings.iter().any(|heading| heading.column == Some(Column::Species)) {
+        return Head::Unclear;
+    }
     let twice = |at: usize, heading: &Heading| {
         heading.column.is_some() && sheet.headings[..at].iter().any(|before| before.column == heading.column)
     };

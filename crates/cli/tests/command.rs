@@ -2,21 +2,10 @@
 
 #![expect(clippy::unwrap_used, reason = "a test that can't call the command has failed")]
 
-use std::io::Write;
-use std::process::{Command, Output, Stdio};
+mod call;
 
-fn tautline(arguments: &[&str], input: &str) -> Output {
-    let mut child = Command::new(env!("CARGO_BIN_EXE_tautline"))
-        .args(arguments)
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .stderr(Stdio::piped())
-        .spawn()
-        .unwrap();
-    // a call that refuses its arguments may close its input before reading it
-    let _ = child.stdin.take().unwrap().write_all(input.as_bytes());
-    child.wait_with_output().unwrap()
-}
+use call::tautline;
+use std::process::Output;
 
 fn text(output: &Output) -> String {
     String::from_utf8(output.stdout.clone()).unwrap().replace('\u{a0}', " ")

@@ -186,7 +186,10 @@ fn sites_are_one_row_each() {
         A,1,10,AAAA,1,2,true\nA,1,10,AAAA,5,9,false\nA,2,10,AAAA,1,4,yes\n";
     let printed = text(&tautline(&["sites", "-"], sheet));
     assert!(printed.contains("20.0 %"), "{printed}");
+    // two lines that meet two intercepts: 17.4 to 88.7 % of intervals were right (docs/intervals.md)
+    assert!(printed.contains("17–89"), "{printed}");
     let json = text(&tautline(&["sites", "-", "--json"], sheet));
+    assert!(json.contains("\"measured_coverage\": [\n        0.174,\n        0.887\n      ]"), "{json}");
     assert!(json.contains("\"format\": \"tautline.sites\"") && json.contains("\"lines\": 2"), "{json}");
 }
 

@@ -8,7 +8,7 @@
 mod canopy;
 mod close;
 
-pub use canopy::CanopyLength;
+pub use canopy::{Canopy, CanopyLength};
 
 use crate::length::Length;
 use crate::rule::{Bridging, DeadRule, ReadingRule};

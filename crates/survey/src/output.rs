@@ -1,6 +1,6 @@
 //! Results as plain data for `--json`: documented, versioned, additive within a version.
 
-use crate::assess::{Assessment, Figure, Judgement, NoVerdict, PartKind};
+use crate::assess::{Assessment, Figure, Judgement, NoVerdict, PartKind, intercepts_met};
 use crate::date::Date;
 use crate::finding::{About, Finding, Place, Settled, Weight};
 use crate::goal::{Goal, Subject};
@@ -509,7 +509,7 @@ fn figure(assessment: &Assessment, figure: &Figure) -> FigureOutput {
         interval: figure.interval.ok().map(|interval| (interval.low, interval.high)),
         no_interval: figure.interval.err().map(tautline_engine::confidence::NoBound::code),
         measured_coverage: figure
-            .few(&assessment.lines)
+            .few(intercepts_met(&assessment.lines, &figure.subject))
             .map(|few| (few.measured.lowest, few.measured.highest)),
         composition: assessment.composition(figure),
         strata: strata.map(|part| (part.name.clone(), part.weight, estimate(&part.estimate))).collect(),

@@ -4,7 +4,7 @@ mod output;
 
 pub use output::{SiteOutput, SiteVerdict, SitesOutput, output};
 
-use crate::assess::{Assessment, Question, assess, is_caution};
+use crate::assess::{Assessment, Few, Question, assess, intercepts_met, is_caution};
 use crate::check::check;
 use crate::finding::{Finding, Weight};
 use crate::goal::Subject;
@@ -53,17 +53,35 @@ pub struct SiteCover {
     pub method: Method,
     /// The interval, or why there is none.
     pub interval: Result<Interval, NoBound>,
+    /// What it stands on where that is little, and how often such an interval was right in simulated surveys.
+    pub few: Option<Few>,
+}
+
+/// What was read on a site's lines.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct OnTheLines {
+    /// The lines.
+    pub lines: usize,
+    /// Length of tape.
+    pub length: Length,
+    /// Stretches of canopy that they meet, where that is known of each.
+    pub intercepts: Option<usize>,
 }
 
 impl SiteRow {
     /// The row of an assessment whose lines are known one by one.
     pub fn of(assessment: &Assessment, question: &Question) -> Self {
-        let length = assessment.lines.iter().map(|line| line.read).sum();
-        Self::with_lines(assessment, assessment.lines.len(), length, question)
+        let of = assessment.lines.as_slice();
+        let read = OnTheLines {
+            lines: of.len(),
+            length: of.iter().map(|line| line.read).sum(),
+            intercepts: intercepts_met(of, &Subject::Canopy),
+        };
+        Self::with_lines(assessment, &read, question)
     }
 
     /// The row of an assessment, with what is known of its lines.
-    pub fn with_lines(assessment: &Assessment, lines: usize, length: Length, question: &Question) -> Self {
+    pub fn with_lines(assessment: &Assessment, read: &OnTheLines, question: &Question) -> Self {
         let counted = |finding: &&Finding| !is_caution(finding);
         let findings = || assessment.findings.iter().filter(counted);
         let count = |weight| findings().filter(|finding| finding.weight == weight).count();
@@ -77,6 +95,7 @@ impl SiteRow {
                 estimator,
                 method: figure.method,
                 interval: figure.interval,
+                few: figure.few(read.intercepts),
             }
         });
         let site = assessment.site.as_str();
@@ -85,8 +104,8 @@ impl SiteRow {
         Self {
             site: site.to_owned(),
             year: assessment.year,
-            lines,
-            length,
+            lines: read.lines,
+            length: read.length,
             cover,
             verdicts: goals.zip(assessment.judgements.iter().map(|judgement| judgement.verdict)).collect(),
             must_settle: count(Weight::MustSettle),

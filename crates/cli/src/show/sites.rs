@@ -25,6 +25,7 @@ pub(crate) fn sites(found: &Sites, words: &Words) {
         words.word("column-canopy"),
         words.word("column-se"),
         words.say(&Message::new("column-interval").with("confidence", confidence)),
+        words.word("column-held"),
         words.word("column-verdict"),
         words.word("column-to-settle"),
         words.word("column-to-look-at"),
@@ -43,6 +44,10 @@ pub(crate) fn sites(found: &Sites, words: &Words) {
         println!();
         wrapped(&words.say(&message.with("not-yet-shown", open)), 0);
     }
+    if found.rows.iter().any(|row| row.cover.as_ref().is_some_and(|cover| cover.few.is_some())) {
+        println!();
+        wrapped(&words.word("held-in-trials"), 0);
+    }
     if found.rows.iter().any(|row| row.must_settle + row.have_a_look > 0) {
         println!();
         wrapped(&words.word("assess-says-more"), 0);
@@ -55,7 +60,7 @@ pub(crate) fn sites(found: &Sites, words: &Words) {
 
 fn cells(row: &SiteRow, words: &Words) -> Vec<String> {
     let show = |share: f64| words.percent(share, 1);
-    let [mut canopy, mut se, mut interval] = [const { String::new() }; 3];
+    let [mut canopy, mut se, mut interval, mut held] = [const { String::new() }; 4];
     if let Some(cover) = &row.cover {
         canopy = between(cover.low, cover.high, cover.low.to_bits() == cover.high.to_bits(), show, words);
         se = match cover.error {
@@ -66,6 +71,11 @@ fn cells(row: &SiteRow, words: &Words) -> Vec<String> {
             Ok(ends) => between(ends.low, ends.high, false, show, words),
             Err(reason) => words.word(reason.code()),
         };
+        held = cover.few.map_or_else(String::new, |few| {
+            let [lowest, highest] =
+                [few.measured.lowest, few.measured.highest].map(|share| words.number(100.0 * share, 0));
+            format!("{lowest}–{highest}")
+        });
     }
     let verdicts: Vec<String> = row.verdicts.iter().map(|(_, verdict)| words.word(verdict.code())).collect();
     let number = |count: usize| if count == 0 { String::new() } else { count.to_string() };
@@ -76,6 +86,7 @@ fn cells(row: &SiteRow, words: &Words) -> Vec<String> {
         canopy,
         se,
         interval,
+        held,
         verdicts.join("; "),
         number(row.must_settle),
         number(row.have_a_look),
@@ -99,6 +110,8 @@ pub(crate) fn csv_sites(found: &Sites, words: &Words) {
         "estimator",
         "method",
         "no interval",
+        "held lowest",
+        "held highest",
         "goal",
         "verdict",
         "to settle",
@@ -129,6 +142,8 @@ pub(crate) fn csv_sites(found: &Sites, words: &Words) {
             data.estimator.unwrap_or_default(),
             data.interval_method.unwrap_or_default(),
             data.no_interval.unwrap_or_default(),
+            &number(data.measured_coverage.map(|measured| measured.0)),
+            &number(data.measured_coverage.map(|measured| measured.1)),
             &own(&|(place, _)| goals[*place].clone()),
             &own(&|(_, verdict)| verdict.code().to_owned()),
             &data.must_settle.to_string(),

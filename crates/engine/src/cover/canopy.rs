@@ -5,6 +5,15 @@ use crate::length::Length;
 use crate::rule::{Bridging, DeadRule, ReadingRule};
 use crate::stretch::Stretch;
 
+/// What is under canopy on a line.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Canopy {
+    /// Its length, overlap counted once.
+    pub length: Length,
+    /// The stretches it is in.
+    pub stretches: usize,
+}
+
 /// Works out the canopy length of one line after another under one rule: what [`line_cover`] gives, without the
 /// pieces, their sources and what was closed.
 ///
@@ -22,7 +31,8 @@ use crate::stretch::Stretch;
 /// let mut canopy = CanopyLength::under(ReadingRule::AS_WRITTEN.with_limit(at(5)));
 /// // the gap of 4 cm closes, the gap of exactly 5 cm stays open
 /// let mut line = [shrub(0, 30), shrub(34, 50), shrub(55, 60)];
-/// assert_eq!(canopy.of_line(at(100), &mut line), at(55));
+/// let found = canopy.of_line(at(100), &mut line);
+/// assert_eq!((found.length, found.stretches), (at(55), 2));
 /// ```
 #[derive(Clone, Debug)]
 pub struct CanopyLength {
@@ -46,10 +56,11 @@ impl CanopyLength {
         Self { rule, one_sweep, reaches: Vec::new(), closed: Vec::new() }
     }
 
-    /// The canopy length of a line of `length`. The intercepts may come back in another order.
-    pub fn of_line(&mut self, length: Length, intercepts: &mut [Intercept]) -> Length {
+    /// The canopy of a line of `length`. The intercepts may come back in another order.
+    pub fn of_line(&mut self, length: Length, intercepts: &mut [Intercept]) -> Canopy {
         if !self.one_sweep {
-            return line_cover(length, intercepts, &self.rule).canopy_length();
+            let cover = line_cover(length, intercepts, &self.rule);
+            return Canopy { length: cover.canopy_length(), stretches: cover.canopy.len() };
         }
         if !intercepts.is_sorted_by_key(|intercept| intercept.stretch.start()) {
             intercepts.sort_unstable_by_key(|intercept| intercept.stretch.start());
@@ -60,9 +71,12 @@ impl CanopyLength {
             self.closed.sort_unstable();
         }
         let mut reach = Length::ZERO;
-        let mut canopy = Length::ZERO;
+        let mut canopy = Canopy::default();
         for stretch in &self.closed {
-            canopy = canopy + (stretch.stop() - stretch.start().max(reach)).max(Length::ZERO);
+            if canopy.stretches == 0 || stretch.start() > reach {
+                canopy.stretches += 1;
+            }
+            canopy.length = canopy.length + (stretch.stop() - stretch.start().max(reach)).max(Length::ZERO);
             reach = reach.max(stretch.stop());
         }
         canopy

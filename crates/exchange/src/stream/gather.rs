@@ -7,7 +7,7 @@ use tautline_engine::estimate::Line;
 use tautline_engine::length::{Length, Unit};
 use tautline_survey::assess::{Question, natural_order, of_canopies};
 use tautline_survey::check::ENOUGH_POSITIONS;
-use tautline_survey::sites::SiteRow;
+use tautline_survey::sites::{OnTheLines, SiteRow};
 
 /// What the quick reader knows of all sites.
 pub(super) struct Gathered {
@@ -88,10 +88,12 @@ fn rows(runs: &[Named], twice: &BTreeSet<u64>, question: &Question) -> Option<Ve
         .map(|lines| {
             let length: Length = lines.iter().map(|(_, line)| line.length).sum();
             let values = lines.iter().map(|(_, line)| {
-                Line::new(line.canopy.in_unit(Unit::Millimetre), line.length.in_unit(Unit::Millimetre))
+                Line::new(line.canopy.length.in_unit(Unit::Millimetre), line.length.in_unit(Unit::Millimetre))
             });
             let assessment = of_canopies(site, lines[0].1.year, values.collect(), question)?;
-            Some(SiteRow::with_lines(&assessment, lines.len(), length, question))
+            let intercepts = lines.iter().map(|(_, line)| line.canopy.stretches).sum();
+            let read = OnTheLines { lines: lines.len(), length, intercepts: Some(intercepts) };
+            Some(SiteRow::with_lines(&assessment, &read, question))
         })
         .collect()
 }

@@ -10,7 +10,7 @@ use std::cell::Cell;
 use std::collections::HashMap;
 use std::hash::{DefaultHasher, Hash, Hasher};
 use std::ops::Range;
-use tautline_engine::cover::{CanopyLength, Intercept, Life};
+use tautline_engine::cover::{Canopy, CanopyLength, Intercept, Life};
 use tautline_engine::length::{Division, Length, Notation, Unit, read};
 use tautline_engine::stretch::Stretch;
 use tautline_survey::date::Date;
@@ -37,7 +37,7 @@ pub(super) struct LineRun {
     name: Range<u32>,
     pub(super) year: Option<u16>,
     pub(super) length: Length,
-    pub(super) canopy: Length,
+    pub(super) canopy: Canopy,
     /// Rows that were read.
     pub(super) rows: u32,
     /// The same for readings that agree in every row, and hardly for others.
@@ -326,7 +326,8 @@ impl<'a> Reader<'a> {
             || date == Some(None)
             || length == Length::ZERO
             || self.run.furthest > length;
-        let canopy = if odd { Length::ZERO } else { self.canopy.of_line(length, &mut self.run.intercepts) };
+        let canopy =
+            if odd { Canopy::default() } else { self.canopy.of_line(length, &mut self.run.intercepts) };
         let site = self.terms.site(self.of_visit(Role::Site));
         let goes_on = self.lines.sites.last().is_some_and(|last| self.lines.site(last) == site);
         if !goes_on {

@@ -21,21 +21,23 @@ pub struct Few {
 
 impl Figure {
     /// Whether the figure's interval stands on few lines or intercepts; only for the method that was measured.
-    pub fn few(&self, lines: &[LineResult]) -> Option<Few> {
+    ///
+    /// `intercepts`: how many the lines meet, as [`intercepts_met`] counts them.
+    pub fn few(&self, intercepts: Option<usize>) -> Option<Few> {
         let is_measured = self.is_cover() && self.method == Method::LogitEffective && self.interval.is_ok();
-        let intercepts = lines
-            .iter()
-            .map(|line| intercepts_met(line, &self.subject))
-            .sum::<Option<usize>>()
-            .filter(|_| is_measured)?;
+        let intercepts = intercepts.filter(|_| is_measured)?;
         let units = self.estimate.units.saturating_sub(self.parts.len().saturating_sub(1));
         let measured = coverage_where_few(units, intercepts)?;
         Some(Few { units, intercepts, measured })
     }
 }
 
-/// How many intercepts of a subject a line meets; nothing where that can't be told from the line.
-fn intercepts_met(line: &LineResult, subject: &Subject) -> Option<usize> {
+/// How many intercepts of a subject lines meet; nothing where that can't be told of one of them.
+pub fn intercepts_met(lines: &[LineResult], subject: &Subject) -> Option<usize> {
+    lines.iter().map(|line| intercepts_of(line, subject)).sum()
+}
+
+fn intercepts_of(line: &LineResult, subject: &Subject) -> Option<usize> {
     let written = |of: &dyn Fn(&crate::line::SpeciesResult) -> bool| {
         line.species.iter().filter(|one| of(one)).map(|one| one.intercepts.len()).sum()
     };
@@ -76,7 +78,7 @@ pub fn is_caution(finding: &Finding) -> bool {
 }
 
 fn few_words(assessment: &Assessment, figure: &Figure) -> Option<Finding> {
-    let few = figure.few(&assessment.lines)?;
+    let few = figure.few(intercepts_met(&assessment.lines, &figure.subject))?;
     let message = Message::new("few-lines-or-intercepts")
         .with("site", assessment.site.as_str())
         .with("what", crate::explain::figure_words(&figure.subject, figure.attribute))
@@ -122,7 +124,7 @@ mod tests {
     fn few_intercepts_are_said_with_what_was_measured() {
         let lines: Vec<(&str, &str, u32)> = (0..9).map(|at| ("10", "", 100 + 10 * at)).collect();
         let assessment = assess(&site(&lines), &Question::default()).remove(0);
-        let few = assessment.figures[0].few(&assessment.lines).unwrap();
+        let few = assessment.figures[0].few(intercepts_met(&assessment.lines, &Subject::Canopy)).unwrap();
         assert_eq!((few.units, few.intercepts), (9, 9));
         assert_eq!(Some(few.measured), coverage_where_few(9, 9));
         assert_eq!(codes(&lines, &Question::default()), ["few-lines-or-intercepts"]);
@@ -141,7 +143,10 @@ mod tests {
             input.strata.push(crate::plan::Stratum { site, name: name.to_owned(), area: 10 });
         }
         let assessment = assess(&input, &Question::default()).remove(0);
-        assert_eq!(assessment.figures[0].few(&assessment.lines).unwrap().units, 8);
+        assert_eq!(
+            assessment.figures[0].few(intercepts_met(&assessment.lines, &Subject::Canopy)).unwrap().units,
+            8
+        );
     }
 
     /// By hand: three lines without any, 1 − 0.1^(1/3) = 53.6 % of lines; with 10 % stated, 5.4 % of the ground.

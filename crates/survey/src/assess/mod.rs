@@ -11,7 +11,7 @@ mod subject;
 
 pub use canopies::{asks_canopy_alone, of_canopies};
 pub use curve::{CurveStep, curve};
-pub use few::{Few, is_caution};
+pub use few::{Few, intercepts_met, is_caution};
 pub use figure::{Attribute, Figure, Part, PartKind};
 pub(crate) use judge::threshold;
 pub use judge::{Judgement, NoVerdict, Threshold};

@@ -12,6 +12,7 @@ use tautline_survey::notebook::payload::Kinds;
 use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
 use tautline_survey::revision::Line;
 use tautline_survey::sites::SitesOutput;
+use tautline_survey::sync::{Answer, Ask, State};
 use tautline_survey::trend::TrendOutput;
 
 use crate::Outcome;
@@ -27,6 +28,9 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("change", schema_for!(ChangeOutput)),
         ("notebook-line", schema_for!(Line)),
         ("notebook-records", schema_for!(Kinds)),
+        ("sync-ask", schema_for!(Ask)),
+        ("sync-answer", schema_for!(Answer)),
+        ("sync-state", schema_for!(State)),
         ("agree", schema_for!(AgreeOutput)),
         ("trend", schema_for!(TrendOutput)),
         ("plan-effort", schema_for!(EffortOutput)),

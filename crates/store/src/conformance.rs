@@ -92,6 +92,7 @@ pub fn conformance(mut make: impl FnMut() -> Box<dyn Keep>) {
     order_of_arrival_changes_nothing(&mut make);
     two_corrections_of_one_parent_both_stay(&mut *make());
     one_reads_on_from_a_cursor(&mut *make());
+    a_place_says_what_is_before_it(&mut make);
     what_is_blanked_stays_blank(&mut *make());
     what_nobody_knows_is_kept(&mut *make());
     a_broken_batch_is_refused_whole(&mut *make());
@@ -174,6 +175,41 @@ fn one_reads_on_from_a_cursor(keep: &mut dyn Keep) {
     assert_eq!(same(&seen), same(&all[..4]));
     keep.append(&all).expect(HELD);
     assert_eq!(keep.since(cursor, 3).expect(HELD).0, all[4..]);
+}
+
+fn a_place_says_what_is_before_it(make: &mut impl FnMut() -> Box<dyn Keep>) {
+    let mut device = Invented::device(1);
+    let all: Vec<Revision> = (0..4).map(|number| device.revision(None, &[], &number.to_string())).collect();
+    let (mut keep, mut same, mut other) = (make(), make(), make());
+    assert_eq!((keep.end().expect(HELD), keep.place(Cursor(1)).expect(HELD)), (None, None));
+    for one in [&mut keep, &mut same] {
+        one.append(&all[..2]).expect(HELD);
+        one.append(&all[2..3]).expect(HELD);
+    }
+    other.append(&[all[0].clone(), all[3].clone()]).expect(HELD);
+    other.append(&all[2..3]).expect(HELD);
+    let log = keep.log(Cursor::START, 10).expect(HELD);
+    assert_eq!(log.len(), 3);
+    let end = keep.end().expect(HELD).expect(HELD);
+    assert_eq!(end.at, log[2].at);
+    assert_eq!(same.end().expect(HELD), Some(end.clone()));
+    // the last entries are the same and the end is not, since what is before differs
+    assert_eq!(other.end().expect(HELD).map(|place| place.at), Some(end.at));
+    assert_ne!(other.end().expect(HELD), Some(end.clone()));
+    // a place in mid-batch is marked by its batch; none lies beyond the end
+    let mark = |keep: &dyn Keep, at: u64| keep.place(Cursor(at)).expect(HELD).map(|place| place.mark);
+    assert_eq!(mark(&*keep, log[0].at), mark(&*keep, log[1].at));
+    assert_ne!(mark(&*keep, log[1].at), Some(end.mark.clone()));
+    assert_eq!(mark(&*keep, end.at), Some(end.mark.clone()));
+    assert_eq!(mark(&*keep, end.at + 1), None);
+    assert_eq!(mark(&*keep, 0), None);
+    // what brings nothing moves nothing; what is blanked does, and leaves the places before it as they are
+    keep.append(&all[..1]).expect(HELD);
+    assert_eq!(keep.end().expect(HELD), Some(end.clone()));
+    let before = mark(&*keep, log[0].at);
+    keep.append(&[all[0].erased()]).expect(HELD);
+    assert_ne!(keep.end().expect(HELD), Some(end.clone()));
+    assert_eq!((mark(&*keep, log[0].at), mark(&*keep, end.at)), (before, Some(end.mark)));
 }
 
 fn what_is_blanked_stays_blank(keep: &mut dyn Keep) {

@@ -1,7 +1,10 @@
 //! What every implementer can do: take revisions in, and give them back.
 
 use tautline_survey::record::Added;
+use core::fmt::Write as _;
+use tautline_survey::canonical;
 use tautline_survey::revision::{ActionId, RecordId, Revision};
+use tautline_survey::sync::{Entry, Place};
 
 /// Where somebody has read up to. The first is [`Cursor::START`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -93,15 +96,67 @@ pub trait Keep {
     /// [`KeepError`]
     fn of_action(&self, action: ActionId) -> Result<Vec<Revision>, KeepError>;
 
+    /// The log on from a cursor: what came in, or was blanked, since then, at most so many.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    fn log(&self, cursor: Cursor, most: usize) -> Result<Vec<Entry>, KeepError>;
+
+    /// The place of a cursor in the log: its mark is that of the first batch that reaches as far. Two logs with one
+    /// mark at a place are the same up to there. None where the log isn't so long, and at its start.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    fn place(&self, cursor: Cursor) -> Result<Option<Place>, KeepError>;
+
+    /// Where the log ends; none where it is empty.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    fn end(&self) -> Result<Option<Place>, KeepError>;
+
     /// What came in, or was blanked, since a cursor: at most so many, and the cursor to go on from.
     ///
     /// # Errors
     /// [`KeepError`]
-    fn since(&self, cursor: Cursor, most: usize) -> Result<(Vec<Revision>, Cursor), KeepError>;
+    fn since(&self, cursor: Cursor, most: usize) -> Result<(Vec<Revision>, Cursor), KeepError> {
+        let log = self.log(cursor, most)?;
+        let upto = log.last().map_or(cursor, |last| Cursor(last.at));
+        Ok((log.into_iter().map(|entry| entry.revision).collect(), upto))
+    }
 
     /// The greatest counter that any revision carries.
     ///
     /// # Errors
     /// [`KeepError`]
     fn counter(&self) -> Result<u64, KeepError>;
+}
+
+/// The mark of a log, worked out batch by batch: each mark covers the one before.
+#[derive(Debug)]
+pub(crate) struct Marking {
+    text: String,
+    anything: bool,
+}
+
+impl Marking {
+    /// Begins a batch after the mark of the last.
+    pub(crate) fn after(last: Option<&str>) -> Self {
+        Self { text: last.unwrap_or_default().to_owned(), anything: false }
+    }
+
+    /// A revision of the batch, and what adding it did.
+    pub(crate) fn add(&mut self, revision: &Revision, added: Added) {
+        if added != Added::Known {
+            let state = if revision.is_erased() { "blank" } else { "whole" };
+            // writing to a String can't fail
+            let _ = write!(self.text, "\n{} {state}", revision.sha256());
+            self.anything = true;
+        }
+    }
+
+    /// The mark; none where the batch changed nothing.
+    pub(crate) fn end(self) -> Option<String> {
+        self.anything.then(|| canonical::sha256_hex(self.text.as_bytes()))
+    }
 }

@@ -8,11 +8,13 @@
 //! | --- | --- |
 //! | what every implementer can do | [`Keep`] |
 //! | the suite that every implementer passes | [`conformance`] |
+//! | what a shared notebook answers to its devices | [`desk`] |
 //! | revisions in memory | [`Memory`] |
 //! | revisions in a file | [`Sqlite`] |
 #![forbid(unsafe_code)]
 
 pub mod conformance;
+pub mod desk;
 mod keep;
 mod memory;
 #[cfg(feature = "sqlite")]

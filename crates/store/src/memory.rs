@@ -1,9 +1,10 @@
 //! Revisions in memory: the plainest implementer, which the others are held against.
 
-use crate::keep::{Appended, Cursor, Keep, KeepError};
+use crate::keep::{Appended, Cursor, Keep, KeepError, Marking};
 use std::collections::BTreeMap;
 use tautline_survey::record::{Added, Records};
 use tautline_survey::revision::{ActionId, RecordId, Revision, RevisionId};
+use tautline_survey::sync::{Entry, Place};
 
 /// Revisions in memory.
 #[derive(Clone, Debug, Default)]
@@ -11,6 +12,8 @@ pub struct Memory {
     records: Records,
     /// What came in or was blanked when; a revision stands at its last change.
     log: BTreeMap<u64, (RecordId, RevisionId, String)>,
+    /// The last number of each batch, and its mark.
+    marks: BTreeMap<u64, String>,
     last: u64,
 }
 
@@ -27,15 +30,20 @@ impl Keep for Memory {
             return Err(KeepError::NotWhole(Box::new(broken.clone())));
         }
         let mut appended = Appended::default();
+        let mut marking = Marking::after(self.marks.last_key_value().map(|(_, mark)| mark.as_str()));
         for revision in batch {
             let added = self.records.add(revision.clone());
             appended.count(added);
+            marking.add(revision, added);
             if added != Added::Known {
                 let name = (revision.record(), revision.id(), revision.sha256().to_owned());
                 self.log.retain(|_, logged| *logged != name);
                 self.last += 1;
                 self.log.insert(self.last, name);
             }
+        }
+        if let Some(mark) = marking.end() {
+            self.marks.insert(self.last, mark);
         }
         Ok(appended)
     }
@@ -53,16 +61,23 @@ impl Keep for Memory {
         Ok(own.cloned().collect())
     }
 
-    fn since(&self, cursor: Cursor, most: usize) -> Result<(Vec<Revision>, Cursor), KeepError> {
-        let mut upto = cursor;
-        let mut found = Vec::new();
-        for (&at, (record, id, sha256)) in self.log.range(cursor.0.saturating_add(1)..).take(most) {
+    fn log(&self, cursor: Cursor, most: usize) -> Result<Vec<Entry>, KeepError> {
+        let found = self.log.range(cursor.0.saturating_add(1)..).take(most);
+        let entries = found.filter_map(|(&at, (record, id, sha256))| {
             let own = self.records.of(*record);
-            let revision = own.into_iter().find(|one| one.id() == *id && one.sha256() == sha256);
-            found.extend(revision.cloned());
-            upto = Cursor(at);
-        }
-        Ok((found, upto))
+            let revision = own.into_iter().find(|one| one.id() == *id && one.sha256() == sha256)?;
+            Some(Entry { at, revision: revision.clone() })
+        });
+        Ok(entries.collect())
+    }
+
+    fn place(&self, cursor: Cursor) -> Result<Option<Place>, KeepError> {
+        let covering = self.marks.range(cursor.0..).next().filter(|_| cursor > Cursor::START);
+        Ok(covering.map(|(_, mark)| Place { at: cursor.0, mark: mark.clone() }))
+    }
+
+    fn end(&self) -> Result<Option<Place>, KeepError> {
+        Ok(self.marks.last_key_value().map(|(&at, mark)| Place { at, mark: mark.clone() }))
     }
 
     fn counter(&self) -> Result<u64, KeepError> {

@@ -29,6 +29,7 @@
 //! | what is wrong, where, and what would do | [`finding`] |
 //! | which known word a misspelt one was meant to be | [`near`] |
 //! | what a notebook is made of, and what stands in it | [`revision`], [`record`], [`notebook`] |
+//! | how devices and a shared notebook come to hold the same | [`sync`] |
 #![forbid(unsafe_code)]
 
 pub mod agree;
@@ -59,5 +60,6 @@ pub mod protocol;
 pub mod record;
 pub mod revision;
 pub mod sites;
+pub mod sync;
 pub mod trend;
 pub mod visit;

@@ -9,11 +9,12 @@ mod tests;
 pub use file::SCHEMA_VERSION;
 
 use crate::keep::{Appended, Cursor, Keep, KeepError};
-use rows::{fault, read};
+use rows::{entries, fault, revisions};
 use rusqlite::{Connection, OptionalExtension as _, TransactionBehavior, params};
 use std::path::Path;
 use tautline_survey::record::Added;
 use tautline_survey::revision::{ActionId, DeviceId, RecordId, Revision};
+use tautline_survey::sync::{Entry, Place};
 
 /// The columns that make a revision.
 const REVISION: &str = "SELECT seq, head, sha256, content FROM revision";
@@ -67,6 +68,28 @@ impl Sqlite {
         Ok(self.len()? == 0)
     }
 
+    /// What a setting of this copy was set to.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    pub fn setting(&self, name: &str) -> Result<Option<String>, KeepError> {
+        self.connection
+            .query_row("SELECT value FROM setting WHERE name = ?1", [name], |row| row.get(0))
+            .optional()
+            .map_err(|error| fault(&error))
+    }
+
+    /// Sets a setting of this copy.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    pub fn set(&mut self, name: &str, value: &str) -> Result<(), KeepError> {
+        self.connection
+            .execute("INSERT OR REPLACE INTO setting VALUES (?1, ?2)", [name, value])
+            .map(|_| ())
+            .map_err(|error| fault(&error))
+    }
+
     /// The id that this copy goes by on a computer of this name; `new` where it wasn't opened there before.
     ///
     /// # Errors
@@ -102,7 +125,7 @@ impl Keep for Sqlite {
             let added: Added = writer.add(revision).map_err(|error| fault(&error))?;
             appended.count(added);
         }
-        drop(writer);
+        writer.end(&transaction).map_err(|error| fault(&error))?;
         // with synchronous = FULL the log is synced before this returns
         transaction.commit().map_err(|error| fault(&error))?;
         if appended.erased > 0 {
@@ -112,25 +135,43 @@ impl Keep for Sqlite {
     }
 
     fn heads(&self) -> Result<Vec<Revision>, KeepError> {
-        read(&self.connection, include_str!("heads.sql"), &[]).map(|(revisions, _)| revisions)
+        revisions(&self.connection, include_str!("heads.sql"), &[])
     }
 
     fn of_record(&self, record: RecordId) -> Result<Vec<Revision>, KeepError> {
         let sql = format!("{REVISION} WHERE record = ?1 ORDER BY seq");
-        read(&self.connection, &sql, &[&record.to_string()]).map(|(revisions, _)| revisions)
+        revisions(&self.connection, &sql, &[&record.to_string()])
     }
 
     fn of_action(&self, action: ActionId) -> Result<Vec<Revision>, KeepError> {
         let sql = format!("{REVISION} WHERE action = ?1 ORDER BY seq");
-        read(&self.connection, &sql, &[&action.to_string()]).map(|(revisions, _)| revisions)
+        revisions(&self.connection, &sql, &[&action.to_string()])
     }
 
-    fn since(&self, cursor: Cursor, most: usize) -> Result<(Vec<Revision>, Cursor), KeepError> {
+    fn log(&self, cursor: Cursor, most: usize) -> Result<Vec<Entry>, KeepError> {
         let sql = format!("{REVISION} WHERE seq > ?1 ORDER BY seq LIMIT ?2");
-        let from = i64::try_from(cursor.0).unwrap_or(i64::MAX);
         let most = i64::try_from(most).unwrap_or(i64::MAX);
-        let (revisions, last) = read(&self.connection, &sql, &[&from, &most])?;
-        Ok((revisions, last.map_or(cursor, Cursor)))
+        entries(&self.connection, &sql, &[&signed(cursor), &most])
+    }
+
+    fn place(&self, cursor: Cursor) -> Result<Option<Place>, KeepError> {
+        if cursor == Cursor::START {
+            return Ok(None);
+        }
+        let sql = "SELECT mark FROM batch WHERE upto >= ?1 ORDER BY upto LIMIT 1";
+        self.connection
+            .query_row(sql, [signed(cursor)], |row| Ok(Place { at: cursor.0, mark: row.get(0)? }))
+            .optional()
+            .map_err(|error| fault(&error))
+    }
+
+    fn end(&self) -> Result<Option<Place>, KeepError> {
+        self.connection
+            .query_row("SELECT upto, mark FROM batch ORDER BY upto DESC LIMIT 1", [], |row| {
+                Ok(Place { at: row.get(0)?, mark: row.get(1)? })
+            })
+            .optional()
+            .map_err(|error| fault(&error))
     }
 
     fn counter(&self) -> Result<u64, KeepError> {
@@ -138,4 +179,9 @@ impl Keep for Sqlite {
             .query_row("SELECT coalesce(max(counter), 0) FROM revision", [], |row| row.get(0))
             .map_err(|error| fault(&error))
     }
+}
+
+/// A cursor as SQLite counts; none of ours is past its last number.
+fn signed(cursor: Cursor) -> i64 {
+    i64::try_from(cursor.0).unwrap_or(i64::MAX)
 }

@@ -75,16 +75,35 @@ fn older_notebooks_are_brought_up_to_date_with_what_they_hold() {
     old.execute_batch(include_str!("steps/0001_revisions.sql")).unwrap();
     old.pragma_update(None, "application_id", file::APPLICATION).unwrap();
     old.pragma_update(None, "user_version", 1).unwrap();
-    let mut writer = rows::Writer::new(&old).unwrap();
-    writer.add(&first).unwrap();
-    writer.add(&second).unwrap();
-    drop(writer);
+    for revision in [&first, &second] {
+        let head = revision.head();
+        let row = params![
+            head.id.to_string(),
+            revision.sha256(),
+            head.record.to_string(),
+            head.action.id.to_string(),
+            head.counter,
+            revision.head_text(),
+            revision.content_text()
+        ];
+        old.execute(include_str!("add.sql"), row).unwrap();
+        for parent in &head.parents {
+            let named = params![head.record.to_string(), parent.to_string(), head.id.to_string()];
+            old.execute("INSERT INTO parent VALUES (?1, ?2, ?3)", named).unwrap();
+        }
+    }
     drop(old);
     let mut now = Sqlite::open(&path).unwrap();
     assert_eq!(now.heads().unwrap(), std::slice::from_ref(&second));
     assert_eq!(now.of_action(first.head().action.id).unwrap(), [first]);
     let device = DeviceId::read("00000000-0000-7000-8000-000000000001").unwrap();
     assert_eq!(now.device("tablet", device).unwrap(), device);
+    // what was there is one batch with a mark of its own, and the log goes on from it
+    let end = now.end().unwrap().unwrap();
+    assert_eq!((end.at, now.place(Cursor(1)).unwrap().unwrap().mark), (2, end.mark.clone()));
+    now.append(&[Invented::device(2).revision(None, &[], "third")]).unwrap();
+    assert_eq!(now.place(Cursor(2)).unwrap(), Some(end.clone()));
+    assert_ne!(now.end().unwrap(), Some(end));
 }
 
 /// The schema as it stands is that of the steps, whichever step a file began at.
@@ -103,7 +122,7 @@ fn the_steps_lead_to_one_schema() {
     old.pragma_update(None, "user_version", 1).unwrap();
     file::prepare(&mut old).unwrap();
     assert_eq!(schema(&fresh), schema(&old));
-    assert_eq!(schema(&fresh).len(), 5);
+    assert_eq!(schema(&fresh).len(), 7);
 }
 
 #[test]

@@ -140,3 +140,16 @@ notebook-system = { $file } could not be used: { $why }.
 lines-not-a-notebook = { $file } does not begin as a notebook does.
 lines-newer = { $file } is of version { $version } of its format, which a newer version of tautline reads.
 line-not-a-revision = This line is no revision; it was left out.
+
+## Sharing
+sync-here = { $revisions ->
+    [0] Nothing has been shared yet
+    [one] One entry is on this device alone
+   *[other] { $revisions } entries are on this device alone
+}
+sync-to-settle = All is shared; { $things ->
+    [one] one thing waits
+   *[other] { $things } things wait
+} to be settled
+sync-sent = All is shared
+revision-too-long = It is too long to be sent. Exported to a file and imported there, it comes across.

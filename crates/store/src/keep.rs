@@ -1,8 +1,8 @@
 //! What every implementer can do: take revisions in, and give them back.
 
-use tautline_survey::record::Added;
 use core::fmt::Write as _;
 use tautline_survey::canonical;
+use tautline_survey::record::Added;
 use tautline_survey::revision::{ActionId, RecordId, Revision};
 use tautline_survey::sync::{Entry, Place};
 

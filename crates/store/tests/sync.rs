@@ -120,7 +120,13 @@ impl Device {
 impl World {
     fn new() -> Self {
         let devices = (1..=3).map(Device::new).collect();
-        Self { desk: Memory::default(), backup: Memory::default(), devices, asks: Vec::new(), set_back: false }
+        Self {
+            desk: Memory::default(),
+            backup: Memory::default(),
+            devices,
+            asks: Vec::new(),
+            set_back: false,
+        }
     }
 
     fn exchange(&mut self, device: usize, fate: Fate) -> bool {

@@ -158,11 +158,13 @@ impl<'a> Printer<'a> {
             (Column::Protocol, protocol),
             (Column::Unit, unit.map_or("", unit_words).to_owned()),
         ];
+        // readings of both kinds on one line speak for themselves, and the reason then stands in the head
+        let says_not_read = visit.outcome == Outcome::NotRead && !is_mixed(visit);
         // of several reasons the first by the alphabet, whatever order they were read in
         let reasons = visit.conditions.iter().filter(|(name, _)| name == NOT_READ_WHY);
         let reason = reasons
             .map(|(_, why)| why.as_str())
-            .filter(|why| visit.outcome == Outcome::NotRead && can_be_reason(why))
+            .filter(|why| says_not_read && can_be_reason(why))
             .min();
         let conditions = visit
             .conditions
@@ -179,11 +181,10 @@ impl<'a> Printer<'a> {
             Outcome::Read if visit.intercepts.is_empty() => "nothing".to_owned(),
             Outcome::Read => String::new(),
             Outcome::PartlyRead(to) => format!("read to {}", self.length(to, unit)),
-            // readings of both kinds on one line speak for themselves
-            Outcome::NotRead if is_mixed(visit) => String::new(),
-            Outcome::NotRead => {
+            Outcome::NotRead if says_not_read => {
                 reason.map_or_else(|| "not read".to_owned(), |why| format!("not read: {why}"))
             }
+            Outcome::NotRead => String::new(),
         };
         if !text.is_empty() {
             self.line(&text);

@@ -15,6 +15,7 @@ by_hand() {
     cargo_deny) say "cargo-deny: cargo install cargo-deny --locked --version $CARGO_DENY_VERSION" ;;
     cargo_bolero) say "cargo-bolero: cargo install cargo-bolero --locked --version $CARGO_BOLERO_VERSION --no-default-features --features libfuzzer" ;;
     wasm_compiler) say "a compiler for the browser: rustup target add wasm32-unknown-unknown" ;;
+    xmllint) say "xmllint: apt-get install libxml2-utils" ;;
     node) say "Node.js 18 or newer: apt-get install nodejs" ;;
     reference) say "PyPI within reach, Python 3 with venv, R with survey and boot: apt-get install python3-venv r-base-core r-cran-survey r-cran-boot" ;;
     esac
@@ -41,6 +42,8 @@ provide_cargo_bolero() {
 provide_wasm_compiler() { tools/wasm-cargo prepare; }
 
 provide_node() { have node || system_packages nodejs; }
+
+provide_xmllint() { have xmllint || system_packages libxml2-utils; }
 
 provide_reference() {
     { have Rscript && Rscript -e 'library(survey); library(boot)'; } ||
@@ -73,6 +76,7 @@ needs_of() {
     deny | advisories) say cargo_deny ;;
     guided) say cargo_bolero ;;
     locks) say wasm_compiler ;;
+    gpx) say xmllint ;;
     golden) say wasm_compiler node ;;
     reference) say reference ;;
     esac

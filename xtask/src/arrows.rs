@@ -16,6 +16,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
     ("tautline-words", &["tautline-engine", "tautline-survey"]),
     ("tautline-exchange", &["tautline-engine", "tautline-survey"]),
     ("tautline-store", &["tautline-engine", "tautline-survey"]),
+    ("tautline-server", &["tautline-survey", "tautline-words", "tautline-store"]),
     ("tautline-figures", &["tautline-engine", "tautline-survey", "tautline-words"]),
     ("tautline-report", &["tautline-engine", "tautline-survey", "tautline-words", "tautline-figures"]),
     (
@@ -29,6 +30,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
             "tautline-figures",
             "tautline-report",
             "tautline-store",
+            "tautline-server",
         ],
     ),
     ("bench", &["tautline-engine", "tautline-survey", "tautline-exchange"]),

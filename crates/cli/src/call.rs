@@ -93,7 +93,7 @@ pub(crate) fn command(words: &Words) -> Command {
     let shells = ["bash", "elvish", "fish", "powershell", "zsh"];
     let completions = sub("completions", "help-completions")
         .arg(Arg::new("shell").help(words.word("help-shell")).required(true).value_parser(shells));
-    Command::new("tautline")
+    let whole = Command::new("tautline")
         .version(env!("CARGO_PKG_VERSION"))
         .about(words.word("help-tautline"))
         .after_help(words.word("help-exit"))
@@ -115,7 +115,10 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(plan::command(words, shared(sub("effort", "help-plan-effort"))))
         .subcommand(sub("protocols", "help-protocols"))
         .subcommand(completions)
-        .subcommand(sub("man", "help-man"))
+        .subcommand(sub("man", "help-man"));
+    #[cfg(feature = "serve")]
+    let whole = whole.subcommand(crate::serve::command(words));
+    whole
 }
 
 /// Does what was asked.
@@ -136,6 +139,8 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
             Ok(Exit::Well)
         }
         Some(("completions", asked)) => Ok(completions(asked, words)),
+        #[cfg(feature = "serve")]
+        Some(("serve", asked)) => crate::serve::serve(asked, words),
         Some((name, asked)) if name != "man" => notebook::run(name, asked, words, &mut Here::real()),
         _ => man(words),
     };

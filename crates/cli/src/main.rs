@@ -9,6 +9,8 @@ mod inputs;
 mod notebook;
 mod plan;
 mod progress;
+#[cfg(feature = "serve")]
+mod serve;
 mod show;
 mod sites;
 

@@ -2,6 +2,7 @@
 
 use core::fmt::Write as _;
 use tautline_survey::canonical;
+use tautline_survey::message::Message;
 use tautline_survey::record::Added;
 use tautline_survey::revision::{ActionId, RecordId, Revision};
 use tautline_survey::sync::{Entry, Place};
@@ -65,6 +66,29 @@ pub enum KeepError {
     NotWhole(Box<Revision>),
     /// Something else, in the words of the system.
     System(String),
+}
+
+impl KeepError {
+    /// What a person should hear of it.
+    pub fn message(&self, file: &str) -> Message {
+        let said = match self {
+            Self::NotThere => Message::new("notebook-not-there"),
+            Self::Taken => Message::new("notebook-taken"),
+            Self::NotANotebook => Message::new("notebook-not-one"),
+            Self::Newer { found, known } => Message::new("notebook-newer")
+                .with("found", u64::from(*found))
+                .with("known", u64::from(*known)),
+            Self::Damaged(why) => Message::new("notebook-damaged").with("why", why.as_str()),
+            Self::Full => Message::new("notebook-full"),
+            Self::Busy => Message::new("notebook-busy"),
+            Self::ReadOnly => Message::new("notebook-read-only"),
+            Self::NotWhole(broken) => {
+                Message::new("notebook-not-whole").with("revision", broken.id().short())
+            }
+            Self::System(why) => Message::new("notebook-system").with("why", why.as_str()),
+        };
+        said.with("file", file)
+    }
 }
 
 /// Somewhere that revisions are kept.

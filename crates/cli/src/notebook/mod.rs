@@ -137,23 +137,7 @@ fn text<'a>(asked: &'a ArgMatches, name: &str) -> Option<&'a str> {
 
 /// Why a notebook did not do what was asked.
 fn refused(file: &str, error: &KeepError, words: &Words) -> Refused {
-    let said = match error {
-        KeepError::NotThere => Message::new("notebook-not-there"),
-        KeepError::Taken => Message::new("notebook-taken"),
-        KeepError::NotANotebook => Message::new("notebook-not-one"),
-        KeepError::Newer { found, known } => {
-            Message::new("notebook-newer").with("found", u64::from(*found)).with("known", u64::from(*known))
-        }
-        KeepError::Damaged(why) => Message::new("notebook-damaged").with("why", why.as_str()),
-        KeepError::Full => Message::new("notebook-full"),
-        KeepError::Busy => Message::new("notebook-busy"),
-        KeepError::ReadOnly => Message::new("notebook-read-only"),
-        KeepError::NotWhole(broken) => {
-            Message::new("notebook-not-whole").with("revision", broken.id().short())
-        }
-        KeepError::System(why) => Message::new("notebook-system").with("why", why.as_str()),
-    };
-    (words.say(&said.with("file", file)), Exit::File)
+    (words.say(&error.message(file)), Exit::File)
 }
 
 /// The one thing that a person's few characters name, by the end or the whole of its id.

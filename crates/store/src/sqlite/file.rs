@@ -42,6 +42,14 @@ fn connect(path: &Path, create: OpenFlags) -> Result<Connection, KeepError> {
     Ok(connection)
 }
 
+pub(super) fn reader(path: &Path) -> Result<Connection, KeepError> {
+    let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let connection = Connection::open_with_flags(path, flags).map_err(|error| fault(&error))?;
+    connection.busy_timeout(PATIENCE).map_err(|error| fault(&error))?;
+    connection.pragma_update(None, "trusted_schema", "OFF").map_err(|error| fault(&error))?;
+    Ok(connection)
+}
+
 /// Refuses what is no notebook or comes from the future before anything is written to it.
 pub(super) fn prepare(connection: &mut Connection) -> Result<(), KeepError> {
     connection.busy_timeout(PATIENCE).map_err(|error| fault(&error))?;

@@ -42,6 +42,14 @@ impl Sqlite {
         file::open_or_begin(path).map(|connection| Self { connection })
     }
 
+    /// Opens a notebook, which is open elsewhere in this program and was checked there, for reading alone.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    pub fn reader(path: &Path) -> Result<Self, KeepError> {
+        file::reader(path).map(|connection| Self { connection })
+    }
+
     /// Copies the whole notebook to a new file, while others may be writing, and checks the copy.
     ///
     /// # Errors

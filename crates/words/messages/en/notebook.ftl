@@ -153,3 +153,28 @@ sync-to-settle = All is shared; { $things ->
 } to be settled
 sync-sent = All is shared
 revision-too-long = It is too long to be sent. Exported to a file and imported there, it comes across.
+
+## The server
+api-unknown = The interface has nothing under this address; /api/openapi.json describes what it has.
+api-method = The interface has this address, though not for this method; /api/openapi.json describes what it has.
+api-no-such-file = There is no such file here.
+api-not-json = The request is of the type “{ $found }”; “application/json” would do.
+api-too-long = The request is longer than { $most } MB, and was not read. Several shorter ones would do.
+api-not-a-number = “{ $name }” is no whole number from 0 up.
+sync-not-a-message = This is no message of the format “{ $format }” ({ $found }).
+sync-newer = The message is of version { $found } of its format; this server knows { $known }. A newer tautline on the desk reads it.
+sync-too-many = The message holds { $found } revisions; at most { $most } go into one.
+door-host = The request is for “{ $found }”; this server answers to { $accepted } alone.
+door-origin = The request comes from a page of another place ({ $found }), which has no say here; { $accepted } would do.
+serve-without-app = This server holds the notebook. The app isn't built into it: “tautline serve --app FOLDER” gives out a built one.
+serve-port-taken = Another program listens on port { $port }. End it, or choose another with --port; browsers keep what a device holds by address and port, so share or export what is on the devices first.
+serve-port = Port { $port } can't be listened on: { $why }.
+serve-no-app = { $folder } holds no built app: there is no index.html in it.
+serve-system = The server could not begin: { $why }.
+serve-began = { $notebook } is open at { $origin }/ for this computer alone. Ctrl-C ends it.
+serve-other-port = It was served on port { $before } before. What browsers hold under that address stays there and isn't seen under the new one: share or export it from there.
+serve-ended = Ended; all that was acknowledged is in { $notebook }.
+help-serve = Serve a notebook to the app in this computer's browsers, and to programs, until Ctrl-C
+help-serve-notebook = The notebook, begun where there is none; notebook.tautline, if left out
+help-serve-port = Listen on this port from now on, in place of the one that was first free and is kept in the notebook
+help-serve-app = The folder of the built app

@@ -162,10 +162,8 @@ impl<'a> Printer<'a> {
         let says_not_read = visit.outcome == Outcome::NotRead && !is_mixed(visit);
         // of several reasons the first by the alphabet, whatever order they were read in
         let reasons = visit.conditions.iter().filter(|(name, _)| name == NOT_READ_WHY);
-        let reason = reasons
-            .map(|(_, why)| why.as_str())
-            .filter(|why| says_not_read && can_be_reason(why))
-            .min();
+        let reason =
+            reasons.map(|(_, why)| why.as_str()).filter(|why| says_not_read && can_be_reason(why)).min();
         let conditions = visit
             .conditions
             .iter()

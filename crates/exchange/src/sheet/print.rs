@@ -177,12 +177,11 @@ impl<'a> Printer<'a> {
         self.line_row(&visit.line, planned.filter(|_| first), pass, None);
         let text = match &visit.outcome {
             Outcome::Read if visit.intercepts.is_empty() => "nothing".to_owned(),
-            Outcome::Read => String::new(),
             Outcome::PartlyRead(to) => format!("read to {}", self.length(to, unit)),
             Outcome::NotRead if says_not_read => {
                 reason.map_or_else(|| "not read".to_owned(), |why| format!("not read: {why}"))
             }
-            Outcome::NotRead => String::new(),
+            Outcome::Read | Outcome::NotRead => String::new(),
         };
         if !text.is_empty() {
             self.line(&text);

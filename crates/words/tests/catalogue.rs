@@ -156,7 +156,7 @@ fn codes_of_types_have_words() {
 }
 
 /// A literal of four words or more is a sentence, and sentences stand in the catalogue. Reasons of lints, invariants
-/// behind an `expect`, and purposes of seeds are read by programmers.
+/// behind an `expect`, purposes of seeds, and the interface's description of itself are read by programmers.
 #[test]
 fn no_sentence_stands_outside_the_catalogue() {
     let for_programmers = [
@@ -167,6 +167,7 @@ fn no_sentence_stands_outside_the_catalogue() {
         "assert",
         "unreachable!",
         "from_purpose",
+        "description = ",
         "#[",
         "debug_assert",
     ];

@@ -49,9 +49,11 @@ fn begin(folder: &Path, name: &str) -> Child {
         .unwrap()
 }
 
-/// Whether the import told its person that the readings are safe.
+/// Whether the import told its person that the readings are safe, now or since before.
 fn is_acknowledged(child: Child) -> bool {
-    String::from_utf8_lossy(&child.wait_with_output().unwrap().stdout).contains("Written to")
+    let output = child.wait_with_output().unwrap().stdout;
+    let said = String::from_utf8_lossy(&output);
+    said.contains("Written to") || said.contains("nothing was added")
 }
 
 /// Visits by site; every chain must be whole.

@@ -5,6 +5,7 @@
 CARGO_DENY_VERSION=0.20.2
 CARGO_BOLERO_VERSION=0.13.5
 REFERENCE=$CACHE/reference
+SCHEMATHESIS=$CACHE/schemathesis
 LONGEST_INSTALL=900   # seconds; after that the stage that waits has failed
 export PATH=$CACHE/tools/bin:$PATH
 
@@ -17,6 +18,7 @@ by_hand() {
     wasm_compiler) say "a compiler for the browser: rustup target add wasm32-unknown-unknown" ;;
     xmllint) say "xmllint: apt-get install libxml2-utils" ;;
     node) say "Node.js 18 or newer: apt-get install nodejs" ;;
+    schemathesis) say "PyPI within reach, and Python 3 with venv: apt-get install python3-venv" ;;
     reference) say "PyPI within reach, Python 3 with venv, R with survey and boot: apt-get install python3-venv r-base-core r-cran-survey r-cran-boot" ;;
     esac
 }
@@ -48,11 +50,18 @@ provide_xmllint() { have xmllint || system_packages libxml2-utils; }
 provide_reference() {
     { have Rscript && Rscript -e 'library(survey); library(boot)'; } ||
         system_packages r-base-core r-cran-survey r-cran-boot || return
-    local wanted=testdata/reference/requirements.txt
-    cmp -s "$wanted" "$REFERENCE/requirements.txt" && return
-    rm -rf "$REFERENCE"
-    python3 -m venv "$REFERENCE" || { system_packages python3-venv && python3 -m venv "$REFERENCE"; } || return
-    "$REFERENCE/bin/pip" install --quiet --requirement "$wanted" && cp "$wanted" "$REFERENCE/requirements.txt"
+    python_packages testdata/reference/requirements.txt "$REFERENCE"
+}
+
+provide_schemathesis() { python_packages tools/schemathesis.txt "$SCHEMATHESIS"; }
+
+# The packages of a list, each of one version, in a folder of their own.
+python_packages() {
+    local wanted=$1 folder=$2
+    cmp -s "$wanted" "$folder/requirements.txt" && return
+    rm -rf "$folder"
+    python3 -m venv "$folder" || { system_packages python3-venv && python3 -m venv "$folder"; } || return
+    "$folder/bin/pip" install --quiet --requirement "$wanted" && cp "$wanted" "$folder/requirements.txt"
 }
 
 # One at a time: two of apt's installations at once would refuse each other.
@@ -79,6 +88,7 @@ needs_of() {
     gpx) say xmllint ;;
     golden) say wasm_compiler node ;;
     reference) say reference ;;
+    server) say schemathesis ;;
     esac
 }
 

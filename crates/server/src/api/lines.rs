@@ -39,9 +39,10 @@ pub(super) async fn revisions(
     State(desk): State<Desk>,
     from: Result<Query<From>, QueryRejection>,
 ) -> Result<Response, Fault> {
-    let Query(from) = from.map_err(|_| {
-        Fault::new(StatusCode::BAD_REQUEST, Message::new("api-not-a-number").with("name", "after"))
-    })?;
+    // a log counts as its file does, in whole numbers of 63 bits
+    let from = from.ok().filter(|Query(from)| i64::try_from(from.after).is_ok());
+    let none = || Fault::new(StatusCode::BAD_REQUEST, Message::new("api-not-a-number").with("name", "after"));
+    let Query(from) = from.ok_or_else(none)?;
     // few at a time: whoever reads slowly holds the next ones up, and what isn't read isn't kept in memory
     let (to, lines) = mpsc::channel(2);
     let reading = desk.readers.clone();

@@ -63,7 +63,7 @@ fn read(body: &[u8]) -> Result<(Ask, Sent), Fault> {
         }
         NotTaken::TooMany(lines) => {
             let message = Message::new("sync-too-many").with("found", lines).with("most", MOST_LINES);
-            Fault::new(StatusCode::PAYLOAD_TOO_LARGE, message)
+            Fault::new(StatusCode::BAD_REQUEST, message)
         }
     })?;
     let sent = ask.sent();

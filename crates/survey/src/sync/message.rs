@@ -27,8 +27,10 @@ pub const LONGEST: usize = 8 << 20;
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Ask {
     /// `tautline.sync`
+    #[cfg_attr(feature = "schema", schemars(extend("const" = FORMAT)))]
     pub format: String,
     /// The version of the format.
+    #[cfg_attr(feature = "schema", schemars(extend("const" = VERSION)))]
     pub version: u32,
     /// Which copy of the notebook asks.
     pub device: DeviceId,
@@ -36,8 +38,8 @@ pub struct Ask {
     pub read: Option<Place>,
     /// Where the notebook's log ended when it had everything that the device had sent; null at the beginning.
     pub held: Option<Place>,
-    /// Revisions, each a line of a notebook's lines of JSON.
-    #[cfg_attr(feature = "schema", schemars(with = "Vec<crate::revision::Line>"))]
+    /// Revisions, each a line of a notebook's lines of JSON. Any that isn't is refused by itself.
+    #[cfg_attr(feature = "schema", schemars(with = "Vec<serde_json::Value>", extend("maxItems" = MOST_LINES)))]
     pub lines: Vec<Box<RawValue>>,
 }
 
@@ -46,8 +48,10 @@ pub struct Ask {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Answer {
     /// `tautline.sync`
+    #[cfg_attr(feature = "schema", schemars(extend("const" = FORMAT)))]
     pub format: String,
     /// The version of the format.
+    #[cfg_attr(feature = "schema", schemars(extend("const" = VERSION)))]
     pub version: u32,
     /// The notebook's log doesn't have the places that the device named: it was set back, or is another one. The
     /// device begins again, with both sending and reading.
@@ -55,7 +59,7 @@ pub struct Answer {
     /// Lines that were not taken; all others are on the disk.
     pub refused: Vec<Refused>,
     /// Revisions that came in since the device read.
-    #[cfg_attr(feature = "schema", schemars(with = "Vec<crate::revision::Line>"))]
+    #[cfg_attr(feature = "schema", schemars(with = "Vec<crate::revision::Line>", extend("maxItems" = MOST_LINES)))]
     pub lines: Vec<Box<RawValue>>,
     /// How far the device has read with these; null where the log is empty.
     pub read: Option<Place>,

@@ -15,6 +15,7 @@
 //! | a layout for a GPS receiver and as a lines table | [`laid`] |
 
 pub mod delimited;
+mod encoding;
 pub mod geojson;
 pub mod headings;
 pub mod laid;

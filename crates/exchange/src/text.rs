@@ -1,8 +1,8 @@
 //! Bytes to rows of cells: byte-order mark, UTF-8, UTF-16 or Windows-1252, comma, semicolon or tab.
 
+use crate::encoding::{utf_16, utf_16_mark, windows_1252};
 use crate::limits::{LONGEST_ROW, LOOKED_AT};
 use crate::table::plain;
-use encoding_rs::{Encoding, UTF_16BE, UTF_16LE, WINDOWS_1252};
 
 /// A file cut into rows and cells.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -51,9 +51,8 @@ pub struct Decoded {
 /// # Errors
 /// [`TextError`]
 pub fn decode(bytes: &[u8]) -> Result<Decoded, TextError> {
-    if let Some(encoding) = utf_16(bytes) {
-        let (text, _, damaged) = encoding.decode(bytes);
-        let text = text.into_owned();
+    if let Some(order) = utf_16_mark(bytes) {
+        let (text, damaged) = utf_16(bytes, order);
         let doubt = damaged.then(|| Doubt::CutOff { row: row_of(&text) });
         return if damaged && is_binary(text.as_bytes()) {
             Err(TextError::Binary)
@@ -74,8 +73,7 @@ pub fn decode(bytes: &[u8]) -> Result<Decoded, TextError> {
             if error.error_len().is_none() && !sound.is_ascii() {
                 (sound.into_owned(), Some(Doubt::CutOff { row }))
             } else {
-                let text = WINDOWS_1252.decode_without_bom_handling(bytes).0.into_owned();
-                (text, Some(Doubt::Windows1252 { row }))
+                (windows_1252(bytes), Some(Doubt::Windows1252 { row }))
             }
         }
     };
@@ -84,15 +82,6 @@ pub fn decode(bytes: &[u8]) -> Result<Decoded, TextError> {
 
 fn full(text: String, doubt: Option<Doubt>) -> Result<Decoded, TextError> {
     if text.trim().is_empty() { Err(TextError::Empty) } else { Ok(Decoded { text, doubt }) }
-}
-
-/// The encoding that the first two bytes name.
-fn utf_16(bytes: &[u8]) -> Option<&'static Encoding> {
-    match bytes {
-        [0xff, 0xfe, ..] => Some(UTF_16LE),
-        [0xfe, 0xff, ..] => Some(UTF_16BE),
-        _ => None,
-    }
 }
 
 /// The row that the end of this text stands in.
@@ -110,7 +99,7 @@ fn row_of(text: &str) -> u64 {
 /// ```
 pub fn is_binary(bytes: &[u8]) -> bool {
     let begin = &bytes[..bytes.len().min(LOOKED_AT)];
-    if utf_16(begin).is_some() {
+    if utf_16_mark(begin).is_some() {
         return false;
     }
     let control =

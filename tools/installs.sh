@@ -18,6 +18,7 @@ by_hand() {
     wasm_compiler) say "a compiler for the browser: rustup target add wasm32-unknown-unknown" ;;
     xmllint) say "xmllint: apt-get install libxml2-utils" ;;
     node) say "Node.js 18 or newer: apt-get install nodejs" ;;
+    strace) say "strace: apt-get install strace" ;;
     schemathesis) say "PyPI within reach, and Python 3 with venv: apt-get install python3-venv" ;;
     reference) say "PyPI within reach, Python 3 with venv, R with survey and boot: apt-get install python3-venv r-base-core r-cran-survey r-cran-boot" ;;
     esac
@@ -42,6 +43,8 @@ provide_cargo_bolero() {
 }
 
 provide_wasm_compiler() { tools/wasm-cargo prepare; }
+
+provide_strace() { have strace || system_packages strace; }
 
 provide_node() { have node || system_packages nodejs; }
 
@@ -89,6 +92,7 @@ needs_of() {
     golden) say wasm_compiler node ;;
     reference) say reference ;;
     server) say schemathesis ;;
+    synced) say strace ;;
     esac
 }
 

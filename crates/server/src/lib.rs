@@ -12,6 +12,7 @@
 //! | those who read | `readers` |
 //! | the built app | `files` |
 //! | the description of the interface | [`description`] |
+//! | devices for trials | [`trial`] |
 #![forbid(unsafe_code)]
 
 mod api;
@@ -22,6 +23,7 @@ mod files;
 mod port;
 mod readers;
 mod serve;
+pub mod trial;
 mod writer;
 
 pub use describe::description;

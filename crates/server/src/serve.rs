@@ -90,7 +90,14 @@ impl Server {
         if let Some(folder) = setup.app.as_ref().filter(|folder| !folder.join("index.html").is_file()) {
             return Err(NotServed::NoApp(folder.clone()));
         }
-        let mut keep = Sqlite::open_or_begin(&setup.notebook).map_err(NotServed::Notebook)?;
+        Self::on(Sqlite::open_or_begin(&setup.notebook).map_err(NotServed::Notebook)?, setup)
+    }
+
+    /// Listens for a notebook that is open already.
+    ///
+    /// # Errors
+    /// [`NotServed`]
+    pub fn on(mut keep: Sqlite, setup: &Setup) -> Result<Self, NotServed> {
         let (listener, before) = match port::bind(&mut keep, setup.port).map_err(NotServed::Notebook)? {
             Port::Bound(listener, before) => (listener, before),
             Port::Taken(port) => return Err(NotServed::PortTaken(port)),

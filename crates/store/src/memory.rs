@@ -6,12 +6,17 @@ use tautline_survey::record::{Added, Records};
 use tautline_survey::revision::{ActionId, RecordId, Revision, RevisionId};
 use tautline_survey::sync::{Entry, Place};
 
+/// What tells a revision apart, and where to look for it.
+type Name = (RecordId, RevisionId, String);
+
 /// Revisions in memory.
 #[derive(Clone, Debug, Default)]
 pub struct Memory {
     records: Records,
     /// What came in or was blanked when; a revision stands at its last change.
-    log: BTreeMap<u64, (RecordId, RevisionId, String)>,
+    log: BTreeMap<u64, Name>,
+    /// Where in the log each revision stands.
+    places: BTreeMap<Name, u64>,
     /// The last number of each batch, and its mark.
     marks: BTreeMap<u64, String>,
     last: u64,
@@ -37,8 +42,10 @@ impl Keep for Memory {
             marking.add(revision, added);
             if added != Added::Known {
                 let name = (revision.record(), revision.id(), revision.sha256().to_owned());
-                self.log.retain(|_, logged| *logged != name);
                 self.last += 1;
+                if let Some(before) = self.places.insert(name.clone(), self.last) {
+                    self.log.remove(&before);
+                }
                 self.log.insert(self.last, name);
             }
         }

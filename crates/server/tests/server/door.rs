@@ -1,6 +1,6 @@
 //! What doesn't come in: other names, other origins, what is too long, what is no message, what climbs out of the folder.
 
-use crate::common::Served;
+use crate::common::{Served, code, json};
 use tautline_survey::sync::MOST_LINES;
 
 /// A name of some other place that is made to lead to this computer, as in DNS rebinding.
@@ -12,10 +12,10 @@ fn another_name_for_this_computer_is_not_answered_to() {
     {
         for path in ["/api/health", "/", "/api/revisions"] {
             let answered = served.call(&format!("GET {path}"), &[&format!("Host: {host}")], b"");
-            assert_eq!((answered.status, answered.code()), (421, "door-host".to_owned()), "{host} {path}");
+            assert_eq!((answered.status, code(&answered)), (421, "door-host".to_owned()), "{host} {path}");
         }
     }
-    let port = served.port;
+    let port = served.address.port();
     let two =
         served.call("GET /api/health", &[&format!("Host: 127.0.0.1:{port}"), "Host: elsewhere.example"], b"");
     assert!(matches!(two.status, 400 | 421), "{two:?}");
@@ -30,7 +30,7 @@ fn a_page_of_another_place_has_no_say() {
             let answered =
                 served.call(first, &[&format!("Origin: {origin}"), "Content-Type: application/json"], b"{}");
             assert_eq!(
-                (answered.status, answered.code()),
+                (answered.status, code(&answered)),
                 (403, "door-origin".to_owned()),
                 "{first} {origin}"
             );
@@ -43,7 +43,7 @@ fn a_page_of_another_place_has_no_say() {
         // a link that leads to the app from elsewhere is followed
         assert_eq!(served.call("GET /", &[&format!("Sec-Fetch-Site: {site}")], b"").status, 200);
     }
-    let own = format!("Origin: http://127.0.0.1:{}", served.port);
+    let own = format!("Origin: http://127.0.0.1:{}", served.address.port());
     assert_eq!(served.call("GET /api/health", &[&own, "Sec-Fetch-Site: same-origin"], b"").status, 200);
 }
 
@@ -53,7 +53,7 @@ fn what_a_form_can_send_is_not_taken() {
     let served = Served::new(None);
     for kind in ["text/plain", "application/x-www-form-urlencoded", "multipart/form-data", ""] {
         let answered = served.call("POST /api/sync", &[&format!("Content-Type: {kind}")], b"{}");
-        assert_eq!((answered.status, answered.code()), (415, "api-not-json".to_owned()), "{kind}");
+        assert_eq!((answered.status, code(&answered)), (415, "api-not-json".to_owned()), "{kind}");
     }
 }
 
@@ -68,31 +68,31 @@ fn what_is_no_message_is_refused_in_words() {
     };
     for body in ["", "[]", "{}", "\u{fffd}", &whole("other", 1, ""), &whole("tautline.sync", 0, "")] {
         let answered = served.post("/api/sync", body);
-        assert_eq!((answered.status, answered.code()), (400, "sync-not-a-message".to_owned()), "{body}");
-        assert!(answered.json()["findings"][0]["text"].as_str().unwrap().contains("no message"));
+        assert_eq!((answered.status, code(&answered)), (400, "sync-not-a-message".to_owned()), "{body}");
+        assert!(json(&answered)["findings"][0]["text"].as_str().unwrap().contains("no message"));
     }
     let newer = served.post("/api/sync", &whole("tautline.sync", 2, ""));
-    assert_eq!((newer.status, newer.code()), (400, "sync-newer".to_owned()));
+    assert_eq!((newer.status, code(&newer)), (400, "sync-newer".to_owned()));
     let many = vec!["{}"; MOST_LINES + 1].join(",");
     let many = served.post("/api/sync", &whole("tautline.sync", 1, &many));
-    assert_eq!((many.status, many.code()), (400, "sync-too-many".to_owned()));
+    assert_eq!((many.status, code(&many)), (400, "sync-too-many".to_owned()));
     let long = served.post("/api/sync", &" ".repeat(13 << 20));
-    assert_eq!((long.status, long.code()), (413, "api-too-long".to_owned()));
+    assert_eq!((long.status, code(&long)), (413, "api-too-long".to_owned()));
     // lines that are none are named, and nothing is kept of them
     let answered = served.post("/api/sync", &whole("tautline.sync", 1, "1,{},null"));
     assert_eq!(answered.status, 200);
-    assert_eq!(answered.json()["refused"].as_array().unwrap().len(), 3);
-    assert_eq!(served.get("/api/health").json()["end"], serde_json::Value::Null);
+    assert_eq!(json(&answered)["refused"].as_array().unwrap().len(), 3);
+    assert_eq!(json(&served.get("/api/health"))["end"], serde_json::Value::Null);
 }
 
 #[test]
 fn addresses_and_methods_that_there_are_not() {
     let served = Served::new(None);
-    assert_eq!(served.get("/api/other").code(), "api-unknown");
+    assert_eq!(code(&served.get("/api/other")), "api-unknown");
     assert_eq!(served.get("/api/sync").status, 405);
-    assert_eq!(served.call("DELETE /api/revisions", &[], b"").code(), "api-method");
+    assert_eq!(code(&served.call("DELETE /api/revisions", &[], b"")), "api-method");
     for number in ["x", "-1", "1.5", "9223372036854775808"] {
-        assert_eq!(served.get(&format!("/api/revisions?after={number}")).code(), "api-not-a-number");
+        assert_eq!(code(&served.get(&format!("/api/revisions?after={number}"))), "api-not-a-number");
     }
     assert_eq!(served.get("/none").status, 404);
 }
@@ -161,7 +161,7 @@ fn files_are_those_of_the_folder_alone() {
     assert_eq!(of("/app-0123456789abcdef.js", &[]).body, b"plain");
     assert!(of("/", &[]).headers.contains("cache-control: no-cache"));
     // under its other name the app leads to its first, or what a browser holds would be split
-    let other = of("/", &[&format!("Host: localhost:{}", served.port)]);
+    let other = of("/", &[&format!("Host: localhost:{}", served.address.port())]);
     assert_eq!(other.status, 308);
-    assert!(other.headers.contains(&format!("location: http://127.0.0.1:{}/", served.port)));
+    assert!(other.headers.contains(&format!("location: http://127.0.0.1:{}/", served.address.port())));
 }

@@ -5,4 +5,5 @@
 mod common;
 mod described;
 mod door;
+mod full;
 mod sync;

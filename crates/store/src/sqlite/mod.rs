@@ -50,6 +50,18 @@ impl Sqlite {
         file::reader(path).map(|connection| Self { connection })
     }
 
+    /// Lets the file grow by so many pages and no further, as a disk would that is nearly full; for trials.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    pub fn let_grow_by(&self, pages: u32) -> Result<(), KeepError> {
+        let size = || -> rusqlite::Result<()> {
+            let now: u32 = self.connection.pragma_query_value(None, "page_count", |row| row.get(0))?;
+            self.connection.pragma_update_and_check(None, "max_page_count", now + pages, |_| Ok(()))
+        };
+        size().map_err(|error| fault(&error))
+    }
+
     /// Copies the whole notebook to a new file, while others may be writing, and checks the copy.
     ///
     /// # Errors

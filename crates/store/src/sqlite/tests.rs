@@ -148,8 +148,7 @@ fn a_full_disk_is_said_and_loses_nothing_acknowledged() {
     let kept: Vec<Revision> = (0..10).map(|number| device.revision(None, &[], &number.to_string())).collect();
     let mut keep = Sqlite::open_or_begin(&path).unwrap();
     keep.append(&kept).unwrap();
-    let pages: u32 = keep.connection.pragma_query_value(None, "page_count", |row| row.get(0)).unwrap();
-    keep.connection.pragma_update_and_check(None, "max_page_count", pages + 2, |_| Ok(())).unwrap();
+    keep.let_grow_by(2).unwrap();
     let long = "x".repeat(4000);
     let more: Vec<Revision> = (0..50).map(|_| device.revision(None, &[], &long)).collect();
     assert_eq!(keep.append(&more), Err(KeepError::Full));

@@ -15,7 +15,7 @@ fn a_full_disk_is_said_and_what_was_acknowledged_is_there() {
     let pages = |keep: &Sqlite| keep.let_grow_by(150).unwrap();
     let served = Served::begin(folder.clone(), None, |keep| {
         if small.is_none() {
-            pages(keep)
+            pages(keep);
         }
     });
     let mut device = Device::new(1);

@@ -1,8 +1,10 @@
-//! The suite that every implementer of [`Keep`] passes: call [`conformance`] in a test of it.
+//! The suite that every implementer of [`Keep`] passes: call [`conformance`] in a test of it, or [`conformance_later`] where
+//! its answers have to be waited for.
 //!
 //! The revisions in it are invented.
 
 use crate::keep::{Cursor, Keep, KeepError};
+use crate::later::{Later, at_once};
 use std::collections::BTreeSet;
 use tautline_survey::notebook::hand::{Draft, Hand};
 use tautline_survey::record::{heads, history};
@@ -87,82 +89,90 @@ fn ten(number: u64) -> [u8; 10] {
 /// # Panics
 /// where it does something else
 pub fn conformance(mut make: impl FnMut() -> Box<dyn Keep>) {
-    nothing_at_first(&*make());
-    a_batch_goes_in_once(&mut *make());
-    order_of_arrival_changes_nothing(&mut make);
-    two_corrections_of_one_parent_both_stay(&mut *make());
-    one_reads_on_from_a_cursor(&mut *make());
-    a_place_says_what_is_before_it(&mut make);
-    what_is_blanked_stays_blank(&mut *make());
-    what_nobody_knows_is_kept(&mut *make());
-    a_broken_batch_is_refused_whole(&mut *make());
-    damage_is_shown(&mut *make());
-    a_wrong_clock_changes_nothing(&mut *make());
-    an_action_is_found_again(&mut *make());
+    at_once(conformance_later(async || make()));
+}
+
+/// The same suite for an implementer that has to be waited for.
+///
+/// # Panics
+/// where it does something else
+pub async fn conformance_later<K: Later>(mut make: impl AsyncFnMut() -> K) {
+    nothing_at_first(&make().await).await;
+    a_batch_goes_in_once(&mut make().await).await;
+    order_of_arrival_changes_nothing(&mut make).await;
+    two_corrections_of_one_parent_both_stay(&mut make().await).await;
+    one_reads_on_from_a_cursor(&mut make().await).await;
+    a_place_says_what_is_before_it(&mut make).await;
+    what_is_blanked_stays_blank(&mut make().await).await;
+    what_nobody_knows_is_kept(&mut make().await).await;
+    a_broken_batch_is_refused_whole(&mut make().await).await;
+    damage_is_shown(&mut make().await).await;
+    a_wrong_clock_changes_nothing(&mut make().await).await;
+    an_action_is_found_again(&mut make().await).await;
 }
 
 const HELD: &str = "keeps its promise";
 
-fn nothing_at_first(keep: &dyn Keep) {
-    assert_eq!(keep.heads().expect(HELD), []);
-    assert_eq!(keep.since(Cursor::START, 10).expect(HELD), (vec![], Cursor::START));
-    assert_eq!(keep.counter().expect(HELD), 0);
+async fn nothing_at_first(keep: &impl Later) {
+    assert_eq!(keep.heads().await.expect(HELD), []);
+    assert_eq!(keep.since(Cursor::START, 10).await.expect(HELD), (vec![], Cursor::START));
+    assert_eq!(keep.counter().await.expect(HELD), 0);
 }
 
-fn a_batch_goes_in_once(keep: &mut dyn Keep) {
+async fn a_batch_goes_in_once(keep: &mut impl Later) {
     let mut device = Invented::device(1);
     let batch = [device.revision(None, &[], "a"), device.revision(None, &[], "b")];
-    let first = keep.append(&batch).expect(HELD);
+    let first = keep.append(&batch).await.expect(HELD);
     assert_eq!((first.new, first.known), (2, 0));
-    let again = keep.append(&[&batch[..], &batch[..1]].concat()).expect(HELD);
+    let again = keep.append(&[&batch[..], &batch[..1]].concat()).await.expect(HELD);
     assert_eq!((again.new, again.known), (0, 3));
-    assert_eq!(same(&keep.heads().expect(HELD)), same(&batch));
-    assert_eq!(keep.counter().expect(HELD), 2);
+    assert_eq!(same(&keep.heads().await.expect(HELD)), same(&batch));
+    assert_eq!(keep.counter().await.expect(HELD), 2);
 }
 
-fn order_of_arrival_changes_nothing(make: &mut impl FnMut() -> Box<dyn Keep>) {
+async fn order_of_arrival_changes_nothing<K: Later>(make: &mut impl AsyncFnMut() -> K) {
     let mut device = Invented::device(1);
     let first = device.revision(None, &[], "first");
     let record = Some(first.record());
     let second = device.revision(record, &[first.id()], "second");
     let third = device.revision(record, &[second.id()], "third");
     for order in [[&first, &second, &third], [&third, &second, &first], [&second, &third, &first]] {
-        let mut keep = make();
+        let mut keep = make().await;
         for revision in order {
-            keep.append(std::slice::from_ref(revision)).expect(HELD);
+            keep.append(std::slice::from_ref(revision)).await.expect(HELD);
         }
-        assert_eq!(keep.heads().expect(HELD), std::slice::from_ref(&third));
-        let own = keep.of_record(first.record()).expect(HELD);
+        assert_eq!(keep.heads().await.expect(HELD), std::slice::from_ref(&third));
+        let own = keep.of_record(first.record()).await.expect(HELD);
         let own: Vec<&Revision> = own.iter().collect();
         assert_eq!(history(&own), [&first, &second, &third]);
     }
     // a child that comes alone is a head, and its parents are known to be missing
-    let mut keep = make();
-    keep.append(std::slice::from_ref(&third)).expect(HELD);
-    assert_eq!(keep.heads().expect(HELD), [third]);
+    let mut keep = make().await;
+    keep.append(std::slice::from_ref(&third)).await.expect(HELD);
+    assert_eq!(keep.heads().await.expect(HELD), [third]);
 }
 
-fn two_corrections_of_one_parent_both_stay(keep: &mut dyn Keep) {
+async fn two_corrections_of_one_parent_both_stay(keep: &mut impl Later) {
     let (mut here, mut there) = (Invented::device(1), Invented::device(2));
     let first = here.revision(None, &[], "first");
     let record = Some(first.record());
     let one = here.revision(record, &[first.id()], "one");
     let other = there.revision(record, &[first.id()], "other");
-    keep.append(&[first.clone(), one.clone(), other.clone()]).expect(HELD);
-    assert_eq!(same(&keep.heads().expect(HELD)), same(&[one.clone(), other.clone()]));
+    keep.append(&[first.clone(), one.clone(), other.clone()]).await.expect(HELD);
+    assert_eq!(same(&keep.heads().await.expect(HELD)), same(&[one.clone(), other.clone()]));
     let settled = here.revision(record, &[one.id(), other.id()], "one");
-    keep.append(std::slice::from_ref(&settled)).expect(HELD);
-    assert_eq!(keep.heads().expect(HELD), [settled]);
-    assert_eq!(keep.of_record(first.record()).expect(HELD).len(), 4);
+    keep.append(std::slice::from_ref(&settled)).await.expect(HELD);
+    assert_eq!(keep.heads().await.expect(HELD), [settled]);
+    assert_eq!(keep.of_record(first.record()).await.expect(HELD).len(), 4);
 }
 
-fn one_reads_on_from_a_cursor(keep: &mut dyn Keep) {
+async fn one_reads_on_from_a_cursor(keep: &mut impl Later) {
     let mut device = Invented::device(1);
     let all: Vec<Revision> = (0..5).map(|number| device.revision(None, &[], &number.to_string())).collect();
-    keep.append(&all[..4]).expect(HELD);
+    keep.append(&all[..4]).await.expect(HELD);
     let (mut seen, mut cursor) = (Vec::new(), Cursor::START);
     loop {
-        let (some, upto) = keep.since(cursor, 3).expect(HELD);
+        let (some, upto) = keep.since(cursor, 3).await.expect(HELD);
         assert!(some.len() <= 3);
         if some.is_empty() {
             assert_eq!(upto, cursor);
@@ -173,81 +183,84 @@ fn one_reads_on_from_a_cursor(keep: &mut dyn Keep) {
         cursor = upto;
     }
     assert_eq!(same(&seen), same(&all[..4]));
-    keep.append(&all).expect(HELD);
-    assert_eq!(keep.since(cursor, 3).expect(HELD).0, all[4..]);
+    keep.append(&all).await.expect(HELD);
+    assert_eq!(keep.since(cursor, 3).await.expect(HELD).0, all[4..]);
 }
 
-fn a_place_says_what_is_before_it(make: &mut impl FnMut() -> Box<dyn Keep>) {
+async fn a_place_says_what_is_before_it<K: Later>(make: &mut impl AsyncFnMut() -> K) {
     let mut device = Invented::device(1);
     let all: Vec<Revision> = (0..4).map(|number| device.revision(None, &[], &number.to_string())).collect();
-    let (mut keep, mut same, mut other) = (make(), make(), make());
-    assert_eq!((keep.end().expect(HELD), keep.place(Cursor(1)).expect(HELD)), (None, None));
+    let (mut keep, mut same, mut other) = (make().await, make().await, make().await);
+    assert_eq!((keep.end().await.expect(HELD), keep.place(Cursor(1)).await.expect(HELD)), (None, None));
     for one in [&mut keep, &mut same] {
-        one.append(&all[..2]).expect(HELD);
-        one.append(&all[2..3]).expect(HELD);
+        one.append(&all[..2]).await.expect(HELD);
+        one.append(&all[2..3]).await.expect(HELD);
     }
-    other.append(&[all[0].clone(), all[3].clone()]).expect(HELD);
-    other.append(&all[2..3]).expect(HELD);
-    let log = keep.log(Cursor::START, 10).expect(HELD);
+    other.append(&[all[0].clone(), all[3].clone()]).await.expect(HELD);
+    other.append(&all[2..3]).await.expect(HELD);
+    let log = keep.log(Cursor::START, 10).await.expect(HELD);
     assert_eq!(log.len(), 3);
-    let end = keep.end().expect(HELD).expect(HELD);
+    let end = keep.end().await.expect(HELD).expect(HELD);
     assert_eq!(end.at, log[2].at);
-    assert_eq!(same.end().expect(HELD), Some(end.clone()));
+    assert_eq!(same.end().await.expect(HELD), Some(end.clone()));
     // the last entries are the same and the end is not, since what is before differs
-    assert_eq!(other.end().expect(HELD).map(|place| place.at), Some(end.at));
-    assert_ne!(other.end().expect(HELD), Some(end.clone()));
+    assert_eq!(other.end().await.expect(HELD).map(|place| place.at), Some(end.at));
+    assert_ne!(other.end().await.expect(HELD), Some(end.clone()));
     // a place in mid-batch is marked by its batch; none lies beyond the end
-    let mark = |keep: &dyn Keep, at: u64| keep.place(Cursor(at)).expect(HELD).map(|place| place.mark);
-    assert_eq!(mark(&*keep, log[0].at), mark(&*keep, log[1].at));
-    assert_ne!(mark(&*keep, log[1].at), Some(end.mark.clone()));
-    assert_eq!(mark(&*keep, end.at), Some(end.mark.clone()));
-    assert_eq!(mark(&*keep, end.at + 1), None);
-    assert_eq!(mark(&*keep, 0), None);
+    assert_eq!(mark(&keep, log[0].at).await, mark(&keep, log[1].at).await);
+    assert_ne!(mark(&keep, log[1].at).await, Some(end.mark.clone()));
+    assert_eq!(mark(&keep, end.at).await, Some(end.mark.clone()));
+    assert_eq!(mark(&keep, end.at + 1).await, None);
+    assert_eq!(mark(&keep, 0).await, None);
     // what brings nothing moves nothing; what is blanked does, and leaves the places before it as they are
-    keep.append(&all[..1]).expect(HELD);
-    assert_eq!(keep.end().expect(HELD), Some(end.clone()));
-    let before = mark(&*keep, log[0].at);
-    keep.append(&[all[0].erased()]).expect(HELD);
-    assert_ne!(keep.end().expect(HELD), Some(end.clone()));
-    assert_eq!((mark(&*keep, log[0].at), mark(&*keep, end.at)), (before, Some(end.mark)));
+    keep.append(&all[..1]).await.expect(HELD);
+    assert_eq!(keep.end().await.expect(HELD), Some(end.clone()));
+    let before = mark(&keep, log[0].at).await;
+    keep.append(&[all[0].erased()]).await.expect(HELD);
+    assert_ne!(keep.end().await.expect(HELD), Some(end.clone()));
+    assert_eq!((mark(&keep, log[0].at).await, mark(&keep, end.at).await), (before, Some(end.mark)));
 }
 
-fn what_is_blanked_stays_blank(keep: &mut dyn Keep) {
+async fn mark(keep: &impl Later, at: u64) -> Option<String> {
+    keep.place(Cursor(at)).await.expect(HELD).map(|place| place.mark)
+}
+
+async fn what_is_blanked_stays_blank(keep: &mut impl Later) {
     let mut device = Invented::device(1);
     let first = device.revision(None, &[], "a name");
-    keep.append(std::slice::from_ref(&first)).expect(HELD);
+    keep.append(std::slice::from_ref(&first)).await.expect(HELD);
     let after = device.revision(Some(first.record()), &[first.id()], "no name");
-    let (_, cursor) = keep.since(Cursor::START, 10).expect(HELD);
-    let done = keep.append(&[first.erased(), after.clone()]).expect(HELD);
+    let (_, cursor) = keep.since(Cursor::START, 10).await.expect(HELD);
+    let done = keep.append(&[first.erased(), after.clone()]).await.expect(HELD);
     assert_eq!((done.new, done.erased), (1, 1));
     // whoever reads on hears of both; an old copy that turns up again brings nothing back
-    assert_eq!(same(&keep.since(cursor, 10).expect(HELD).0), same(&[first.erased(), after.clone()]));
-    let again = keep.append(&[first.clone(), first.erased()]).expect(HELD);
+    assert_eq!(same(&keep.since(cursor, 10).await.expect(HELD).0), same(&[first.erased(), after.clone()]));
+    let again = keep.append(&[first.clone(), first.erased()]).await.expect(HELD);
     assert_eq!((again.new, again.known, again.erased), (0, 2, 0));
-    let own = keep.of_record(first.record()).expect(HELD);
+    let own = keep.of_record(first.record()).await.expect(HELD);
     assert_eq!(same(&own), same(&[first.erased(), after]));
     assert_eq!(own.iter().find(|one| one.id() == first.id()).map(Revision::sha256), Some(first.sha256()));
 }
 
-fn what_nobody_knows_is_kept(keep: &mut dyn Keep) {
+async fn what_nobody_knows_is_kept(keep: &mut impl Later) {
     let unknown = Invented::device(1).of_kind("of-a-newer-version", None, &[], "unread");
-    keep.append(std::slice::from_ref(&unknown)).expect(HELD);
-    assert_eq!(keep.since(Cursor::START, 10).expect(HELD).0, [unknown]);
+    keep.append(std::slice::from_ref(&unknown)).await.expect(HELD);
+    assert_eq!(keep.since(Cursor::START, 10).await.expect(HELD).0, [unknown]);
 }
 
-fn a_broken_batch_is_refused_whole(keep: &mut dyn Keep) {
+async fn a_broken_batch_is_refused_whole(keep: &mut impl Later) {
     let mut device = Invented::device(1);
     let (good, other) = (device.revision(None, &[], "good"), device.revision(None, &[], "other"));
     let content = other.content_text().map(str::to_owned);
     let broken =
         Revision::kept(&good.head_text(), good.sha256().to_owned(), content).expect("its head is whole");
-    let refused = keep.append(&[other, broken.clone()]);
+    let refused = keep.append(&[other, broken.clone()]).await;
     assert_eq!(refused, Err(KeepError::NotWhole(Box::new(broken))));
-    assert_eq!(keep.heads().expect(HELD), []);
+    assert_eq!(keep.heads().await.expect(HELD), []);
 }
 
 /// Revisions in a circle can't be made honestly; a person still gets to see them.
-fn damage_is_shown(keep: &mut dyn Keep) {
+async fn damage_is_shown(keep: &mut impl Later) {
     let mut device = Invented::device(1);
     let mut dry = device.clone();
     let first = dry.revision(None, &[], "first");
@@ -257,8 +270,8 @@ fn damage_is_shown(keep: &mut dyn Keep) {
     let back = Invented::device(7).revision(Some(first.record()), &[circle.id(), named.id()], "second");
     assert_eq!(named.id(), back.id(), "one id, two revisions");
     let all = [circle, named, back];
-    keep.append(&all).expect(HELD);
-    let found = keep.heads().expect(HELD);
+    keep.append(&all).await.expect(HELD);
+    let found = keep.heads().await.expect(HELD);
     assert_eq!(
         same(&found),
         same(&heads(&all.iter().collect::<Vec<_>>()).into_iter().cloned().collect::<Vec<_>>())
@@ -266,22 +279,22 @@ fn damage_is_shown(keep: &mut dyn Keep) {
     assert!(!found.is_empty());
 }
 
-fn a_wrong_clock_changes_nothing(keep: &mut dyn Keep) {
+async fn a_wrong_clock_changes_nothing(keep: &mut impl Later) {
     let mut device = Invented { second: 80_000, ..Invented::device(1) };
     let first = device.revision(None, &[], "first");
     device.second = 10;
     let second = device.revision(Some(first.record()), &[first.id()], "second");
-    keep.append(&[second.clone(), first.clone()]).expect(HELD);
-    assert_eq!(keep.heads().expect(HELD), std::slice::from_ref(&second));
-    let own = keep.of_record(first.record()).expect(HELD);
+    keep.append(&[second.clone(), first.clone()]).await.expect(HELD);
+    assert_eq!(keep.heads().await.expect(HELD), std::slice::from_ref(&second));
+    let own = keep.of_record(first.record()).await.expect(HELD);
     assert_eq!(history(&own.iter().collect::<Vec<_>>()), [&first, &second]);
 }
 
-fn an_action_is_found_again(keep: &mut dyn Keep) {
+async fn an_action_is_found_again(keep: &mut impl Later) {
     let mut device = Invented::device(1);
     let batch = [device.revision(None, &[], "a"), device.revision(None, &[], "b")];
-    keep.append(&batch).expect(HELD);
-    assert_eq!(keep.of_action(batch[1].head().action.id).expect(HELD), batch[1..]);
+    keep.append(&batch).await.expect(HELD);
+    assert_eq!(keep.of_action(batch[1].head().action.id).await.expect(HELD), batch[1..]);
 }
 
 /// Revisions as a set, for comparing.

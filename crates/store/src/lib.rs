@@ -7,6 +7,7 @@
 //! | what | module |
 //! | --- | --- |
 //! | what every implementer can do | [`Keep`] |
+//! | the same, where answers have to be waited for | [`Later`] |
 //! | the suite that every implementer passes | [`conformance`] |
 //! | what a shared notebook answers to its devices | [`desk`] |
 //! | revisions in memory | [`Memory`] |
@@ -16,11 +17,13 @@
 pub mod conformance;
 pub mod desk;
 mod keep;
+mod later;
 mod memory;
 #[cfg(feature = "sqlite")]
 mod sqlite;
 
 pub use keep::{Appended, Cursor, Keep, KeepError};
+pub use later::Later;
 pub use memory::Memory;
 #[cfg(feature = "sqlite")]
 pub use sqlite::{SCHEMA_VERSION, Sqlite};

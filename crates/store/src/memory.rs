@@ -23,6 +23,33 @@ pub struct Memory {
 }
 
 impl Memory {
+    /// What another memory held: its log and its marks, as [`Keep::log`] and [`Memory::marks`] gave them.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_store::{Cursor, Keep, Memory};
+    /// let kept = Memory::default();
+    /// let again = Memory::restored(kept.log(Cursor::START, usize::MAX)?, kept.marks().clone());
+    /// assert_eq!(again.end()?, kept.end()?);
+    /// # Ok::<(), tautline_store::KeepError>(())
+    /// ```
+    pub fn restored(log: impl IntoIterator<Item = Entry>, marks: BTreeMap<u64, String>) -> Self {
+        let mut memory = Self { marks, ..Self::default() };
+        for Entry { at, revision } in log {
+            let name = (revision.record(), revision.id(), revision.sha256().to_owned());
+            memory.places.insert(name.clone(), at);
+            memory.log.insert(at, name);
+            memory.last = memory.last.max(at);
+            memory.records.add(revision);
+        }
+        memory
+    }
+
+    /// The last number of each batch, and its mark.
+    pub const fn marks(&self) -> &BTreeMap<u64, String> {
+        &self.marks
+    }
+
     /// The revisions as a set.
     pub const fn records(&self) -> &Records {
         &self.records

@@ -1,6 +1,6 @@
 //! What was found: beside the figure what weighs on it, and in full under the checks, with what persons settled.
 
-use crate::markup::{around, escape, link, text};
+use crate::document::{self, Beside, Block, Excerpt, Item, ListOf, heading, paragraph};
 use crate::page::Page;
 use std::collections::BTreeSet;
 use tautline_survey::assess::Assessment;
@@ -63,61 +63,60 @@ impl Found<'_> {
         self.open.iter().filter(|one| one.weight == weight).copied().collect()
     }
 
-    /// What was looked for, how much was found, and each finding: the heaviest first, what persons settled last.
-    pub(crate) fn in_full(&self, heading: &str, page: &Page) -> String {
+    /// What was looked for, how much was found, and each finding under a heading of this level: the heaviest first, what
+    /// persons settled last.
+    pub(crate) fn in_full(&self, level: u8, page: &Page) -> Vec<Block> {
         let looked = Message::new("report-looked-for").with("kinds", KINDS.len());
         let counts = Message::new("check-counts")
             .with("must", self.to_settle())
             .with("look", self.of_weight(Weight::HaveALook).len())
             .with("settled", self.settled.len());
-        let mut markup = text("p", &format!("{} {}", page.say(&looked), page.say(&counts)));
+        let mut blocks = vec![paragraph(format!("{} {}", page.say(&looked), page.say(&counts)))];
         for (weight, kind) in HEADINGS {
-            let own: String = self.of_weight(weight).into_iter().map(|one| item(one, page)).collect();
-            markup += &headed(heading, kind, &own, page);
+            let own = self.of_weight(weight).into_iter().map(|one| item(one, page)).collect();
+            blocks.extend(headed(level, kind, own, page));
         }
         let settled = self.settled.iter().filter_map(|one| one.settled_words());
-        let settled: String = settled.map(|said| text("li", &page.say(&said))).collect();
-        markup + &headed(heading, "heading-settled", &settled, page)
+        let settled = settled.map(|said| Item::said(page.say(&said))).collect();
+        blocks.extend(headed(level, "heading-settled", settled, page));
+        blocks
     }
 
     /// What weighs on a figure, for the place right beside it; the rest is said under the checks.
-    pub(crate) fn beside_the_figure(&self, checks_id: &str, page: &Page) -> String {
-        let mut markup = String::new();
+    pub(crate) fn beside_the_figure(&self, checks_id: &str, page: &Page) -> Option<Beside> {
+        let mut kinds = Vec::new();
         for (weight, kind) in &HEADINGS[..2] {
             let own = self.of_weight(*weight);
-            let shown = if own.len() <= MOST_BESIDE || *weight == Weight::MustSettle {
-                own.into_iter().map(|one| text("li", &page.say(&one.words()))).collect()
+            let items: Vec<Item> = if own.len() <= MOST_BESIDE || *weight == Weight::MustSettle {
+                own.into_iter().map(|one| Item::said(page.say(&one.words()))).collect()
             } else {
                 let count = Message::new("report-more-to-look-at").with("count", own.len());
-                around("li", &link(checks_id, &page.say(&count)))
+                vec![Item::leading_to(checks_id.to_owned(), page.say(&count))]
             };
-            markup += &headed("p class=\"label\"", kind, &shown, page);
+            if !items.is_empty() {
+                kinds.push(document::Kind { label: label(kind, page), items });
+            }
         }
-        if markup.is_empty() {
-            return markup;
-        }
-        let label = escape(&page.word("report-beside"));
-        around(&format!("div class=\"cautions\" role=\"note\" aria-label=\"{label}\""), &markup)
+        (!kinds.is_empty()).then(|| Beside { label: page.word("report-beside"), kinds })
     }
+}
+
+/// A heading without the colon that it has on a screen of letters.
+fn label(code: &str, page: &Page) -> String {
+    page.word(code).trim_end_matches(':').to_owned()
 }
 
 /// A heading and its list; nothing where the list is empty.
-fn headed(heading: &str, code: &str, items: &str, page: &Page) -> String {
-    if items.is_empty() {
-        return String::new();
-    }
-    text(heading, page.word(code).trim_end_matches(':')) + &around("ul", items)
+fn headed(level: u8, code: &str, items: Vec<Item>, page: &Page) -> Vec<Block> {
+    let list = document::list(ListOf::Sentences, items);
+    list.map_or_else(Vec::new, |list| vec![heading(level, label(code, page)), list])
 }
 
 /// A finding, with the row it stands in where a person typed that by hand.
-fn item(finding: &Finding, page: &Page) -> String {
-    let said = escape(&page.say(&finding.words()));
-    let row = finding.excerpt.as_ref().map(|excerpt| {
-        let label = escape(&page.word("report-excerpt"));
-        text(
-            &format!("pre tabindex=\"0\" role=\"group\" aria-label=\"{label}\""),
-            &picture(excerpt).join("\n"),
-        )
-    });
-    around("li", &(said + &row.unwrap_or_default()))
+fn item(finding: &Finding, page: &Page) -> Item {
+    let excerpt = finding
+        .excerpt
+        .as_ref()
+        .map(|excerpt| Excerpt { label: page.word("report-excerpt"), rows: picture(excerpt) });
+    Item { excerpt, ..Item::said(page.say(&finding.words())) }
 }

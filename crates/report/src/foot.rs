@@ -1,35 +1,43 @@
 //! The end of the page: what was found on reading the files, cautions, the files, and how to know the data again.
 
 use crate::checks;
-use crate::markup::{around, list, text};
+use crate::document::{Fingerprint, Item, ListOf, Section, list, sentences};
 use crate::page::Page;
 use tautline_survey::assess::Assessment;
 use tautline_survey::message::Message;
 
 /// What was found on reading the files that speaks of no site on the page; nothing where nothing was.
-pub(crate) fn found_on_reading(assessments: &[&Assessment], page: &Page) -> String {
+pub(crate) fn found_on_reading(assessments: &[&Assessment], page: &Page) -> Option<Section> {
     let found = checks::of_nothing_here(assessments, page);
-    if found.is_empty() {
-        return String::new();
-    }
-    text("h2 id=\"found\"", &page.word("report-reading-findings")) + &found.in_full("h3", page)
+    (!found.is_empty()).then(|| Section {
+        key: "found",
+        heading: page.word("report-reading-findings"),
+        blocks: found.in_full(3, page),
+    })
 }
 
-/// Cautions, files, fingerprint.
-pub(crate) fn foot(page: &Page) -> String {
+/// Cautions and files.
+pub(crate) fn sections(page: &Page) -> Vec<Section> {
     let cautions = page.each(&["report-caution-advice", "report-caution-rule", "report-caution-local"]);
-    let mut markup = text("h2 id=\"cautions\"", &page.word("report-cautions")) + &list(&cautions);
-    let Some(print) = page.input.fingerprint() else { return markup };
-    let files: Vec<String> = page
+    let files: Vec<Item> = page
         .input
         .files
         .iter()
         .map(|file| {
             let sha: String = file.sha256.chars().take(12).collect();
-            page.say(&Message::new("report-file").with("name", file.name.as_str()).with("sha", sha))
+            let said = Message::new("report-file").with("name", file.name.as_str()).with("sha", sha);
+            Item::said(page.say(&said))
         })
         .collect();
-    markup += &text("h2 id=\"files\"", &page.word("report-files"));
-    markup += &around("div class=\"files\"", &list(&files));
-    markup + &text("p class=\"print\"", &page.say(&Message::new("report-fingerprint").with("print", print)))
+    let part = |key, heading: &str, block| Section { key, heading: page.word(heading), blocks: vec![block] };
+    let cautions = sentences(cautions).map(|list| part("cautions", "report-cautions", list));
+    let files = list(ListOf::Files, files).map(|list| part("files", "report-files", list));
+    cautions.into_iter().chain(files).collect()
+}
+
+/// How to know the data again.
+pub(crate) fn fingerprint(page: &Page) -> Option<Fingerprint> {
+    let print = page.input.fingerprint()?;
+    let said = page.say(&Message::new("report-fingerprint").with("print", print.as_str()));
+    Some(Fingerprint { print, said })
 }

@@ -1,6 +1,7 @@
 //! The first page of several sites: each with its figure and its verdict, and the way to it.
 
-use crate::markup::{Column, Table, around, link, text};
+use crate::document::{Contents, Item};
+use crate::markup::{Column, Table};
 use crate::page::{Page, site_id};
 use crate::tables::columns;
 use crate::{checks, shown, verdict};
@@ -8,7 +9,7 @@ use tautline_survey::assess::{Assessment, Attribute};
 use tautline_survey::goal::Subject;
 
 /// Every site with its verdicts, and what comes after the sites.
-pub(crate) fn contents(sorted: &[&Assessment], page: &Page) -> String {
+pub(crate) fn contents(sorted: &[&Assessment], page: &Page) -> Contents {
     let headings = [
         (Column::Text, "report-column-site"),
         (Column::Text, "report-column-verdict"),
@@ -40,9 +41,7 @@ pub(crate) fn contents(sorted: &[&Assessment], page: &Page) -> String {
         ("cautions", "report-cautions", true),
         ("files", "report-files", !page.input.files.is_empty()),
     ];
-    let there = after.iter().filter(|(.., there)| *there);
-    let after: String = there.map(|(id, heading, _)| around("li", &link(id, &page.word(heading)))).collect();
-    let inner =
-        text("h2 id=\"contents\"", &page.word("report-sites")) + &table.markup() + &around("ul", &after);
-    around("nav class=\"contents\" aria-labelledby=\"contents\"", &inner)
+    let after = after.into_iter().filter(|(.., there)| *there);
+    let after = after.map(|(id, heading, _)| Item::leading_to(id.to_owned(), page.word(heading))).collect();
+    Contents { heading: page.word("report-sites"), table: table.finished(), after }
 }

@@ -1,46 +1,53 @@
-//! Reports of a site: one page that stands alone, for the screen and for paper.
+//! Reports of sites: the verdict in plain words first, then what it rests on, down to the readings.
 //!
-//! A page says the verdict in plain words first, then for a specialist, then shows the pictures and tables it rests
-//! on, down to the readings. All its words come from the catalogue; nothing is computed here.
+//! What a report says is one [`document::Report`]; the page, the plain text and the typeset report (feature `pdf`) show
+//! it. All its words come from the catalogue; nothing is computed here.
 //!
 //! | what | module |
 //! | --- | --- |
+//! | what is told, and for whom | `telling` |
+//! | the report as data | [`document`] |
 //! | the first page of several sites | `front` |
-//! | one site in one year | `site`, with `verdict`, `tables`, `pictures` |
+//! | one site in one year | `site`, with `verdict`, `tables`, `pictures`, `onward` |
 //! | years side by side | `years` |
 //! | what was found | `checks` |
 //! | formulas and arithmetic | `work` |
 //! | the methods paragraph | `methods` |
 //! | every reading | `readings` |
 //! | cautions, files, fingerprint | `foot` |
+//! | shown as a page, as text, as PDF | `html`, `plain`, `print` |
 #![forbid(unsafe_code)]
 
 mod checks;
+pub mod document;
 mod foot;
 mod front;
+mod html;
 mod markup;
 mod methods;
 mod page;
 mod pictures;
+mod plain;
 mod readings;
 mod shown;
 mod site;
 mod tables;
+mod telling;
 mod verdict;
 mod work;
 mod years;
 
+pub use telling::{Reader, Telling};
+
 use core::cmp::Reverse;
-use markup::{around, escape, text};
-use page::{Page, site_id};
+use document::{Report, Sheet};
+use page::{Medium, Page, site_id};
 use tautline_survey::assess::{Assessment, Question, natural_order};
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_words::Words;
 
-const STYLE: &str = include_str!("page.css");
-
-/// The page of one or more sites: site by site, the newest year first.
+/// The page of one or more sites for a specialist: site by site, the newest year first.
 ///
 /// The page stands alone: no scripts, no other files, and the same page for the same input. `question` is what the
 /// assessments answer; the methods paragraph is written from it. The input is one that was read and checked
@@ -55,39 +62,56 @@ const STYLE: &str = include_str!("page.css");
 /// assert!(page.contains("nothing to report"));
 /// ```
 pub fn html(input: &Input, question: &Question, assessments: &[Assessment], words: &Words) -> String {
-    let sorted = in_order(assessments);
-    let page = Page::new(input, question, &sorted, words);
+    page_of(&Telling::new(input, question, assessments, words))
+}
+
+/// The page for any reader; see [`html`].
+pub fn page_of(telling: &Telling) -> String {
+    html::page(&report(telling, Medium::Screen), &telling.words.word("report-skip"))
+}
+
+/// The report as plain text, in rows of at most 100 characters where no cell of a table is longer.
+///
+/// # Example
+/// ```
+/// use tautline_report::{Telling, text_of};
+/// use tautline_survey::{assess::Question, input::Input};
+/// let words = tautline_words::Words::english();
+/// let text = text_of(&Telling::new(&Input::default(), &Question::default(), &[], &words));
+/// assert!(text.contains("nothing to report"));
+/// ```
+pub fn text_of(telling: &Telling) -> String {
+    plain::text(&report(telling, Medium::Plain))
+}
+
+/// What a report says, for one way to show it.
+fn report(telling: &Telling, medium: Medium) -> Report {
+    let page = Page::new(telling, medium);
+    let sorted = in_order(telling.assessments);
     let heading = page.word("report-title");
     let title = match sorted.as_slice() {
         [only] => shown::title(only, &page),
         _ => heading.clone(),
     };
-    let mut body = text("h1", &heading) + &text("p class=\"about\"", &page.word("report-about"));
-    if sorted.is_empty() {
-        body += &text("p", &page.word("report-nothing"));
+    let sites = sorted.iter().enumerate();
+    let readings = page.reader.reads_readings().then(|| readings::appendix(&sorted, &page)).flatten();
+    Report {
+        format: document::FORMAT,
+        version: document::VERSION,
+        language: telling.words.language().to_owned(),
+        reader: telling.reader.name(),
+        software: env!("CARGO_PKG_VERSION"),
+        heading,
+        about: page.word("report-about"),
+        nothing: sorted.is_empty().then(|| page.word("report-nothing")),
+        contents: (sorted.len() > 1).then(|| front::contents(&sorted, &page)),
+        sites: sites.map(|(at, one)| site::told(&site_id(at), one, &years_of(at, &sorted), &page)).collect(),
+        closing: foot::found_on_reading(&sorted, &page).into_iter().chain(readings).collect(),
+        foot: foot::sections(&page),
+        fingerprint: foot::fingerprint(&page),
+        sheet: sheet(&title, &page),
+        title,
     }
-    if sorted.len() > 1 {
-        body += &front::contents(&sorted, &page);
-    }
-    for (number, assessment) in sorted.iter().enumerate() {
-        body += &site::section(&site_id(number), assessment, &years_of(number, &sorted), &page);
-    }
-    body += &foot::found_on_reading(&sorted, &page);
-    body += &readings::appendix(&sorted, &page);
-    let skip = around("a class=\"skip\" href=\"#main\"", &escape(&page.word("report-skip")));
-    let main = around("main id=\"main\"", &body);
-    let foot = around("footer", &foot::foot(&page));
-    let head = format!(
-        "<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n{}{}",
-        text("title", &title),
-        around("style", &format!("{}{STYLE}{}", tautline_figures::STYLESHEET, sheet_foot(&title, &page))),
-    );
-    format!(
-        "<!DOCTYPE html>\n<html lang=\"{}\">\n{}{}</html>\n",
-        escape(words.language()),
-        around("head", &head),
-        around("body", &(skip + &main + &foot))
-    )
 }
 
 /// Sites in the order of their names, and of their plots, the newest year of each first.
@@ -112,8 +136,8 @@ fn years_of<'a>(number: usize, sorted: &[&'a Assessment]) -> Vec<(String, &'a As
     all.map(|(at, &other)| (site_id(at), other)).collect()
 }
 
-/// What stands at the foot of every printed sheet: the title and the data's fingerprint, and the number of the sheet.
-fn sheet_foot(title: &str, page: &Page) -> String {
+/// What stands at the foot of every printed sheet: the title, the data's fingerprint, and what its number is of.
+fn sheet(title: &str, page: &Page) -> Sheet {
     let left = match page.input.fingerprint() {
         Some(print) => page.say(
             &Message::new("report-sheet-foot")
@@ -122,33 +146,5 @@ fn sheet_foot(title: &str, page: &Page) -> String {
         ),
         None => title.to_owned(),
     };
-    let [left, of] = [left, page.word("report-sheet-of")].map(|text| css_text(&text));
-    format!(
-        "@page{{@bottom-left{{content:{left}}}@bottom-right{{content:counter(page) {of} counter(pages)}}}}\n"
-    )
-}
-
-/// A text as a string of a stylesheet: whatever isn't a plain letter, digit or space is written by its number.
-fn css_text(text: &str) -> String {
-    let safe: String = text
-        .chars()
-        .map(|c| {
-            if c.is_ascii_alphanumeric() || c == ' ' {
-                c.to_string()
-            } else {
-                format!("\\{:x} ", u32::from(c))
-            }
-        })
-        .collect();
-    format!("\"{safe}\"")
-}
-
-#[cfg(test)]
-mod tests {
-    use super::css_text;
-
-    #[test]
-    fn no_text_leaves_a_string_of_the_stylesheet() {
-        assert_eq!(css_text("a\"}</style>é"), "\"a\\22 \\7d \\3c \\2f style\\3e \\e9 \"");
-    }
+    Sheet { left, of: page.word("report-sheet-of") }
 }

@@ -1,5 +1,9 @@
 //! The few pieces of markup that a page is made of. All text passes through [`escape`].
 
+use crate::document::{self, Heading, Picture, Row, Term};
+
+pub(crate) use crate::document::Column;
+
 /// Text as it may stand in markup; characters that no page may hold become U+FFFD.
 pub(crate) fn escape(text: &str) -> String {
     let mut safe = String::with_capacity(text.len());
@@ -34,38 +38,17 @@ pub(crate) fn link(id: &str, content: &str) -> String {
     format!("<a href=\"#{id}\">{}</a>", escape(content))
 }
 
-/// A list of texts; nothing where there are none.
-pub(crate) fn list(items: &[String]) -> String {
-    if items.is_empty() {
-        return String::new();
-    }
-    around("ul", &items.iter().map(|item| text("li", item)).collect::<String>())
-}
-
-/// Terms and what is said of them; one of which nothing is said is left out.
-pub(crate) fn terms(pairs: &[(String, String)]) -> String {
-    let said = pairs.iter().filter(|(_, said)| !said.is_empty());
-    let inner: String = said.map(|(term, said)| text("dt", term) + &text("dd", said)).collect();
+/// Terms and what is said of them.
+pub(crate) fn terms(terms: &[Term]) -> String {
+    let inner: String = terms.iter().map(|one| text("dt", &one.term) + &text("dd", &one.said)).collect();
     if inner.is_empty() { inner } else { around("dl", &inner) }
 }
 
 /// A picture drawn for a wide and for a narrow page; the style shows one of them.
-pub(crate) fn picture(wide: &str, narrow: &str) -> String {
-    let both = around("div class=\"wide\"", wide) + &around("div class=\"narrow\"", narrow);
+pub(crate) fn picture(picture: &Picture) -> String {
+    let drawn = picture.drawings.iter().zip(["wide", "narrow"]);
+    let both: String = drawn.map(|(svg, width)| around(&format!("div class=\"{width}\""), svg)).collect();
     around("figure", &both)
-}
-
-/// What the cells of a column hold.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Column {
-    /// Words, which may be broken over rows.
-    Text,
-    /// A name, a date: kept in one row.
-    Name,
-    /// A figure: kept in one row, to the right.
-    Figure,
-    /// An interval, or the words for why there is none: to the right, broken where there are words.
-    Interval,
 }
 
 impl Column {
@@ -82,7 +65,7 @@ impl Column {
 /// A table of more rows may be broken over sheets.
 const MOST_UNBROKEN: usize = 16;
 
-/// A table whose first column names its rows.
+/// A table whose first column names its rows, in the making.
 pub(crate) struct Table {
     caption: String,
     id: Option<String>,
@@ -111,47 +94,57 @@ impl Table {
         self.rows.push((Some(id), cells));
     }
 
-    /// The table in a box of its own, which scrolls where the page is narrower; columns without a word are left out.
-    pub(crate) fn markup(&self) -> String {
+    /// The table without the columns in which nothing stands; nothing where nothing stands in any.
+    pub(crate) fn finished(self) -> Option<document::Table> {
         let used: Vec<usize> = (0..self.columns.len())
             .filter(|&at| self.rows.iter().any(|(_, row)| row.get(at).is_some_and(|cell| !cell.is_empty())))
             .collect();
         if used.is_empty() {
-            return String::new();
+            return None;
         }
-        let head: String = used
-            .iter()
-            .map(|&at| {
-                let (column, heading) = &self.columns[at];
-                text(&format!("th scope=\"col\"{}", column.class()), heading)
-            })
-            .collect();
-        let body: String =
-            self.rows.iter().map(|(to, row)| self.row_markup(&used, to.as_deref(), row)).collect();
-        let inner = around("caption", &text("span", &self.caption))
-            + &around("thead", &around("tr", &head))
-            + &around("tbody", &body);
-        // a box that scrolls must be reachable by keyboard, and then it needs a name
-        let name = escape(&self.caption);
-        let id = self.id.as_ref().map(|id| format!(" id=\"{id}\"")).unwrap_or_default();
-        // a table that fits a sheet isn't torn in print
-        let class = if self.rows.len() <= MOST_UNBROKEN { "table short" } else { "table" };
-        let tag = format!("div class=\"{class}\"{id} tabindex=\"0\" role=\"group\" aria-label=\"{name}\"");
-        around(&tag, &around("table", &inner))
+        let heading = |&at: &usize| {
+            let (holds, text) = self.columns[at].clone();
+            Heading { text, holds }
+        };
+        let columns = used.iter().map(heading).collect();
+        let row = |(to, cells): (Option<String>, Vec<String>)| {
+            let cells = used.iter().map(|&at| cells.get(at).cloned().unwrap_or_default()).collect();
+            Row { to, cells }
+        };
+        let rows = self.rows.into_iter().map(row).collect();
+        Some(document::Table { caption: self.caption, id: self.id, columns, rows })
     }
+}
 
-    fn row_markup(&self, used: &[usize], to: Option<&str>, row: &[String]) -> String {
-        let cells = used.iter().enumerate().map(|(place, &at)| {
-            let cell = row.get(at).map_or("", String::as_str);
-            let class = self.columns[at].0.class();
-            match (place, to) {
-                (0, Some(id)) => around(&format!("th scope=\"row\"{class}"), &link(id, cell)),
-                (0, None) => text(&format!("th scope=\"row\"{class}"), cell),
-                _ => text(&format!("td{class}"), cell),
-            }
-        });
-        around("tr", &cells.collect::<String>())
-    }
+/// A table in a box of its own, which scrolls where the page is narrower.
+pub(crate) fn table(table: &document::Table) -> String {
+    let head = table
+        .columns
+        .iter()
+        .map(|column| text(&format!("th scope=\"col\"{}", column.holds.class()), &column.text));
+    let body = table.rows.iter().map(|row| row_of(table, row));
+    let inner = around("caption", &text("span", &table.caption))
+        + &around("thead", &around("tr", &head.collect::<String>()))
+        + &around("tbody", &body.collect::<String>());
+    // a box that scrolls must be reachable by keyboard, and then it needs a name
+    let name = escape(&table.caption);
+    let id = table.id.as_ref().map(|id| format!(" id=\"{id}\"")).unwrap_or_default();
+    // a table that fits a sheet isn't torn in print
+    let class = if table.rows.len() <= MOST_UNBROKEN { "table short" } else { "table" };
+    let tag = format!("div class=\"{class}\"{id} tabindex=\"0\" role=\"group\" aria-label=\"{name}\"");
+    around(&tag, &around("table", &inner))
+}
+
+fn row_of(table: &document::Table, row: &Row) -> String {
+    let cells = row.cells.iter().zip(&table.columns).enumerate().map(|(place, (cell, column))| {
+        let class = column.holds.class();
+        match (place, &row.to) {
+            (0, Some(id)) => around(&format!("th scope=\"row\"{class}"), &link(id, cell)),
+            (0, None) => text(&format!("th scope=\"row\"{class}"), cell),
+            _ => text(&format!("td{class}"), cell),
+        }
+    });
+    around("tr", &cells.collect::<String>())
 }
 
 #[cfg(test)]
@@ -165,7 +158,7 @@ mod tests {
         assert_eq!(escape(hostile), safe);
         let mut table = Table::new(hostile.into(), vec![(Column::Text, hostile.into())]);
         table.row_leading_to("site-1".into(), vec![hostile.into()]);
-        let markup = table.markup();
+        let markup = super::table(&table.finished().unwrap());
         assert_eq!(markup.matches(safe).count(), 4, "caption, label, heading, cell");
         assert!(!markup.contains("<script"));
     }
@@ -175,6 +168,7 @@ mod tests {
         let column = |name: &str| (Column::Name, name.to_owned());
         let mut table = Table::new("t".into(), vec![column("a"), column("b"), column("c")]);
         table.row(vec!["1".into(), String::new(), "3".into()]);
-        assert!(table.markup().contains(">c</th>") && !table.markup().contains(">b</th>"));
+        let markup = super::table(&table.finished().unwrap());
+        assert!(markup.contains(">c</th>") && !markup.contains(">b</th>"));
     }
 }

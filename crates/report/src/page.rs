@@ -1,27 +1,41 @@
 //! What every part of a page needs: the input, what was asked of it, the words, and the colours of the species.
 
 use crate::pictures::Tones;
-use tautline_survey::assess::{Assessment, Question};
+use crate::telling::{Reader, Telling};
+use tautline_survey::assess::Question;
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_words::Words;
+
+/// What the pictures are drawn for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Medium {
+    /// Wide and narrow, coloured by the page's style.
+    Screen,
+    /// Once, in colours of their own.
+    #[cfg_attr(
+        not(feature = "pdf"),
+        expect(dead_code, reason = "only the typeset report is drawn for print")
+    )]
+    Print,
+    /// Not at all.
+    Plain,
+}
 
 /// The page in the making.
 pub(crate) struct Page<'a> {
     pub(crate) input: &'a Input,
     pub(crate) question: &'a Question,
     pub(crate) words: &'a Words,
+    pub(crate) reader: Reader,
+    pub(crate) medium: Medium,
     pub(crate) tones: Tones,
 }
 
 impl<'a> Page<'a> {
-    pub(crate) fn new(
-        input: &'a Input,
-        question: &'a Question,
-        assessments: &[&Assessment],
-        words: &'a Words,
-    ) -> Self {
-        Self { input, question, words, tones: Tones::of(assessments) }
+    pub(crate) fn new(telling: &Telling<'a>, medium: Medium) -> Self {
+        let Telling { input, question, assessments, words, reader, .. } = *telling;
+        Self { input, question, words, reader, medium, tones: Tones::of(assessments) }
     }
 
     /// The words for a code without values.

@@ -5,7 +5,8 @@ pub(crate) mod curve;
 pub(crate) mod gaps;
 pub(crate) mod lines;
 
-use crate::markup::picture;
+use crate::document::Picture;
+use crate::page::{Medium, Page};
 use std::collections::BTreeMap;
 use tautline_figures::{Frame, Palette, Share, Tone};
 use tautline_survey::assess::Assessment;
@@ -14,12 +15,15 @@ use tautline_survey::assess::Assessment;
 const WIDE: u16 = 704;
 const NARROW: u16 = 358;
 
+/// The family of the letters in a printed picture, which the typesetter carries.
+const PRINTED_FONT: &str = "Libertinus Serif";
+
 /// The colour of each species, the same through the whole page.
 pub(crate) struct Tones(BTreeMap<String, Tone>);
 
 impl Tones {
     /// Colours in the order of the codes.
-    pub(crate) fn of(assessments: &[&Assessment]) -> Self {
+    pub(crate) fn of(assessments: &[Assessment]) -> Self {
         let lines = assessments.iter().flat_map(|assessment| &assessment.lines);
         let codes = lines.flat_map(|line| line.species.iter().map(|species| species.code.clone()));
         let mut tones: BTreeMap<String, Tone> = codes.map(|code| (code, Tone(0))).collect();
@@ -34,18 +38,27 @@ impl Tones {
     }
 }
 
-fn frame(id: &str, width: u16, title: &str, description: &str) -> Frame {
-    Frame {
+/// The frames of one picture: on a screen for a wide and for a narrow page, in print one, in plain text none.
+fn frames(id: &str, title: &str, description: &str, page: &Page) -> Vec<Frame> {
+    let frame = |name: &str, width, palette| Frame {
         title: title.to_owned(),
         description: description.to_owned(),
-        ..Frame::new(id, width, Palette::screen())
+        mark: page.words.mark(),
+        ..Frame::new(&format!("{id}-{name}"), width, palette)
+    };
+    match page.medium {
+        Medium::Screen => {
+            vec![frame("wide", WIDE, Palette::screen()), frame("narrow", NARROW, Palette::screen())]
+        }
+        Medium::Print => vec![frame("print", WIDE, Palette::print().with_font(PRINTED_FONT))],
+        Medium::Plain => Vec::new(),
     }
 }
 
-/// Draws one picture at both widths.
-fn twice(id: &str, title: &str, description: &str, draw: impl Fn(&Frame) -> String) -> String {
-    let drawn = |name: &str, width| draw(&frame(&format!("{id}-{name}"), width, title, description));
-    picture(&drawn("wide", WIDE), &drawn("narrow", NARROW))
+/// One picture, drawn for the medium.
+fn drawn(id: &str, title: &str, description: &str, page: &Page, draw: impl Fn(&Frame) -> String) -> Picture {
+    let drawings = frames(id, title, description, page).iter().map(draw).collect();
+    Picture { title: title.to_owned(), description: description.to_owned(), drawings }
 }
 
 /// A share as a picture takes it.

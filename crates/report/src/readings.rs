@@ -1,6 +1,7 @@
 //! Every reading as it was typed, with its file and row: the end of every chain.
 
-use crate::markup::{Column, Table, around, text};
+use crate::document::{Block, Reading, Section, heading, paragraph};
+use crate::markup::{Column, Table};
 use crate::page::{Page, readings_id};
 use crate::shown;
 use std::collections::{BTreeMap, BTreeSet};
@@ -12,7 +13,7 @@ use tautline_survey::message::{Message, Value};
 use tautline_survey::visit::{Extent, Intercept, Outcome, State, Visit};
 
 /// The readings of every site and year on the page, those that went into no figure too.
-pub(crate) fn appendix(assessments: &[&Assessment], page: &Page) -> String {
+pub(crate) fn appendix(assessments: &[&Assessment], page: &Page) -> Option<Section> {
     // the plots of a site stand apart above, and their lines together here
     let mut seen = BTreeSet::new();
     let rounds = assessments.iter().filter(|one| seen.insert((one.site.as_str(), one.year)));
@@ -22,27 +23,26 @@ pub(crate) fn appendix(assessments: &[&Assessment], page: &Page) -> String {
     }
     let own =
         |round: &Assessment| visits.get(&(round.site.as_str(), round.year)).cloned().unwrap_or_default();
-    let tables: String = rounds.map(|round| of_round(round, own(round), page)).collect();
-    if tables.is_empty() {
-        return tables;
-    }
-    text("h2 id=\"readings\"", &page.word("report-readings"))
-        + &text("p", &page.word("report-readings-about"))
-        + &tables
+    let rounds: Vec<Block> = rounds.flat_map(|round| of_round(round, own(round), page)).collect();
+    (!rounds.is_empty()).then(|| Section {
+        key: "readings",
+        heading: page.word("report-readings"),
+        blocks: [paragraph(page.word("report-readings-about"))].into_iter().chain(rounds).collect(),
+    })
 }
 
-fn of_round(round: &Assessment, mut visits: Vec<usize>, page: &Page) -> String {
+fn of_round(round: &Assessment, mut visits: Vec<usize>, page: &Page) -> [Block; 2] {
     visits.sort_by(|&a, &b| {
         let (a, b) = (&page.input.visits[a], &page.input.visits[b]);
         natural_order(&a.line, &b.line).then_with(|| natural_order(&a.pass, &b.pass))
     });
     let whole = Assessment { plot: None, ..round.clone() };
-    let tables: String = visits.into_iter().map(|at| of_visit(at, &page.input.visits[at], page)).collect();
-    text("h3", &shown::title(&whole, page)) + &around("div class=\"readings\"", &tables)
+    let tables = visits.into_iter().map(|at| of_visit(at, &page.input.visits[at], page)).collect();
+    [heading(3, shown::title(&whole, page)), Block::Readings { tables }]
 }
 
 /// One reading of one line: who, when, how far, and every row.
-fn of_visit(at: usize, visit: &Visit, page: &Page) -> String {
+fn of_visit(at: usize, visit: &Visit, page: &Page) -> Reading {
     let unit = |of: fn(&Intercept) -> Option<&Measure>| shared_unit(visit, of);
     let measures = [
         ("report-column-start", unit(start), start as fn(&Intercept) -> Option<&Measure>),
@@ -76,11 +76,8 @@ fn of_visit(at: usize, visit: &Visit, page: &Page) -> String {
         row.push(intercept.note.clone());
         table.row(row);
     }
-    let drawn = table.markup();
-    if drawn.is_empty() {
-        return text(&format!("p id=\"{}\" class=\"reading\"", readings_id(at)), &caption(visit, page));
-    }
-    drawn
+    let empty = || Reading::Empty { id: readings_id(at), text: caption(visit, page) };
+    table.finished().map_or_else(empty, Reading::Table)
 }
 
 /// Line, day, people, file, how far it was read, and what was noted of the day.

@@ -1,5 +1,6 @@
 //! The tables of a site: its figures, lines, species and growth forms, gaps and heights.
 
+use crate::document::Block;
 use crate::markup::{Column, Table};
 use crate::page::Page;
 use crate::pictures::gaps::ClassShare;
@@ -20,7 +21,7 @@ pub(crate) fn columns(page: &Page, kinds: &[(Column, &'static str)]) -> Vec<(Col
 }
 
 /// Each line: what it is, what it came to, what the rule closed.
-pub(crate) fn lines(assessment: &Assessment, page: &Page) -> String {
+pub(crate) fn lines(assessment: &Assessment, page: &Page) -> Option<Block> {
     let headings = [
         (Column::Name, "column-line"),
         (Column::Name, "column-stratum"),
@@ -57,7 +58,7 @@ pub(crate) fn lines(assessment: &Assessment, page: &Page) -> String {
             if one_reader { String::new() } else { line.reader.clone() },
         ]);
     }
-    table.markup()
+    table.finished().map(Block::Table)
 }
 
 /// The length of a line, or how much of it was read.
@@ -80,7 +81,7 @@ fn recorded(line: &LineResult) -> Option<&'static str> {
 }
 
 /// Each figure with its error and interval.
-pub(crate) fn figures(assessment: &Assessment, page: &Page) -> String {
+pub(crate) fn figures(assessment: &Assessment, page: &Page) -> Option<Block> {
     let headings = [
         (Column::Text, "column-what"),
         (Column::Figure, "column-cover"),
@@ -101,11 +102,11 @@ pub(crate) fn figures(assessment: &Assessment, page: &Page) -> String {
             shown::units(&figure.estimate, page),
         ]);
     }
-    table.markup()
+    table.finished().map(Block::Table)
 }
 
 /// Species, growth forms or groups, each with its error, its interval and its share of the whole.
-pub(crate) fn kinds(caption: &str, kinds: &[Kind], page: &Page) -> String {
+pub(crate) fn kinds(caption: &str, kinds: &[Kind], page: &Page) -> Option<Block> {
     let headings = [
         (Column::Text, "column-what"),
         (Column::Figure, "report-column-cover"),
@@ -129,7 +130,7 @@ pub(crate) fn kinds(caption: &str, kinds: &[Kind], page: &Page) -> String {
             page.say(&on),
         ]);
     }
-    table.markup()
+    table.finished().map(Block::Table)
 }
 
 fn not_counted(name: String, page: &Page) -> String {
@@ -140,8 +141,8 @@ fn not_counted(name: String, page: &Page) -> String {
 const MOST_SIDE_BY_SIDE: usize = 8;
 
 /// Live cover of each species on each line, in the order of the kinds; empty where no species was found.
-pub(crate) fn species_by_line(assessment: &Assessment, species: &[Kind], page: &Page) -> String {
-    let tables = species.chunks(MOST_SIDE_BY_SIDE).map(|some| {
+pub(crate) fn species_by_line(assessment: &Assessment, species: &[Kind], page: &Page) -> Vec<Block> {
+    let tables = species.chunks(MOST_SIDE_BY_SIDE).filter_map(|some| {
         let mut headings = vec![(Column::Name, page.word("column-line"))];
         headings.extend(some.iter().map(|kind| {
             let name = shown::bare_name(&kind.cover, page);
@@ -157,13 +158,18 @@ pub(crate) fn species_by_line(assessment: &Assessment, species: &[Kind], page: &
             let cells = [line.line.clone()].into_iter().chain(some.iter().map(on_line));
             table.row(cells.collect());
         }
-        table.markup()
+        table.finished().map(Block::Table)
     });
     tables.collect()
 }
 
 /// Heights or plants per area of each species or growth form that was measured.
-pub(crate) fn measured(caption: &str, column: &'static str, figures: &[&Figure], page: &Page) -> String {
+pub(crate) fn measured(
+    caption: &str,
+    column: &'static str,
+    figures: &[&Figure],
+    page: &Page,
+) -> Option<Block> {
     let headings = [
         (Column::Text, "column-what"),
         (Column::Figure, column),
@@ -182,12 +188,12 @@ pub(crate) fn measured(caption: &str, column: &'static str, figures: &[&Figure],
             shown::units(&figure.estimate, page),
         ]);
     }
-    table.markup()
+    table.finished().map(Block::Table)
 }
 
 /// Gaps between the counted shrubs by class, with the shares for the picture; nothing where no line has positions or
 /// the classes differ.
-pub(crate) fn gaps(assessment: &Assessment, page: &Page) -> Option<(String, Vec<ClassShare>)> {
+pub(crate) fn gaps(assessment: &Assessment, page: &Page) -> Option<(Option<Block>, Vec<ClassShare>)> {
     let placed: Vec<_> = assessment.lines.iter().filter(|line| !line.gap_classes.is_empty()).collect();
     let breaks =
         |classes: &[GapClass]| classes.iter().map(|class| (class.above, class.up_to)).collect::<Vec<_>>();
@@ -222,5 +228,5 @@ pub(crate) fn gaps(assessment: &Assessment, page: &Page) -> Option<(String, Vec<
         let cut_off = same().map(|class| class.cut_off).sum::<usize>().to_string();
         table.row(vec![name, count, cut_off, shown]);
     }
-    Some((table.markup(), shares))
+    Some((table.finished().map(Block::Table), shares))
 }

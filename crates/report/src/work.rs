@@ -1,6 +1,6 @@
 //! The work shown: from the lines to the site by formula, and from the readings to each line as on paper.
 
-use crate::markup::{around, link, list, text};
+use crate::document::{Block, Item, ListOf, heading, list, quiet, sentences};
 use crate::page::{Page, readings_id};
 use tautline_survey::assess::Assessment;
 use tautline_survey::explain::{self, Step, subject_words};
@@ -10,8 +10,8 @@ use tautline_survey::message::Message;
 use tautline_survey::paper;
 
 /// The whole section.
-pub(crate) fn section(assessment: &Assessment, page: &Page) -> String {
-    let mut markup = text("h4", &page.word("report-work-site"));
+pub(crate) fn section(assessment: &Assessment, page: &Page) -> Vec<Block> {
+    let mut blocks = vec![heading(4, page.word("report-work-site"))];
     let mut chains: Vec<Vec<Step>> = assessment
         .judgements
         .iter()
@@ -23,18 +23,16 @@ pub(crate) fn section(assessment: &Assessment, page: &Page) -> String {
     }
     for chain in chains {
         let steps = chain.iter().filter(|step| !is_of_a_reading(step));
-        let items: String = steps
-            .map(|step| text(&format!("li class=\"depth-{}\"", step.depth.min(3)), &page.say(&step.message)))
-            .collect();
-        markup += &around("ul class=\"chain\"", &items);
+        let items = steps.map(|step| Item { depth: step.depth, ..Item::said(page.say(&step.message)) });
+        blocks.extend(list(ListOf::Chain, items.collect()));
     }
     if assessment.lines.iter().any(|line| line.cover.is_some()) {
-        markup += &text("p class=\"quiet\"", &page.word("report-work-overlap"));
+        blocks.push(quiet(page.word("report-work-overlap")));
     }
     for line in &assessment.lines {
-        markup += &of_line(line, page);
+        blocks.extend(of_line(line, page));
     }
-    markup
+    blocks
 }
 
 /// What stands with each line below, and not a second time in the chain of the site.
@@ -43,7 +41,7 @@ fn is_of_a_reading(step: &Step) -> bool {
 }
 
 /// One line: the gaps that the rule closed, the arithmetic, and where its readings stand.
-fn of_line(line: &LineResult, page: &Page) -> String {
+fn of_line(line: &LineResult, page: &Page) -> Vec<Block> {
     let subject = paper::subject(line);
     let title =
         Message::new("work-title").with("line", line.line.as_str()).with("what", subject_words(&subject));
@@ -52,14 +50,15 @@ fn of_line(line: &LineResult, page: &Page) -> String {
         .filter(|step| step.message.code == "explain-closed")
         .map(|step| page.say(&step.message))
         .collect();
-    let arithmetic: String = paper::arithmetic(page.input, line)
+    let arithmetic = paper::arithmetic(page.input, line)
         .iter()
         .filter(|said| said.code != "work-overlap") // said once, above all lines
-        .map(|said| text("li", &page.say(said)))
+        .map(|said| Item::said(page.say(said)))
         .collect();
-    let readings = link(&readings_id(line.visit), &page.word("report-work-readings"));
-    text("h4", &page.say(&title))
-        + &list(&closed)
-        + &around("ul class=\"paper\"", &arithmetic)
-        + &around("p class=\"quiet jump\"", &readings)
+    let readings = Item::leading_to(readings_id(line.visit), page.word("report-work-readings"));
+    let mut blocks = vec![heading(4, page.say(&title))];
+    blocks.extend(sentences(closed));
+    blocks.extend(list(ListOf::Arithmetic, arithmetic));
+    blocks.push(Block::Jump(readings));
+    blocks
 }

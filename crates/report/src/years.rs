@@ -1,6 +1,7 @@
 //! The years of one site side by side, each under its own protocol; no change is claimed.
 
-use crate::markup::{Column, Table, list, text};
+use crate::document::{Block, paragraph, sentences};
+use crate::markup::{Column, Table};
 use crate::page::Page;
 use crate::tables::columns;
 use crate::{shown, verdict};
@@ -11,7 +12,7 @@ use tautline_survey::message::Message;
 use tautline_survey::protocol::Protocol;
 
 /// The years with their place on the page, the newest first.
-pub(crate) fn section(years: &[(String, &Assessment)], page: &Page) -> String {
+pub(crate) fn section(years: &[(String, &Assessment)], page: &Page) -> Vec<Block> {
     let headings = [
         (Column::Name, "report-column-year"),
         (Column::Text, "report-column-protocol"),
@@ -40,7 +41,9 @@ pub(crate) fn section(years: &[(String, &Assessment)], page: &Page) -> String {
             ],
         );
     }
-    table.markup() + &text("p", &page.word("report-years-no-claim")) + &list(&unlike(years, page))
+    let table = table.finished().map(Block::Table);
+    let no_claim = paragraph(page.word("report-years-no-claim"));
+    table.into_iter().chain([no_claim]).chain(sentences(unlike(years, page))).collect()
 }
 
 /// The protocols of a year by name and the beginning of their fingerprint.

@@ -57,6 +57,11 @@ impl Words {
         self.bundle.locales.first().map_or("en", |language| language.language.as_str())
     }
 
+    /// The decimal mark of its numbers.
+    pub fn mark(&self) -> DecimalMark {
+        self.mark
+    }
+
     /// The words for a message; a code that the catalogue lacks comes back as it is.
     pub fn say(&self, message: &Message) -> String {
         let mut arguments = FluentArgs::new();

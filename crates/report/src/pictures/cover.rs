@@ -1,6 +1,7 @@
 //! Cover with its error: against a goal, and of everything that was worked out.
 
-use super::{share, twice};
+use super::{drawn, share};
+use crate::document::Picture;
 use crate::page::Page;
 use crate::shown;
 use crate::verdict::{Deciding, deciding};
@@ -13,11 +14,13 @@ use tautline_survey::goal::Subject;
 use tautline_survey::message::{Message, Value};
 
 /// Cover against one goal; nothing for a goal of height.
-pub(crate) fn against_goal(id: &str, assessment: &Assessment, judgement: &Judgement, page: &Page) -> String {
-    let Some(figure) = judgement.figure.map(|at| &assessment.figures[at]).filter(|figure| figure.is_cover())
-    else {
-        return String::new();
-    };
+pub(crate) fn against_goal(
+    id: &str,
+    assessment: &Assessment,
+    judgement: &Judgement,
+    page: &Page,
+) -> Option<Picture> {
+    let figure = judgement.figure.map(|at| &assessment.figures[at]).filter(|figure| figure.is_cover())?;
     let goal = page.say(&goal_words(&judgement.goal.wanted));
     let (bounds, told) = goal_bounds(judgement, figure, page);
     let relation = match judgement.threshold {
@@ -35,7 +38,7 @@ pub(crate) fn against_goal(id: &str, assessment: &Assessment, judgement: &Judgem
         .with("figure", told)
         .with("goal", goal)
         .with("verdict", Value::Word(judgement.verdict.code()));
-    twice(id, &page.say(&title), &page.say(&said), |frame| cover::draw(&chart, frame))
+    Some(drawn(id, &page.say(&title), &page.say(&said), page, |frame| cover::draw(&chart, frame)))
 }
 
 /// The bound that decides, or that the goal waits for, as a mark and in words.
@@ -77,7 +80,7 @@ fn goal_bounds(judgement: &Judgement, figure: &Figure, page: &Page) -> (Bounds, 
 }
 
 /// Cover of some figures, with two-sided intervals; species in their colours.
-pub(crate) fn of_figures(id: &str, assessment: &Assessment, figures: &[&Figure], page: &Page) -> String {
+pub(crate) fn of_figures(id: &str, assessment: &Assessment, figures: &[&Figure], page: &Page) -> Picture {
     let tone = |figure: &Figure| match &figure.subject {
         Subject::Species(code) => Some(page.tones.tone(code)),
         _ => None,
@@ -85,7 +88,8 @@ pub(crate) fn of_figures(id: &str, assessment: &Assessment, figures: &[&Figure],
     let rows: Vec<Row> = figures.iter().map(|figure| row(figure, tone(figure), page)).collect();
     let described: Vec<String> = rows.iter().map(|row| format!("{}: {}", row.name, row.figure)).collect();
     let chart = Cover { rows, words: chart_words(assessment.confidence, "report-mark-interval", page) };
-    twice(id, &page.word("report-picture-figures"), &described.join("; "), |frame| cover::draw(&chart, frame))
+    let title = page.word("report-picture-figures");
+    drawn(id, &title, &described.join("; "), page, |frame| cover::draw(&chart, frame))
 }
 
 /// A figure with its two-sided interval.

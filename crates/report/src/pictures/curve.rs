@@ -1,7 +1,7 @@
 //! Canopy cover of the site against the gap rule: the picture, and what it says in words.
 
-use super::twice;
-use crate::markup::text;
+use super::drawn;
+use crate::document::{Block, paragraph};
 use crate::page::Page;
 use tautline_engine::length::{Length, Notation, Unit, write};
 use tautline_figures::Share;
@@ -13,10 +13,10 @@ use tautline_survey::message::{Message, Value};
 const WIDEST: Length = Length::from_units(50, Unit::Centimetre);
 
 /// The curve, or why there is none.
-pub(crate) fn section(id: &str, assessment: &Assessment, page: &Page) -> String {
+pub(crate) fn section(id: &str, assessment: &Assessment, page: &Page) -> Vec<Block> {
     let steps = curve(page.input, assessment, WIDEST).unwrap_or_default();
     let (Some(first), Some(last)) = (steps.first().copied(), steps.last().copied()) else {
-        return text("p", &page.word("report-curve-none"));
+        return vec![paragraph(page.word("report-curve-none"))];
     };
     let unit = assessment.lines.first().map_or(Unit::Centimetre, |line| match line.length.notation().unit {
         Unit::Inch | Unit::Foot => Unit::Inch,
@@ -45,5 +45,6 @@ pub(crate) fn section(id: &str, assessment: &Assessment, page: &Page) -> String 
         .with("most", Value::Share(last.cover, 1));
     let said = page.say(&said);
     // heading and picture stay on one sheet, so the words come after
-    twice(id, &page.word("report-curve"), &said, |frame| curve::draw(&data, frame)) + &text("p", &said)
+    let picture = drawn(id, &page.word("report-curve"), &said, page, |frame| curve::draw(&data, frame));
+    vec![Block::Picture(picture), paragraph(said)]
 }

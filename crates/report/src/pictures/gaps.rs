@@ -1,6 +1,7 @@
 //! The share of the lines that lies in gaps of each class.
 
-use super::{share, twice};
+use super::{drawn, share};
+use crate::document::Picture;
 use crate::page::Page;
 use tautline_figures::gaps::{self, Class, Gaps};
 
@@ -8,7 +9,7 @@ use tautline_figures::gaps::{self, Class, Gaps};
 pub(crate) type ClassShare = (String, f64, String);
 
 /// One bar for each class.
-pub(crate) fn draw(id: &str, classes: &[ClassShare], page: &Page) -> String {
+pub(crate) fn draw(id: &str, classes: &[ClassShare], page: &Page) -> Picture {
     let chart = Gaps {
         classes: classes
             .iter()
@@ -21,5 +22,5 @@ pub(crate) fn draw(id: &str, classes: &[ClassShare], page: &Page) -> String {
         axis: page.word("report-gaps-axis"),
     };
     let said: Vec<String> = classes.iter().map(|(name, _, figure)| format!("{name}: {figure}")).collect();
-    twice(id, &page.word("report-gaps"), &said.join("; "), |frame| gaps::draw(&chart, frame))
+    drawn(id, &page.word("report-gaps"), &said.join("; "), page, |frame| gaps::draw(&chart, frame))
 }

@@ -1,19 +1,20 @@
 //! The lines of a site as tapes, drawn to one scale.
 
-use super::{NARROW, WIDE, frame};
-use crate::markup::picture;
+use super::frames;
+use crate::document::Picture;
 use crate::page::Page;
 use crate::shown;
 use tautline_engine::cover::{Closed, SpeciesCover};
 use tautline_engine::stretch::{Stretch, without};
+use tautline_figures::Frame;
 use tautline_figures::line::{self, Lane, Line, Lines, Reading, Total};
 use tautline_survey::assess::Assessment;
 use tautline_survey::line::{LineResult, Recording, SpeciesResult};
 use tautline_survey::message::{Message, Value};
 
 /// Each line in a picture of its own, so that none is torn by the end of a sheet; then what the marks mean.
-pub(crate) fn draw(id: &str, assessment: &Assessment, page: &Page) -> String {
-    let Some(first) = assessment.lines.first() else { return String::new() };
+pub(crate) fn draw(id: &str, assessment: &Assessment, page: &Page) -> Vec<Picture> {
+    let Some(first) = assessment.lines.first() else { return Vec::new() };
     let tape = |result: &LineResult| Line {
         name: page.say(&Message::new("report-line-name").with("line", result.line.as_str())),
         cover: shown::of_line(result, result.canopy, page),
@@ -25,22 +26,27 @@ pub(crate) fn draw(id: &str, assessment: &Assessment, page: &Page) -> String {
         unit: first.length.notation().unit,
         words: marks(page),
     };
-    let at = |width: u16, name: &str| {
-        line::draw_each(&lines, |number| {
-            let id = format!("{id}-{}-{name}", number + 1);
-            match assessment.lines.get(number) {
-                Some(result) => {
-                    let title = Message::new("report-picture-line").with("line", result.line.as_str());
-                    frame(&id, width, &page.say(&title), &description(result, page))
-                }
-                None => {
-                    frame(&id, width, &page.word("report-picture-marks"), &page.word("report-marks-said"))
-                }
-            }
-        })
+    let told = assessment.lines.iter().map(|result| {
+        let title = Message::new("report-picture-line").with("line", result.line.as_str());
+        (page.say(&title), description(result, page))
+    });
+    let marks = (page.word("report-picture-marks"), page.word("report-marks-said"));
+    let told: Vec<(String, String)> = told.chain([marks]).collect();
+    let framed = |(number, (title, said)): (usize, &(String, String))| {
+        frames(&format!("{id}-{}", number + 1), title, said, page)
     };
-    let (wide, narrow) = (at(WIDE, "wide"), at(NARROW, "narrow"));
-    wide.iter().zip(&narrow).map(|(wide, narrow)| picture(wide, narrow)).collect()
+    let framed: Vec<Vec<Frame>> = told.iter().enumerate().map(framed).collect();
+    let widths = 0..framed[0].len(); // as many for each picture
+    let drawn: Vec<Vec<String>> =
+        widths.map(|at| line::draw_each(&lines, |number| framed[number][at].clone())).collect();
+    told.into_iter()
+        .enumerate()
+        .map(|(number, (title, description))| Picture {
+            title,
+            description,
+            drawings: drawn.iter().map(|all| all[number].clone()).collect(),
+        })
+        .collect()
 }
 
 /// What a line's picture shows: the tape, its cover, where canopy stands on it, what the rule closed.

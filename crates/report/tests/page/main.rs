@@ -3,6 +3,7 @@
 
 mod codes;
 mod figures;
+mod plain;
 mod reader;
 mod records;
 mod sentences;

@@ -1,0 +1,149 @@
+//! Small square matrices of numbers: what the mixed model needs, in a fixed order of additions.
+
+use crate::num::math::{ln, sqrt};
+
+/// A square matrix, row by row.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Square {
+    n: usize,
+    cells: Vec<f64>,
+}
+
+impl Square {
+    pub(super) fn zero(n: usize) -> Self {
+        Self { n, cells: vec![0.0; n * n] }
+    }
+
+    pub(super) fn at(&self, row: usize, column: usize) -> f64 {
+        self.cells[row * self.n + column]
+    }
+
+    pub(super) fn add(&mut self, row: usize, column: usize, value: f64) {
+        self.cells[row * self.n + column] += value;
+    }
+
+    pub(super) fn set(&mut self, row: usize, column: usize, value: f64) {
+        self.cells[row * self.n + column] = value;
+    }
+
+    pub(super) fn row(&self, row: usize) -> &[f64] {
+        &self.cells[row * self.n..(row + 1) * self.n]
+    }
+
+    pub(super) fn map(&self, of: impl Fn(f64) -> f64) -> Self {
+        Self { n: self.n, cells: self.cells.iter().map(|&cell| of(cell)).collect() }
+    }
+
+    pub(super) fn times(&self, other: &Self) -> Self {
+        let mut product = Self::zero(self.n);
+        for row in 0..self.n {
+            for middle in 0..self.n {
+                let factor = self.at(row, middle);
+                if factor != 0.0 {
+                    let cells = &mut product.cells[row * self.n..(row + 1) * self.n];
+                    for (cell, other) in cells.iter_mut().zip(other.row(middle)) {
+                        *cell += factor * other;
+                    }
+                }
+            }
+        }
+        product
+    }
+
+    pub(super) fn apply(&self, vector: &[f64]) -> Vec<f64> {
+        (0..self.n).map(|row| dot(self.row(row), vector)).collect()
+    }
+
+    /// tr(A B) of two matrices.
+    pub(super) fn trace_with(&self, other: &Self) -> f64 {
+        (0..self.n)
+            .flat_map(|row| (0..self.n).map(move |column| self.at(row, column) * other.at(column, row)))
+            .sum()
+    }
+
+    /// The lower factor of a positive definite matrix; nothing where a pivot falls to a trifle of its own diagonal.
+    pub(super) fn factor(&self) -> Option<Self> {
+        const TRIFLE: f64 = 1e-12;
+        let mut lower = Self::zero(self.n);
+        for row in 0..self.n {
+            for column in 0..=row {
+                let taken = dot(&lower.row(row)[..column], &lower.row(column)[..column]);
+                let left = self.at(row, column) - taken;
+                if row == column {
+                    if left.is_nan() || left <= TRIFLE * self.at(row, row).abs() {
+                        return None;
+                    }
+                    lower.set(row, row, sqrt(left));
+                } else {
+                    lower.set(row, column, left / lower.at(column, column));
+                }
+            }
+        }
+        Some(lower)
+    }
+
+    /// Logarithm of the determinant of the matrix whose lower factor this is.
+    pub(super) fn factor_ln_det(&self) -> f64 {
+        2.0 * (0..self.n).map(|at| ln(self.at(at, at))).sum::<f64>()
+    }
+
+    /// x with L Lᵀ x = b.
+    pub(super) fn factor_solve(&self, right: &[f64]) -> Vec<f64> {
+        let mut x = right.to_vec();
+        for row in 0..self.n {
+            x[row] = (x[row] - dot(&self.row(row)[..row], &x[..row])) / self.at(row, row);
+        }
+        for row in (0..self.n).rev() {
+            let taken: f64 = (row + 1..self.n).map(|below| self.at(below, row) * x[below]).sum();
+            x[row] = (x[row] - taken) / self.at(row, row);
+        }
+        x
+    }
+
+    /// The inverse of the matrix whose lower factor this is.
+    pub(super) fn factor_inverse(&self) -> Self {
+        let mut inverse = Self::zero(self.n);
+        for column in 0..self.n {
+            let mut unit = vec![0.0; self.n];
+            unit[column] = 1.0;
+            for (row, value) in self.factor_solve(&unit).into_iter().enumerate() {
+                inverse.set(row, column, value);
+            }
+        }
+        inverse
+    }
+}
+
+pub(super) fn dot(a: &[f64], b: &[f64]) -> f64 {
+    a.iter().zip(b).map(|(a, b)| a * b).sum()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// By hand: 4·3 − 2·2 = 8, and the inverse is (3, −2; −2, 4) / 8.
+    #[test]
+    fn two_by_two_by_hand() {
+        let mut matrix = Square::zero(2);
+        for (row, column, value) in [(0, 0, 4.0), (0, 1, 2.0), (1, 0, 2.0), (1, 1, 3.0)] {
+            matrix.set(row, column, value);
+        }
+        let factor = matrix.factor().unwrap();
+        assert!((factor.factor_ln_det() - ln(8.0)).abs() < 1e-15);
+        let inverse = factor.factor_inverse();
+        for (row, column, value) in [(0, 0, 0.375), (0, 1, -0.25), (1, 0, -0.25), (1, 1, 0.5)] {
+            assert!((inverse.at(row, column) - value).abs() < 1e-15);
+        }
+        assert!((matrix.trace_with(&inverse) - 2.0).abs() < 1e-15);
+    }
+
+    #[test]
+    fn a_matrix_that_is_not_positive_has_no_factor() {
+        let mut matrix = Square::zero(2);
+        for at in [(0, 0), (0, 1), (1, 0), (1, 1)] {
+            matrix.set(at.0, at.1, 1.0);
+        }
+        assert_eq!(matrix.factor(), None);
+    }
+}

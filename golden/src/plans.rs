@@ -3,10 +3,12 @@
 use tautline_engine::confidence::Method;
 use tautline_engine::effort::change::{Change, Lines};
 use tautline_engine::effort::power::{Groups, Sides, TTest};
+use tautline_engine::effort::simulated::{Foreseen, KnownLines, NormalLines, Readings, Simulation};
 use tautline_engine::effort::trend::{JudgedBy, Trend};
 use tautline_engine::effort::width::Width;
 use tautline_engine::effort::{SoFar, chance_to_settle};
 use tautline_engine::effort::{allot, length, size};
+use tautline_engine::seed::Seed;
 use tautline_engine::verdict::Goal;
 
 use crate::inputs::Inputs;
@@ -29,6 +31,24 @@ pub(crate) fn rows(table: &mut Table) {
         wider_rows(table, plan, &mut of_wider);
         settle_rows(table, plan, &mut inputs);
     }
+    simulated_rows(table);
+}
+
+fn simulated_rows(table: &mut Table) {
+    let seed = |purpose| Seed::from_purpose(purpose, &[]);
+    let mut normals = seed("golden normals").normals();
+    table.digest("normals", (0..20_000).map(|_| normals.draw()));
+    let lines = NormalLines::new((0.2, 0.16), 0.08, 0.6, seed("golden lines"));
+    let mut simulation = Simulation::new(lines, 12, Sides::Two, 0.1);
+    simulation.run(2_000);
+    table.real("simulated normal", simulation.chance().value);
+    let foreseen = Foreseen { cover: 0.04, deviation: 0.04, change: -0.015, length: 30.0 };
+    let Some(stand) = Readings::of(foreseen, 1) else { return };
+    table.digest("stand for a plan", stand.lines.iter().flat_map(|line| [line.0, line.1]));
+    let Some(lines) = KnownLines::new(&stand.lines, seed("golden known lines")) else { return };
+    let mut simulation = Simulation::new(lines, 12, Sides::Two, 0.2);
+    simulation.run(2_000);
+    table.real("simulated stand", simulation.chance().value);
 }
 
 fn test_rows(table: &mut Table, label: &str, test: TTest, difference: f64, units: f64) {

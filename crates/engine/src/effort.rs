@@ -9,6 +9,7 @@
 //! | lines of each stratum | [`allot`] |
 //! | length against number, with a cost | [`length`] |
 //! | chances of t tests | [`power`] |
+//! | chances by drawing survey after survey, from any stand | [`simulated`] |
 //! | the handbooks' formulas | [`size`] |
 
 pub mod allot;
@@ -16,6 +17,7 @@ pub mod change;
 pub mod length;
 pub mod power;
 mod search;
+pub mod simulated;
 pub mod size;
 pub mod trend;
 pub mod width;

@@ -1,5 +1,9 @@
 //! Randomness as an argument: a seed made from a purpose and data, and the one generator that it starts.
 
+mod normals;
+
+pub use normals::Normals;
+
 use crate::num::math::{cos, exp, ln, sqrt};
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
@@ -44,6 +48,11 @@ impl Seed {
     /// The stream of random numbers that the seed starts.
     pub fn stream(self) -> Random {
         Random(ChaCha8Rng::from_seed(self.0))
+    }
+
+    /// The stream of normal numbers that the seed starts.
+    pub fn normals(self) -> Normals {
+        Normals::new(ChaCha8Rng::from_seed(self.0))
     }
 }
 

@@ -34,7 +34,6 @@ pub struct Normals {
 const AT_ONCE: usize = 256;
 const COUNT: usize = 512;
 
-
 #[derive(Debug)]
 struct Layers {
     /// Where the tail begins.

@@ -205,8 +205,8 @@ mod tests {
         let foreseen = Foreseen { cover: 0.02, deviation: 0.035, change: -0.012, length: 30.0 };
         let stand = Readings::of(foreseen, 1).unwrap();
         let shape = stand.shape();
-        assert!((shape.cover / 0.02).ln().abs() < 0.5, "{shape:?}");
-        assert!((shape.deviation / 0.035).ln().abs() < 0.5, "{shape:?}");
+        assert!(ln(shape.cover / 0.02).abs() < 0.5, "{shape:?}");
+        assert!(ln(shape.deviation / 0.035).abs() < 0.5, "{shape:?}");
         assert!((shape.change / shape.cover + 0.6).abs() < 0.15, "{shape:?}");
         assert!(shape.bare > 0.3, "{shape:?}");
         let lines = KnownLines::new(&stand.lines, Seed::from_purpose("test", &[])).unwrap();

@@ -7,8 +7,29 @@ use crate::markup::{around, escape, link, picture, table, terms, text};
 
 const STYLE: &str = include_str!("page.css");
 
+/// The rules of the page and of its figures.
+pub(crate) fn style() -> String {
+    format!("{}{STYLE}", tautline_figures::STYLESHEET)
+}
+
 /// The whole page.
 pub(crate) fn page(report: &Report, skip: &str) -> String {
+    let skip = around("a class=\"skip\" href=\"#main\"", &escape(skip));
+    let head = format!(
+        "<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n{}{}",
+        text("title", &report.title),
+        around("style", &(style() + &sheet_foot(&report.sheet))),
+    );
+    format!(
+        "<!DOCTYPE html>\n<html lang=\"{}\">\n{}{}</html>\n",
+        escape(&report.language),
+        around("head", &head),
+        around("body", &(skip + &body(report)))
+    )
+}
+
+/// What stands on the page.
+pub(crate) fn body(report: &Report) -> String {
     let mut body = text("h1", &report.heading) + &text("p class=\"about\"", &report.about);
     body += &report.nothing.iter().map(|said| text("p", said)).collect::<String>();
     body += &report.contents.iter().map(contents).collect::<String>();
@@ -16,18 +37,7 @@ pub(crate) fn page(report: &Report, skip: &str) -> String {
     body += &report.closing.iter().map(closing).collect::<String>();
     let mut foot: String = report.foot.iter().map(closing).collect();
     foot += &report.fingerprint.iter().map(|one| text("p class=\"print\"", &one.said)).collect::<String>();
-    let skip = around("a class=\"skip\" href=\"#main\"", &escape(skip));
-    let head = format!(
-        "<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n{}{}",
-        text("title", &report.title),
-        around("style", &format!("{}{STYLE}{}", tautline_figures::STYLESHEET, sheet_foot(&report.sheet))),
-    );
-    format!(
-        "<!DOCTYPE html>\n<html lang=\"{}\">\n{}{}</html>\n",
-        escape(&report.language),
-        around("head", &head),
-        around("body", &(skip + &around("main id=\"main\"", &body) + &around("footer", &foot)))
-    )
+    around("main id=\"main\"", &body) + &around("footer", &foot)
 }
 
 /// Every site with its verdicts, and what comes after the sites.

@@ -70,6 +70,25 @@ pub fn page_of(telling: &Telling) -> String {
     html::page(&report(telling, Medium::Screen), &telling.words.word("report-skip"))
 }
 
+/// What stands on the page, without its head: for a screen that shows it among other things, under [`style`].
+///
+/// # Example
+/// ```
+/// use tautline_report::{Telling, body_of};
+/// use tautline_survey::{assess::Question, input::Input};
+/// let words = tautline_words::Words::english();
+/// let body = body_of(&Telling::new(&Input::default(), &Question::default(), &[], &words));
+/// assert!(body.starts_with("<main"));
+/// ```
+pub fn body_of(telling: &Telling) -> String {
+    html::body(&report(telling, Medium::Screen))
+}
+
+/// The rules of the page and of its figures.
+pub fn style() -> String {
+    html::style()
+}
+
 /// The report as plain text, in rows of at most 100 characters where no cell of a table is longer.
 ///
 /// # Example

@@ -137,6 +137,51 @@ pub fn hold_back(input: &mut Input) {
     }
 }
 
+/// What of the input is about one site, for a screen that shows that one alone.
+///
+/// # Example
+/// ```
+/// use tautline_survey::{input::Input, sites::of_site};
+/// assert!(of_site(&Input::default(), "Hollow Flat").visits.is_empty());
+/// ```
+pub fn of_site(input: &Input, site: &str) -> Input {
+    let mut own = Input {
+        files: input.files.clone(),
+        plan: input.plan.iter().filter(|line| line.site == site).cloned().collect(),
+        strata: input.strata.iter().filter(|stratum| stratum.site == site).cloned().collect(),
+        plants: input.plants.clone(),
+        protocols: input.protocols.clone(),
+        settlements: input.settlements.clone(),
+        ..Input::default()
+    };
+    let mut places = BTreeMap::new();
+    for (index, visit) in input.visits.iter().enumerate().filter(|(_, visit)| visit.site == site) {
+        if input.held.contains(&index) {
+            own.held.insert(own.visits.len());
+        }
+        places.insert(index, own.visits.len());
+        own.visits.push(visit.clone());
+    }
+    own.findings.extend(input.findings.iter().filter_map(|finding| about_it(finding, site, &places)));
+    own
+}
+
+/// A finding with the places of the site's visits; none where it is about other sites alone.
+fn about_it(finding: &Finding, site: &str, places: &BTreeMap<usize, usize>) -> Option<Finding> {
+    let mut finding = finding.clone();
+    let Some(about) = finding.about.as_mut() else { return Some(finding) };
+    if !about.site.is_empty() && about.site != site {
+        return None;
+    }
+    if !about.visits.is_empty() {
+        about.visits = about.visits.iter().filter_map(|visit| places.get(visit).copied()).collect();
+        if about.visits.is_empty() {
+            return None;
+        }
+    }
+    Some(finding)
+}
+
 /// Assesses every site and year of the input, one site after another, so that thousands cost no more each than one.
 ///
 /// # Example

@@ -14,7 +14,8 @@ use tautline_survey::protocol::Assumption;
 use unic_langid::LanguageIdentifier;
 use unicode_width::UnicodeWidthStr;
 
-const ENGLISH: [&str; 8] = [
+const ENGLISH: [&str; 9] = [
+    include_str!("../messages/en/app.ftl"),
     include_str!("../messages/en/survey.ftl"),
     include_str!("../messages/en/exchange.ftl"),
     include_str!("../messages/en/command.ftl"),

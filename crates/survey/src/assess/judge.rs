@@ -159,7 +159,7 @@ fn settle(confidence: f64, figure: &Figure, threshold: Threshold) -> Option<More
 }
 
 /// A goal's values as shares or metres.
-pub(crate) fn threshold(wanted: &Wanted) -> Threshold {
+pub fn threshold(wanted: &Wanted) -> Threshold {
     let metres = |measure: &Measure| measure.length().in_unit(Unit::Metre);
     match wanted {
         Wanted::Cover(Relation::AtLeast(value)) => Threshold::AtLeast(value.share()),

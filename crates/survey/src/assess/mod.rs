@@ -13,8 +13,7 @@ pub use canopies::{asks_canopy_alone, of_canopies};
 pub use curve::{CurveStep, curve};
 pub use few::{Few, intercepts_met, is_caution};
 pub use figure::{Attribute, Figure, Part, PartKind};
-pub(crate) use judge::threshold;
-pub use judge::{Judgement, NoVerdict, Threshold};
+pub use judge::{Judgement, NoVerdict, Threshold, threshold};
 pub use kinds::{Kind, kinds};
 pub use subject::{intercept, subjects};
 

@@ -1,0 +1,120 @@
+//! The notebook itself: whether it is elsewhere too, a copy of everything, and what a person sets on this device.
+
+use crate::device::here;
+use crate::parts::files::hand_out;
+use crate::session::{Session, Sharing};
+use crate::settings::{Settings, Theme};
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use tautline_survey::message::Message;
+use tautline_survey::revision::{header, line};
+use wasm_bindgen_futures::JsFuture;
+
+/// The screen.
+pub(crate) fn notebook() -> impl IntoView {
+    let session = Session::here();
+    view! {
+        <h1>{session.word("app-notebook")}</h1>
+        {sharing(session)}
+        {copying(session)}
+        {persisting(session)}
+        {about_you(session)}
+        {look(session)}
+        <p class="quiet">{session.say(&Message::new("app-version").with("version", env!("CARGO_PKG_VERSION")))}</p>
+    }
+}
+
+fn sharing(session: Session) -> impl IntoView {
+    let said = move || {
+        session.word(match session.sharing.get() {
+            Sharing::Unknown | Sharing::UnderWay => "app-sharing-under-way",
+            Sharing::Nobody => "app-sharing-nobody",
+            Sharing::Done => "app-sharing-done",
+        })
+    };
+    view! {
+        <section><h2>{session.word("app-sharing")}</h2><p>{said}</p>
+            <button type="button" on:click=move |_| session.share()>{session.word("app-share-now")}</button>
+        </section>
+    }
+}
+
+fn copying(session: Session) -> impl IntoView {
+    let copy = move |_| {
+        session.all(move |revisions| {
+            let lines: Vec<String> = std::iter::once(header()).chain(revisions.iter().map(line)).collect();
+            hand_out(
+                &format!("tautline-{}.jsonl", here::today()),
+                "application/jsonl",
+                &(lines.join("\n") + "\n"),
+            );
+        });
+    };
+    view! {
+        <section><h2>{session.word("app-copy")}</h2><p>{session.word("app-copy-what")}</p>
+            <button type="button" on:click=copy>{session.word("app-copy-now")}</button>
+        </section>
+    }
+}
+
+/// Whether the browser promises to keep what is here when it runs short of room.
+fn persisting(session: Session) -> impl IntoView {
+    let (kept, set) = signal(None::<bool>);
+    let ask = move |asking: bool| {
+        spawn_local(async move {
+            let Some(storage) = web_sys::window().map(|window| window.navigator().storage()) else { return };
+            let asked = if asking { storage.persist() } else { storage.persisted() };
+            if let Ok(asked) = asked {
+                set.set(JsFuture::from(asked).await.ok().and_then(|kept| kept.as_bool()));
+            }
+        });
+    };
+    ask(false);
+    let said = move || {
+        session.word(match kept.get() {
+            Some(true) => "app-persist-promised",
+            Some(false) => "app-persist-not",
+            None => "app-persist-unknown",
+        })
+    };
+    view! {
+        <section><h2>{session.word("app-persist")}</h2><p>{said}</p>
+            {move || (kept.get() != Some(true)).then(|| view! { <button type="button" on:click=move |_| ask(true)>{session.word("app-persist-ask")}</button> })}
+        </section>
+    }
+}
+
+fn about_you(session: Session) -> impl IntoView {
+    let own = session.settings.get_untracked();
+    let change = move |set: fn(&mut Settings, String)| {
+        move |event| {
+            let mut settings = session.settings.get_untracked();
+            set(&mut settings, event_target_value(&event));
+            session.set(settings);
+        }
+    };
+    view! {
+        <section><h2>{session.word("app-you")}</h2><p class="quiet">{session.word("app-you-what")}</p>
+            <label>{session.word("app-your-name")}<input type="text" autocomplete="name" value=own.name on:change=change(|settings, text| settings.name = text)/></label>
+            <label>{session.word("app-device-name")}<input type="text" autocomplete="off" value=own.device on:change=change(|settings, text| settings.device = text)/></label>
+        </section>
+    }
+}
+
+fn look(session: Session) -> impl IntoView {
+    let themes = Theme::ALL.map(|theme| {
+        let chosen = move || session.settings.with(|settings| settings.theme == theme);
+        let choose = move |_| {
+            let settings = Settings { theme, ..session.settings.get_untracked() };
+            session.set(settings);
+        };
+        let name = session.word(match theme {
+            Theme::Device => "app-theme-device",
+            Theme::Light => "app-theme-light",
+            Theme::Dark => "app-theme-dark",
+            Theme::Sunlight => "app-theme-sunlight",
+        });
+        view! { <label class="option"><input type="radio" name="theme" prop:checked=chosen on:change=choose/>{name}</label> }
+    });
+    view! { <fieldset><legend>{session.word("app-look")}</legend>{themes.collect_view()}</fieldset> }
+}

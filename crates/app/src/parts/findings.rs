@@ -1,0 +1,32 @@
+//! Findings of the checks: what must be settled first, then what is worth a look, each with its place.
+
+use crate::session::Session;
+use leptos::prelude::*;
+use tautline_survey::finding::{Finding, Weight};
+use tautline_survey::message::Message;
+
+/// A list of findings; nothing where there are none.
+pub(crate) fn findings(found: &[Finding]) -> impl IntoView + use<> {
+    [(Weight::MustSettle, "app-must-settle"), (Weight::HaveALook, "app-have-a-look")]
+        .into_iter()
+        .filter_map(|(weight, heading)| {
+            let own: Vec<&Finding> = found.iter().filter(|one| one.weight == weight).collect();
+            (!own.is_empty()).then(|| {
+                let heading = Session::here().say(&Message::new(heading).with("findings", own.len()));
+                let items = own.into_iter().map(item).collect_view();
+                view! { <section class="findings"><h3>{heading}</h3><ul>{items}</ul></section> }
+            })
+        })
+        .collect_view()
+}
+
+fn item(finding: &Finding) -> impl IntoView + use<> {
+    let words = Session::here().words();
+    let place = finding.place.as_ref().map(|place| format!("{}:{} ", place.file, place.row));
+    let picture = finding.excerpt.as_ref().map(|excerpt| {
+        let [row, mark] = tautline_words::picture(excerpt);
+        view! { <pre>{row}"\n"{mark}</pre> }
+    });
+    let place = place.map(|place| view! { <span class="place">{place}</span> });
+    view! { <li>{place}{words.say(&finding.message)}{picture}</li> }
+}

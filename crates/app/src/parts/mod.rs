@@ -1,0 +1,15 @@
+//! What several screens are made of.
+//!
+//! | what | module |
+//! | --- | --- |
+//! | whether what is here is elsewhere too | [`badge`] |
+//! | findings of the checks, each with its place | [`findings`] |
+//! | files picked, dropped and handed out | [`files`] |
+//! | cover and interval against the goal, as a small picture | [`small`] |
+//! | a page made elsewhere in the house, shown as it is | [`sheet`] |
+
+pub(crate) mod badge;
+pub(crate) mod files;
+pub(crate) mod findings;
+pub(crate) mod sheet;
+pub(crate) mod small;

@@ -1,0 +1,52 @@
+//! A page made elsewhere in the house, shown as it is: in a tree of its own, so that its style and the app's don't meet.
+
+use leptos::html;
+use leptos::prelude::*;
+use wasm_bindgen::prelude::*;
+use web_sys::{Element, ShadowRootInit, ShadowRootMode};
+
+#[wasm_bindgen]
+extern "C" {
+    type Sheets;
+    #[wasm_bindgen(method, setter, js_name = adoptedStyleSheets)]
+    fn set_adopted(this: &Sheets, sheets: &js_sys::Array);
+}
+
+/// The body of a page under its own style. Links within it lead within it.
+pub(crate) fn sheet(body: String, style: String) -> impl IntoView {
+    let place = NodeRef::<html::Div>::new();
+    place.on_load(move |place| {
+        // a browser without shadow trees is older than all that the app runs in
+        let _ = show(&place, &body, &style);
+    });
+    view! { <div class="sheet" node_ref=place></div> }
+}
+
+/// Rules for a page's root and body, for the root of a tree within another page.
+fn within(style: &str) -> String {
+    style.replace(":root{", ":host{").replace("body{", ":host{")
+}
+
+fn show(place: &Element, body: &str, style: &str) -> Result<(), JsValue> {
+    let tree = place.attach_shadow(&ShadowRootInit::new(ShadowRootMode::Open))?;
+    let rules = web_sys::CssStyleSheet::new()?;
+    // what of the rules isn't understood is passed over by the browser itself
+    let _ = rules.replace_sync(&within(style));
+    tree.unchecked_ref::<Sheets>().set_adopted(&js_sys::Array::of1(&rules));
+    tree.set_inner_html(body);
+    let own = tree.clone();
+    let follow = Closure::<dyn Fn(web_sys::Event)>::new(move |event: web_sys::Event| {
+        let link = event
+            .target()
+            .and_then(|target| target.dyn_into::<Element>().ok())
+            .and_then(|target| target.closest("a[href^='#']").ok().flatten());
+        let Some(name) = link.and_then(|link| link.get_attribute("href")) else { return };
+        event.prevent_default();
+        if let Some(target) = own.get_element_by_id(name.trim_start_matches('#')) {
+            target.scroll_into_view();
+        }
+    });
+    tree.add_event_listener_with_callback("click", follow.as_ref().unchecked_ref())?;
+    follow.forget();
+    Ok(())
+}

@@ -1,0 +1,89 @@
+//! Which screen an address names. Addresses live behind the `#`, so that any folder of files can serve the app.
+
+use leptos::prelude::*;
+use wasm_bindgen::prelude::*;
+
+/// A screen.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) enum Route {
+    /// All sites.
+    Sites,
+    /// One site.
+    Site(String),
+    /// Files and sheets taken in.
+    TakeIn,
+    /// What two people wrote unlike.
+    Settle,
+    /// The notebook itself: sharing, copying, history, settings.
+    Notebook,
+}
+
+impl Route {
+    /// The screen that an address names; all sites where it names none.
+    pub(crate) fn read(hash: &str) -> Self {
+        let path = hash.trim_start_matches('#').trim_start_matches('/');
+        let (first, rest) = path.split_once('/').unwrap_or((path, ""));
+        match first {
+            "site" => decoded(rest).map_or(Self::Sites, Self::Site),
+            "take-in" => Self::TakeIn,
+            "settle" => Self::Settle,
+            "notebook" => Self::Notebook,
+            _ => Self::Sites,
+        }
+    }
+
+    /// Its address.
+    pub(crate) fn address(&self) -> String {
+        match self {
+            Self::Sites => "#/".to_owned(),
+            Self::Site(site) => format!("#/site/{}", String::from(js_sys::encode_uri_component(site))),
+            Self::TakeIn => "#/take-in".to_owned(),
+            Self::Settle => "#/settle".to_owned(),
+            Self::Notebook => "#/notebook".to_owned(),
+        }
+    }
+
+    /// The catalogue's key of its name.
+    pub(crate) const fn name(&self) -> &'static str {
+        match self {
+            Self::Sites | Self::Site(_) => "app-sites",
+            Self::TakeIn => "app-take-in",
+            Self::Settle => "app-settle",
+            Self::Notebook => "app-notebook",
+        }
+    }
+}
+
+fn decoded(text: &str) -> Option<String> {
+    js_sys::decode_uri_component(text).ok().map(String::from).filter(|name| !name.is_empty())
+}
+
+fn hash() -> String {
+    web_sys::window().and_then(|window| window.location().hash().ok()).unwrap_or_default()
+}
+
+/// The screen that the address names now, and ever after.
+pub(crate) fn current() -> ReadSignal<Route> {
+    let (route, set) = signal(Route::read(&hash()));
+    let changed = Closure::<dyn Fn()>::new(move || set.set(Route::read(&hash())));
+    if let Some(window) = web_sys::window() {
+        // without it the first screen stays; nothing is lost
+        let _ = window.add_event_listener_with_callback("hashchange", changed.as_ref().unchecked_ref());
+    }
+    changed.forget();
+    route
+}
+
+/// Goes to another screen.
+pub(crate) fn go(route: &Route) {
+    if let Some(window) = web_sys::window() {
+        // an address of our own is always taken
+        let _ = window.location().set_hash(&route.address());
+    }
+}
+
+/// Whether the address asks for the suite of the store.
+#[cfg(feature = "conformance")]
+pub(crate) fn wants_conformance() -> bool {
+    hash() == "#conformance"
+}

@@ -1,0 +1,260 @@
+//! What is open: the notebook on this device, what stands in it, the words, and what a person set.
+
+use crate::device::{Device, NAME, share};
+use crate::settings::Settings;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use std::cell::RefCell;
+use std::rc::Rc;
+use tautline_store::{Keep as _, KeepError};
+use tautline_survey::assess::{Question, SiteGoal};
+use tautline_survey::check::check;
+use tautline_survey::input::Input;
+use tautline_survey::message::Message;
+use tautline_survey::notebook::current::Current;
+use tautline_survey::notebook::hand::Draft;
+use tautline_survey::revision::{ActionId, Revision};
+use tautline_survey::sync::Badge;
+use tautline_words::Words;
+
+/// What stands in the notebook, checked.
+pub(crate) struct Standing {
+    pub(crate) current: Current,
+    pub(crate) input: Input,
+    pub(crate) goals: Vec<SiteGoal>,
+}
+
+impl Standing {
+    fn of(device: &Device) -> Self {
+        let current = Current::of(device.memory().heads().unwrap_or_default());
+        let (mut input, goals) = current.input();
+        check(&mut input);
+        Self { current, input, goals }
+    }
+
+    /// The question that is asked of every site: its goals, all else as usual.
+    pub(crate) fn question(&self) -> Question {
+        Question { goals: self.goals.clone(), ..Question::default() }
+    }
+}
+
+/// Whether and how this device shares its notebook.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Sharing {
+    /// Not tried yet.
+    Unknown,
+    /// An exchange is under way.
+    UnderWay,
+    /// Nobody answered; all is kept here.
+    Nobody,
+    /// The last exchange came to its end.
+    Done,
+}
+
+/// Everything that screens share. Copied freely; all copies are one.
+#[derive(Clone, Copy)]
+pub(crate) struct Session {
+    device: StoredValue<Rc<RefCell<Option<Device>>>, LocalStorage>,
+    words: StoredValue<Rc<Words>, LocalStorage>,
+    standing: RwSignal<Rc<Standing>, LocalStorage>,
+    pub(crate) settings: RwSignal<Settings>,
+    pub(crate) badge: RwSignal<Badge>,
+    pub(crate) sharing: RwSignal<Sharing>,
+    /// What was said last, for eyes and ears.
+    pub(crate) said: RwSignal<String>,
+}
+
+impl Session {
+    /// Opens the notebook of this browser.
+    pub(crate) async fn open() -> Result<Self, KeepError> {
+        let device = Device::open(NAME).await?;
+        let settings = Settings::kept(&device).await;
+        let standing = Standing::of(&device);
+        let session = Self {
+            badge: RwSignal::new(Badge::Here(device.memory().records().revisions().count())),
+            device: StoredValue::new_local(Rc::new(RefCell::new(Some(device)))),
+            words: StoredValue::new_local(Rc::new(Words::english())),
+            standing: RwSignal::new_local(Rc::new(standing)),
+            settings: RwSignal::new(settings),
+            sharing: RwSignal::new(Sharing::Unknown),
+            said: RwSignal::new(String::new()),
+        };
+        Ok(session)
+    }
+
+    /// The session of this page.
+    pub(crate) fn here() -> Self {
+        expect_context()
+    }
+
+    pub(crate) fn words(self) -> Rc<Words> {
+        self.words.get_value()
+    }
+
+    /// The words for a code.
+    pub(crate) fn word(self, code: &str) -> String {
+        self.words().word(code)
+    }
+
+    /// The words for a message.
+    pub(crate) fn say(self, message: &Message) -> String {
+        self.words().say(message)
+    }
+
+    /// What stands; a screen that reads it follows it.
+    pub(crate) fn standing(self) -> Rc<Standing> {
+        self.standing.get()
+    }
+
+    /// Says something to eyes and ears.
+    pub(crate) fn tell(self, text: String) {
+        self.said.set(text);
+    }
+
+    fn tell_fault(self, error: &KeepError) {
+        let device = self.word("app-this-device");
+        self.tell(self.say(&error.message(&device)));
+    }
+
+    /// Takes the notebook for work that waits on the disk; nothing else writes meanwhile. None while other work has it.
+    fn take(self) -> Option<Device> {
+        self.device.get_value().borrow_mut().take()
+    }
+
+    fn put_back(self, device: Device) {
+        *self.device.get_value().borrow_mut() = Some(device);
+    }
+
+    /// Does something with the notebook in turn: while other work has it, this waits.
+    pub(crate) fn with_device<T: 'static>(
+        self,
+        work: impl AsyncFnOnce(&mut Device) -> T + 'static,
+        then: impl FnOnce(T) + 'static,
+    ) {
+        spawn_local(async move {
+            let mut device = loop {
+                match self.take() {
+                    Some(device) => break device,
+                    None => a_turn().await,
+                }
+            };
+            let done = work(&mut device).await;
+            self.put_back(device);
+            then(done);
+        });
+    }
+
+    /// Looks again at what stands, after the notebook has changed.
+    fn look_again(self) {
+        let held = self.device.get_value();
+        let standing = held.borrow().as_ref().map(Standing::of);
+        if let Some(standing) = standing {
+            self.standing.set(Rc::new(standing));
+        }
+        self.renew_badge();
+    }
+
+    /// Makes revisions of drafts, says what came of it, and shares it where somebody answers.
+    pub(crate) fn write(
+        self,
+        what: &'static str,
+        drafts: Vec<Draft>,
+        reason: String,
+        then: impl FnOnce(Option<ActionId>) + 'static,
+    ) {
+        let author = self.settings.get_untracked().author();
+        self.with_device(
+            async move |device| device.write(what, drafts, &author, &reason).await,
+            move |done| match done {
+                Ok(action) => {
+                    self.look_again();
+                    then(action);
+                    self.share();
+                }
+                Err(error) => self.tell_fault(&error),
+            },
+        );
+    }
+
+    /// Takes revisions in that were made elsewhere.
+    pub(crate) fn join(self, revisions: Vec<Revision>, then: impl FnOnce(usize) + 'static) {
+        self.with_device(
+            async move |device| device.append(&revisions, &[]).await,
+            move |done| match done {
+                Ok(appended) => {
+                    self.look_again();
+                    then(appended.new + appended.erased);
+                    self.share();
+                }
+                Err(error) => self.tell_fault(&error),
+            },
+        );
+    }
+
+    /// Every revision on this device, for a copy.
+    pub(crate) fn all(self, then: impl FnOnce(Vec<Revision>) + 'static) {
+        self.with_device(async |device| device.memory().records().revisions().cloned().collect(), then);
+    }
+
+    /// Keeps what a person set.
+    pub(crate) fn set(self, settings: Settings) {
+        self.settings.set(settings.clone());
+        self.with_device(async move |device| settings.keep(device).await, |()| ());
+    }
+
+    /// Shares with the notebook that this page came from, until each has what the other has.
+    pub(crate) fn share(self) {
+        if self.sharing.get_untracked() == Sharing::UnderWay {
+            return;
+        }
+        self.sharing.set(Sharing::UnderWay);
+        self.share_on();
+    }
+
+    fn share_on(self) {
+        let origin = origin();
+        self.with_device(
+            async move |device| share::exchange(device, &origin).await,
+            move |done| match done {
+                Ok(false) => self.share_on(),
+                Ok(true) => {
+                    self.sharing.set(Sharing::Done);
+                    self.look_again();
+                }
+                Err(_) => {
+                    self.sharing.set(Sharing::Nobody);
+                    self.renew_badge();
+                }
+            },
+        );
+    }
+
+    fn renew_badge(self) {
+        let origin = origin();
+        let conflicts = self.standing.get_untracked().current.conflicts.len();
+        self.with_device(
+            async move |device| {
+                let state = share::state(device, &origin).await.unwrap_or_default();
+                share::badge(device, &state, conflicts)
+            },
+            move |badge| self.badge.set(badge),
+        );
+    }
+}
+
+/// The address that this page came from.
+fn origin() -> String {
+    web_sys::window().and_then(|window| window.location().origin().ok()).unwrap_or_default()
+}
+
+/// Lets everything else have its turn.
+async fn a_turn() {
+    let promise = js_sys::Promise::new(&mut |done, _| {
+        if let Some(window) = web_sys::window() {
+            // a page without a window waits for nothing
+            let _ = window.set_timeout_with_callback_and_timeout_and_arguments_0(&done, 4);
+        }
+    });
+    // the promise is never refused
+    let _ = wasm_bindgen_futures::JsFuture::from(promise).await;
+}

@@ -1,0 +1,107 @@
+//! The frame around every screen: the tape with the app's name, the way to the other screens, the badge, what was said.
+
+use crate::device::here;
+use crate::pages;
+use crate::parts::badge::badge;
+use crate::route::{self, Route};
+use crate::session::Session;
+use crate::settings::Theme;
+use leptos::prelude::*;
+use tautline_store::KeepError;
+use tautline_words::Words;
+
+/// The screens that stand in the bar.
+const BAR: [Route; 4] = [Route::Sites, Route::TakeIn, Route::Settle, Route::Notebook];
+
+/// The app, or why the notebook can't be opened.
+pub(crate) fn shell(opened: Result<Session, KeepError>) -> AnyView {
+    match opened {
+        Ok(session) => open(session).into_any(),
+        Err(error) => closed(&error).into_any(),
+    }
+}
+
+fn open(session: Session) -> impl IntoView {
+    provide_context(session);
+    let route = route::current();
+    follow_theme(session);
+    follow_route(session, route);
+    session.share();
+    view! {
+        <a class="skip" href="#main" on:click=move |event| { event.prevent_default(); focus_main(); }>{session.word("app-skip")}</a>
+        <header class="top">
+            <a class="name" href=Route::Sites.address()>"tautline"</a>
+            {badge()}
+        </header>
+        <nav class="bar" aria-label=session.word("app-screens")>
+            {BAR.map(|to| {
+                let address = to.address();
+                let (name, icon) = (session.word(to.name()), to.name());
+                let here = move || (route.get().name() == to.name()).then_some("page");
+                view! { <a href=address aria-current=here class=format!("to {icon}")>{name}</a> }
+            }).collect_view()}
+        </nav>
+        <main id="main" tabindex="-1">{move || pages::screen(&route.get())}</main>
+        <p class="said" role="status" aria-live="polite">{session.said}</p>
+    }
+}
+
+/// Without the notebook there is no app; why, and that nothing of it is lost.
+fn closed(error: &KeepError) -> impl IntoView {
+    let words = Words::english();
+    let said = words.say(&error.message(&words.word("app-this-device")));
+    view! { <main id="main"><h1>{words.word("app-closed")}</h1><p>{said}</p><p>{words.word("app-closed-way-out")}</p></main> }
+}
+
+/// The theme stands on the root element, where the stylesheet looks for it.
+fn follow_theme(session: Session) {
+    Effect::new(move || {
+        let theme = session.settings.with(|settings| settings.theme);
+        let root = document().document_element();
+        let Some(root) = root else { return };
+        // an attribute with a plain name is always taken
+        let _ = match theme {
+            Theme::Device => root.remove_attribute("data-theme"),
+            theme => root.set_attribute("data-theme", theme.code()),
+        };
+    });
+}
+
+/// A new screen has a new title, and whoever listens is told of it.
+fn follow_route(session: Session, route: ReadSignal<Route>) {
+    Effect::new(move |before: Option<Route>| {
+        let now = route.get();
+        let name = match &now {
+            Route::Site(site) => site.clone(),
+            other => session.word(other.name()),
+        };
+        title(&format!("{name} · tautline"));
+        if before.is_some_and(|before| before != now) {
+            focus_main();
+        }
+        now
+    });
+}
+
+/// The page's title.
+pub(crate) fn title(text: &str) {
+    document().set_title(text);
+}
+
+fn focus_main() {
+    use wasm_bindgen::JsCast as _;
+    if let Some(main) =
+        document().get_element_by_id("main").and_then(|main| main.dyn_into::<web_sys::HtmlElement>().ok())
+    {
+        // an element that can't have the focus keeps none
+        let _ = main.focus();
+    }
+}
+
+/// Says to whoever looks from outside that the app is there, and when it was opened.
+pub(crate) fn opened() {
+    if let Some(root) = document().document_element() {
+        // an attribute with a plain name is always taken
+        let _ = root.set_attribute("data-opened", &here::today());
+    }
+}

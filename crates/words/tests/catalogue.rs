@@ -11,7 +11,7 @@ fn sources() -> Vec<(PathBuf, String)> {
     let crates =
         Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("the room stands in crates/").to_owned();
     let mut folders: Vec<PathBuf> =
-        ["engine", "survey", "ground", "exchange", "figures", "report", "store", "server", "cli"]
+        ["engine", "survey", "ground", "exchange", "figures", "report", "store", "server", "cli", "app"]
             .iter()
             .map(|room| crates.join(room).join("src"))
             .collect();

@@ -56,10 +56,13 @@ pub(crate) fn command(words: &Words) -> Command {
             .arg(flag("use-partly-read", "help-use-partly-read"))
             .arg(flag("on-the-level", "help-on-the-level"))
     };
-    let shared = |command: Command| {
+    let or_notebook = |command: Command| {
         common(command)
             .mut_arg("files", |files| files.required(false).required_unless_present("notebook"))
             .arg(notebook::in_place_of_files(words))
+    };
+    let shared = |command: Command| {
+        or_notebook(command)
             .arg(flag("explain", "help-explain"))
             .arg(option("gap-classes", "LENGTHS", "help-gap-classes"))
             .arg(option("by", "WHAT", "help-by").value_parser(["species", "form", "group"]))
@@ -71,7 +74,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .arg(option("report", "FILE", "help-report"))
         .arg(option("claim", "WHAT", "help-claim").value_parser(["site", "plot"]))
         .arg(where_present());
-    let sites = common(sub("sites", "help-sites")).arg(goal()).arg(where_present());
+    let sites = or_notebook(sub("sites", "help-sites")).arg(goal()).arg(where_present());
     let reading = |command| notebook::reading(command, words);
     let files = Arg::new("files")
         .value_name("FILES")

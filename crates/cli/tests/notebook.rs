@@ -47,6 +47,9 @@ fn a_notebook_gives_what_its_files_give() {
     let at = folder.path();
     said(at, &["demo", "demo"], 0);
     said(at, &["import", "demo", "--notebook", "n.tautline"], 0);
+    // one row a site, worked out another way, says the same as well
+    let sites = |what: &[&str]| said(at, &[&["sites", "--csv", "--goal", "at least 15 %"], what].concat(), 0);
+    assert_eq!(sites(&["demo"]), sites(&["--notebook", "n.tautline"]));
     for arguments in [&["assess", "--json", "--by", "species"][..], &["cover", "--csv"], &["check", "--json"]]
     {
         let from_files = said(at, &[arguments, &["demo"]].concat(), 0);
@@ -160,6 +163,49 @@ fn corrections_come_alone_and_take_the_rest_from_the_notebook() {
     // neither plan nor protocol nor plants beside it: those of the notebook hold, and nothing is new
     let again = said(at, &["import", "again.csv", "--notebook", "n.tautline"], 0);
     assert!(again.contains("nothing was added"), "{again}");
+}
+
+#[test]
+fn a_person_and_a_site_are_forgotten() {
+    let folder = folder();
+    let at = folder.path();
+    sheet(at, "a.csv", 17);
+    sheet(at, "b.csv", 18);
+    let author = ["--author", "Invented Person", "--notebook", "n.tautline"];
+    said(at, &[&["import", "a.csv"], &author[..]].concat(), 0);
+    said(at, &[&["import", "b.csv"], &author[..]].concat(), 0);
+    let holds = |name: &str| {
+        ["n.tautline", "n.tautline-wal"].iter().any(|file| {
+            let bytes = std::fs::read(at.join(file)).unwrap_or_default();
+            bytes.windows(name.len()).any(|part| part == name.as_bytes())
+        })
+    };
+    let erase = |what: &[&str], status: i32| {
+        said(at, &[&["erase", "--notebook", "n.tautline", "--author", "the office"], what].concat(), status)
+    };
+    assert!(erase(&["--person", "Nobody"], 3).contains("Nothing in the notebook names"));
+    let cover = said(at, &["cover", "--csv", "--notebook", "n.tautline"], 0);
+    // shown first, and nothing done
+    let shown = erase(&["--person", "Invented Person"], 0);
+    assert!(shown.contains("line 1, 2026-06-09") && shown.contains("can never be got back"), "{shown}");
+    assert!(holds("Invented Person"));
+    let done = erase(&["--person", "Invented Person", "--yes"], 0);
+    assert!(done.contains("without the name"), "{done}");
+    assert!(!holds("Invented Person"), "the name is gone from the disk");
+    assert_eq!(said(at, &["cover", "--csv", "--notebook", "n.tautline"], 0), cover, "the readings stay");
+    // a reader, named in the readings themselves
+    erase(&["--person", "reader A", "--instead", "reader X", "--yes"], 0);
+    let after = said(at, &["cover", "--csv", "--notebook", "n.tautline"], 0);
+    assert_eq!(after, cover.replace("reader A", "reader X"));
+    assert!(
+        said(at, &["erase", "--person", "same", "--author", "same", "--notebook", "n.tautline"], 2)
+            .contains("--author")
+    );
+    erase(&["--site", "Invented", "--yes"], 0);
+    assert!(!holds("reader X") && !holds("ATCA"));
+    said(at, &["cover", "--csv", "--notebook", "n.tautline"], 3);
+    let left = said(at, &["history", "--blanked", "--notebook", "n.tautline"], 0);
+    assert!(left.contains("a record") && left.contains("the office"), "{left}");
 }
 
 #[test]

@@ -31,6 +31,9 @@ pub(crate) fn commands(words: &Words) -> Vec<Command> {
     let option = |name: &'static str, value: &'static str, help| {
         Arg::new(name).long(name).value_name(value).help(words.word(help))
     };
+    let flag = |name: &'static str, help| {
+        Arg::new(name).long(name).help(words.word(help)).action(ArgAction::SetTrue)
+    };
     let signed = |command: Command| {
         command.arg(option("author", "NAME", "help-author")).arg(option("reason", "TEXT", "help-reason"))
     };
@@ -39,7 +42,8 @@ pub(crate) fn commands(words: &Words) -> Vec<Command> {
         signed(reading(sub("import", "help-import"), words).arg(files.help(words.word("help-import-files"))));
     let history = sub("history", "help-history")
         .arg(option("site", "NAME", "help-history-site"))
-        .arg(option("line", "NAME", "help-history-line"));
+        .arg(option("line", "NAME", "help-history-line"))
+        .arg(flag("blanked", "help-history-blanked").conflicts_with_all(["site", "line"]));
     let settle = signed(sub("settle", "help-settle")).arg(option("keep", "REVISION", "help-keep"));
     let restore = signed(sub("restore", "help-restore"))
         .arg(
@@ -49,9 +53,14 @@ pub(crate) fn commands(words: &Words) -> Vec<Command> {
                 .required_unless_present("undo"),
         )
         .arg(option("undo", "ACTION", "help-undo").conflicts_with("revision"));
+    let erase = signed(sub("erase", "help-erase"))
+        .arg(option("person", "NAME", "help-erase-person").required_unless_present("site"))
+        .arg(option("site", "NAME", "help-erase-site").conflicts_with("person"))
+        .arg(option("instead", "TEXT", "help-erase-instead"))
+        .arg(flag("yes", "help-erase-yes"));
     let backup = sub("backup", "help-backup")
         .arg(Arg::new("to").value_name("TO").help(words.word("help-backup-to")).required(true));
     let json = Arg::new("json").long("json").action(ArgAction::SetTrue).required(true);
     let export = sub("export", "help-export").arg(json.help(words.word("help-export-json")));
-    vec![import, history, settle, restore, backup, export]
+    vec![import, history, settle, restore, erase, backup, export]
 }

@@ -15,7 +15,8 @@ pub(super) fn history(asked: &ArgMatches, words: &Words) -> Done {
     let notebook = Notebook::of(asked, words)?;
     let (site, line) = (text(asked, "site"), text(asked, "line"));
     let all = notebook.all()?;
-    if site.is_none() && line.is_none() {
+    let blanked = asked.get_flag("blanked");
+    if !blanked && site.is_none() && line.is_none() {
         show::actions(&actions(&all), words);
         return Ok(if all.is_empty() { Exit::Nothing } else { Exit::Well });
     }
@@ -23,7 +24,10 @@ pub(super) fn history(asked: &ArgMatches, words: &Words) -> Done {
     for revision in &all {
         records.entry(revision.record()).or_default().push(revision);
     }
-    records.retain(|_, own| own.iter().any(|revision| is_about(revision, site, line)));
+    // of a record that is blank from end to end nobody can tell any more which site it was of
+    let wanted =
+        |revision: &Revision| if blanked { revision.is_erased() } else { is_about(revision, site, line) };
+    records.retain(|_, own| own.iter().any(|revision| wanted(revision)));
     let mut told: Vec<Vec<&Revision>> = records.values().map(|own| ordered(own)).collect();
     // plans before visits, visits by date
     told.sort_by_key(|own| own.iter().find_map(|revision| Some(Payload::of(revision).ok()?.key())));

@@ -55,7 +55,7 @@ pub(super) fn import(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done
 
 /// What the checks find in the notebook about the files that have just come in, now that their readings are safe.
 fn checked(notebook: &Notebook, read: &Input) -> Result<Vec<Finding>, Refused> {
-    let (mut input, _) = notebook.current()?.input();
+    let (mut input, _) = notebook.current()?.into_input();
     check(&mut input);
     let is_new = |file: &str| read.files.iter().any(|own| own.name == file);
     input.findings.retain(|finding| finding.place.as_ref().is_none_or(|place| is_new(&place.file)));

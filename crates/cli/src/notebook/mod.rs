@@ -2,6 +2,7 @@
 
 mod asked;
 mod copies;
+mod erase;
 mod history;
 mod import;
 mod right;
@@ -38,6 +39,7 @@ pub(crate) fn run(name: &str, asked: &ArgMatches, words: &Words, here: &mut Here
         "history" => history::history(asked, words),
         "settle" => right::settle(asked, words, here),
         "restore" => right::restore(asked, words, here),
+        "erase" => erase::erase(asked, words, here),
         "backup" => copies::backup(asked, words),
         _ => copies::export(asked, words),
     }
@@ -97,6 +99,18 @@ impl<'a> Notebook<'a> {
         reason: &str,
         here: &mut Here,
     ) -> Result<ActionId, Refused> {
+        self.write_and_blank(what, drafts, Vec::new(), reason, here)
+    }
+
+    /// The same, with revisions that are blank from here on.
+    fn write_and_blank(
+        &mut self,
+        what: &str,
+        drafts: Vec<Draft>,
+        blank: Vec<Revision>,
+        reason: &str,
+        here: &mut Here,
+    ) -> Result<ActionId, Refused> {
         let (time, milliseconds) = (here.now)();
         let mut random = [0; 10];
         (here.random)(&mut random);
@@ -114,16 +128,19 @@ impl<'a> Notebook<'a> {
             random: &mut *here.random,
         };
         let written = hand.write(what, drafts);
-        let made = written.map_err(|error| (self.words.word(error.code()), Exit::NotUnderstood))?;
+        let mut made = written.map_err(|error| (self.words.word(error.code()), Exit::NotUnderstood))?;
+        let action =
+            made.first().map_or_else(|| ActionId::made(milliseconds, random), |one| one.head().action.id);
+        made.extend(blank);
         let appended = self.keep.append(&made);
         self.said(appended)?;
-        Ok(made.first().map_or_else(|| ActionId::made(milliseconds, random), |one| one.head().action.id))
+        Ok(action)
     }
 }
 
 /// What stands in a notebook, as if it had just been read from files.
 pub(crate) fn read(file: &str, words: &Words) -> Result<Read, Refused> {
-    let (input, goals) = Notebook::open(file, words)?.current()?.input();
+    let (input, goals) = Notebook::open(file, words)?.current()?.into_input();
     Ok(Read { input, goals })
 }
 

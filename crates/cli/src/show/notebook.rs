@@ -61,6 +61,18 @@ pub(crate) fn joined(file: &str, appended: Appended, words: &Words) {
     wrapped(&words.say(&said), 0);
 }
 
+/// Records by what a person calls them, below what is to be said of them.
+pub(crate) fn records(said: &str, called: &[Message], words: &Words) {
+    wrapped(said, 0);
+    for one in called.iter().take(SHOWN) {
+        wrapped(&words.say(one), 2);
+    }
+    if let Some(more) = called.len().checked_sub(SHOWN).filter(|&more| more > 0) {
+        wrapped(&words.say(&Message::new("records-more").with("records", more)), 2);
+    }
+    println!();
+}
+
 /// Findings below what was done.
 pub(crate) fn findings_too(found: &[Finding], words: &Words) {
     findings(found, words);

@@ -153,12 +153,16 @@ fn general(tables: &[Table], options: &Options, question: &Question) -> Result<S
         Err(why) => Err(Unreadable { name: table.name.clone(), why }),
     };
     let sources = tables.iter().map(whole).collect::<Result<Vec<_>, _>>()?;
-    let mut read = delimited::read(&sources, options);
+    Ok(sites_of(delimited::read(&sources, options), question))
+}
+
+/// The same of what has been read already, such as what stands in a notebook.
+pub fn sites_of(mut read: delimited::Read, question: &Question) -> Sites {
     let question = with_goals(question, read.goals);
     sites::hold_back(&mut read.input);
     let findings = std::mem::take(&mut read.input.findings);
     let rows = sites::rows(read.input, &question);
-    Ok(Sites { rows, findings, question, read_again: None })
+    Sites { rows, findings, question, read_again: None }
 }
 
 fn with_goals(question: &Question, found: Vec<tautline_survey::assess::SiteGoal>) -> Question {

@@ -58,16 +58,14 @@ pub struct Current {
 impl Current {
     /// What stands, from the heads of all records in any order.
     pub fn of(heads: Vec<Revision>) -> Self {
-        let mut by_record: BTreeMap<RecordId, Vec<Revision>> = BTreeMap::new();
-        for head in heads {
-            by_record.entry(head.record()).or_default().push(head);
+        let mut by_record: BTreeMap<RecordId, Vec<(Result<Payload, NoPayload>, Revision)>> = BTreeMap::new();
+        for (payload, head) in read(heads) {
+            by_record.entry(head.record()).or_default().push((payload, head));
         }
         let mut current = Self::default();
         let mut groups: BTreeMap<Key, Vec<(Payload, Revision)>> = BTreeMap::new();
         let mut unlike: Vec<Vec<Revision>> = Vec::new();
-        for own in by_record.into_values() {
-            let mut versions: Vec<(Result<Payload, NoPayload>, Revision)> =
-                own.into_iter().map(|head| (Payload::of(&head), head)).collect();
+        for mut versions in by_record.into_values() {
             let newer = versions.iter().find(|(payload, _)| matches!(payload, Err(NoPayload::Newer)));
             if let Some((_, head)) = newer {
                 *current.newer.entry(head.head().kind.0.clone()).or_default() += 1;
@@ -133,24 +131,26 @@ impl Current {
 
     /// Everything that stands, ready to be worked with, and its goals. The order is that of sites, lines and dates,
     /// whatever the order in which it was handed in.
-    pub fn input(&self) -> (Input, Vec<SiteGoal>) {
+    pub fn into_input(self) -> (Input, Vec<SiteGoal>) {
         let mut input = Input { findings: self.findings(), ..Input::default() };
         let mut goals = Vec::new();
-        for standing in self.standing.values() {
-            match &standing.payload {
-                Payload::Line(line) => input.plan.push(line.clone()),
-                Payload::Stratum(stratum) => input.strata.push(stratum.clone()),
-                Payload::Visit(visit) => input.visits.push((**visit).clone()),
-                Payload::Plants(plants) => input.plants = plants.clone(),
+        for standing in self.standing.into_values() {
+            match standing.payload {
+                Payload::Line(line) => input.plan.push(line),
+                Payload::Stratum(stratum) => input.strata.push(stratum),
+                Payload::Visit(visit) => input.visits.push(*visit),
+                Payload::Plants(plants) => input.plants = plants,
                 Payload::Protocol(protocol) => {
-                    input.add_protocol((**protocol).clone());
+                    input.add_protocol(*protocol);
                 }
-                Payload::Goal(goal) => goals.push(goal.clone()),
-                Payload::Settlement(word) => input.settlements.push((**word).clone()),
+                Payload::Goal(goal) => goals.push(goal),
+                Payload::Settlement(word) => input.settlements.push(*word),
                 Payload::Import(files) => {
-                    input.files.extend(
-                        files.iter().filter(|file| !input.files.contains(file)).cloned().collect::<Vec<_>>(),
-                    );
+                    for file in files {
+                        if !input.files.contains(&file) {
+                            input.files.push(file);
+                        }
+                    }
                 }
             }
         }
@@ -163,6 +163,11 @@ impl Current {
                 .then_with(|| (&a.reader, &a.recorder).cmp(&(&b.reader, &b.recorder)))
         });
         (input, goals)
+    }
+
+    /// The same of a copy.
+    pub fn input(&self) -> (Input, Vec<SiteGoal>) {
+        self.clone().into_input()
     }
 
     /// The protocols that stand.
@@ -200,6 +205,32 @@ impl Conflict {
                 .with("versions", Value::List(versions)),
         )
     }
+}
+
+/// What each head holds. Reading them is most of what opening a large notebook takes, so all cores take part, where
+/// there are several; the order stays.
+fn read(heads: Vec<Revision>) -> Vec<(Result<Payload, NoPayload>, Revision)> {
+    let one_by_one =
+        |heads: Vec<Revision>| heads.into_iter().map(|head| (Payload::of(&head), head)).collect::<Vec<_>>();
+    // a browser has one
+    let cores = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
+    if cores == 1 || heads.len() < 1000 {
+        return one_by_one(heads);
+    }
+    let share = heads.len().div_ceil(cores);
+    let mut rest = heads;
+    let mut parts = Vec::new();
+    while !rest.is_empty() {
+        let after = rest.split_off(share.min(rest.len()));
+        parts.push(std::mem::replace(&mut rest, after));
+    }
+    std::thread::scope(|scope| {
+        let reading: Vec<_> = parts.into_iter().map(|part| scope.spawn(move || one_by_one(part))).collect();
+        reading
+            .into_iter()
+            .flat_map(|part| part.join().unwrap_or_else(|why| std::panic::resume_unwind(why)))
+            .collect()
+    })
 }
 
 /// Who made a revision, where and when.

@@ -6,12 +6,14 @@
 //! | what stands now, and what must be settled first | [`current`] |
 //! | files brought into a notebook | [`gather`] |
 //! | settling, restoring, undoing, erasing | [`amend`] |
+//! | forgetting a person or a site | [`forget`] |
 //! | what changed between two revisions | [`changes`] |
 //! | drafts made into revisions | [`hand`] |
 
 pub mod amend;
 pub mod changes;
 pub mod current;
+pub mod forget;
 pub mod gather;
 pub mod hand;
 pub mod payload;

@@ -9,7 +9,7 @@ use crate::message::{Message, Value as Said};
 use crate::plan::{PlannedLine, Stratum};
 use crate::plants::PlantList;
 use crate::protocol::Protocol;
-use crate::revision::{Content, Kind, Revision};
+use crate::revision::{Kind, Revision};
 use crate::visit::Visit;
 use serde::Deserialize;
 use serde_json::Value;
@@ -51,7 +51,7 @@ pub struct Kinds {
     goal: SiteGoal,
     settlement: Settlement,
     import: Vec<SourceFile>,
-    content: Content<Value>,
+    content: crate::revision::Content<Value>,
     header: crate::revision::Header,
 }
 
@@ -245,7 +245,14 @@ const fn relation_word<T>(relation: &Relation<T>) -> &'static str {
     }
 }
 
+/// A content of which the record alone is wanted.
+#[derive(Deserialize)]
+struct RecordAlone<T> {
+    payload: Option<T>,
+}
+
 fn typed<T: for<'de> Deserialize<'de>>(revision: &Revision) -> Result<T, NoPayload> {
-    let content: Content<T> = revision.content().ok_or(NoPayload::NotUnderstood)?;
+    let content = revision.content_text().and_then(|text| serde_json::from_str(text).ok());
+    let content: RecordAlone<T> = content.ok_or(NoPayload::NotUnderstood)?;
     content.payload.ok_or(NoPayload::TakenBack)
 }

@@ -6,6 +6,26 @@ use core::fmt;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use uuid::Uuid;
 
+/// Reads an id without keeping its text.
+struct Text;
+
+impl serde::de::Visitor<'_> for Text {
+    type Value = Uuid;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("id")
+    }
+
+    fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<Uuid, E> {
+        read(text).ok_or_else(|| E::custom("not-an-id"))
+    }
+}
+
+/// The usual 36 characters, and no other way to write a UUID.
+fn read(text: &str) -> Option<Uuid> {
+    Some(text).filter(|text| text.len() == 36).and_then(|text| Uuid::try_parse(text).ok())
+}
+
 macro_rules! id {
     ($(#[$said:meta])* $name:ident) => {
         $(#[$said])*
@@ -24,7 +44,7 @@ macro_rules! id {
 
             /// Reads the usual 36 characters.
             pub fn read(text: &str) -> Option<Self> {
-                Some(text).filter(|text| text.len() == 36).and_then(|text| Uuid::try_parse(text).ok()).map(Self)
+                read(text).map(Self)
             }
 
             /// Its last eight characters, which are random: enough for a person to name it by.
@@ -53,8 +73,7 @@ macro_rules! id {
 
         impl<'de> Deserialize<'de> for $name {
             fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-                let text = std::borrow::Cow::<str>::deserialize(deserializer)?;
-                Self::read(&text).ok_or_else(|| serde::de::Error::custom("not-an-id"))
+                deserializer.deserialize_str(Text).map(Self)
             }
         }
 

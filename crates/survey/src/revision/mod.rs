@@ -5,6 +5,7 @@
 //! the head matter keeps the content's SHA-256, and a random salt inside the content keeps anybody from guessing at
 //! what was blanked.
 
+mod head;
 mod id;
 mod lines;
 mod stamp;
@@ -35,7 +36,7 @@ pub struct Action {
 }
 
 /// What is kept of a revision for ever.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct HeadMatter {
     /// Its own id.

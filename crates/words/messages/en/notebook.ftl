@@ -68,6 +68,12 @@ help-backup = Copy a notebook to a new file, even while it is in use
 help-backup-to = The new file
 help-export = Print everything that a notebook holds, past revisions included
 help-export-json = As lines of JSON (docs/notebook.md), which “tautline import” reads back
+help-history-blanked = Records of which something was blanked, and what is left of them
+help-erase = Forget a person or a site: what names them is blanked for ever, ids and hashes stay; shown first, done with --yes
+help-erase-person = The person, by the name that stands in the notebook
+help-erase-site = The site; its own records are taken back
+help-erase-instead = What stands in place of the name where a record stays
+help-erase-yes = Do it; it can't be undone
 column-new = new
 column-changed = changed
 column-known = there already
@@ -119,6 +125,31 @@ undone-nothing = Nothing was undone: others have built on it since, or it was un
 restore-in-conflict = Unlike versions of it stand side by side; choose one with “tautline settle” first.
 restore-erased = That revision was blanked and can't be restored.
 restore-stands = It stands as that revision has it already.
+erased-person = a former reader
+erased-site = a former site
+erase-no-name = A name is needed: --person or --site.
+erase-by-themselves = Whoever erases a name signs what takes it out, so it can't be “{ $name }”: give another with --author.
+erase-nothing = Nothing in the notebook names “{ $name }”.
+erase-in-conflict = Unlike versions stand side by side of { $records ->
+    [one] one record that names
+   *[other] { $records } records that name
+} “{ $name }”; choose with “tautline settle” first. Nothing was blanked:
+erase-would = “{ $name }” stands in { $records ->
+    [one] one record
+   *[other] { $records } records
+}:
+erase-warning = With --yes, { $revisions ->
+    [one] one revision is
+   *[other] { $revisions } revisions are
+} blanked, and what they said can never be got back. Devices and notebooks that share in this one blank theirs when they next meet it. Backups, exported files, printed pages and files that were imported keep the name until you delete them yourself.
+erased = { $records ->
+    [one] One record stands
+   *[other] { $records } records stand
+} without the name; { $revisions ->
+    [one] one revision was
+   *[other] { $revisions } revisions were
+} blanked. Backups, exported files and imported files made before still hold it: delete them, or make them anew.
+records-more = … and { $records } more.
 id-unknown = Nothing here has an id that ends in “{ $found }”. The ids stand in “tautline history”; four characters or more are needed.
 id-several = Several ids end in “{ $found }”; a few more characters would tell them apart.
 backup-written = { $file } is a whole copy, with { $revisions ->

@@ -119,8 +119,16 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(sub("protocols", "help-protocols"))
         .subcommand(completions)
         .subcommand(sub("man", "help-man"));
-    #[cfg(feature = "serve")]
-    let whole = whole.subcommand(crate::serve::command(words));
+    with_server(whole, words)
+}
+
+#[cfg(feature = "serve")]
+fn with_server(whole: Command, words: &Words) -> Command {
+    whole.subcommand(crate::serve::command(words))
+}
+
+#[cfg(not(feature = "serve"))]
+fn with_server(whole: Command, _: &Words) -> Command {
     whole
 }
 

@@ -11,6 +11,9 @@ use crate::revision::{Content, RecordId, Revision, RevisionId};
 use serde::de::IgnoredAny;
 use std::collections::BTreeMap;
 
+/// A head and what it holds, if that is there to be used.
+type Read = (Result<Payload, NoPayload>, Revision);
+
 /// A head that something stands on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Head {
@@ -58,7 +61,7 @@ pub struct Current {
 impl Current {
     /// What stands, from the heads of all records in any order.
     pub fn of(heads: Vec<Revision>) -> Self {
-        let mut by_record: BTreeMap<RecordId, Vec<(Result<Payload, NoPayload>, Revision)>> = BTreeMap::new();
+        let mut by_record: BTreeMap<RecordId, Vec<Read>> = BTreeMap::new();
         for (payload, head) in read(heads) {
             by_record.entry(head.record()).or_default().push((payload, head));
         }
@@ -209,7 +212,7 @@ impl Conflict {
 
 /// What each head holds. Reading them is most of what opening a large notebook takes, so all cores take part, where
 /// there are several; the order stays.
-fn read(heads: Vec<Revision>) -> Vec<(Result<Payload, NoPayload>, Revision)> {
+fn read(heads: Vec<Revision>) -> Vec<Read> {
     let one_by_one =
         |heads: Vec<Revision>| heads.into_iter().map(|head| (Payload::of(&head), head)).collect::<Vec<_>>();
     // a browser has one
@@ -248,7 +251,7 @@ pub fn written_by(revision: &Revision) -> Message {
 }
 
 /// All heads of a record say the same, places aside.
-fn alike(versions: &[(Result<Payload, NoPayload>, Revision)]) -> bool {
+fn alike(versions: &[Read]) -> bool {
     let meaning = |payload: &Result<Payload, NoPayload>| {
         payload.as_ref().map(Payload::without_places).map_err(|why| *why)
     };

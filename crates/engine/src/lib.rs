@@ -21,6 +21,7 @@
 //! | agree | [`agreement`] | readers of the same lines: how far apart, and by which habit |
 //! | plan | [`effort`] | how many lines, how long, with what chance |
 //! | plan | [`place`] | where they go |
+//! | practise | [`practice`] | lines with a key, sheets set beside it, the mistakes that explain them |
 //! | practise | [`simulate`] | invented stands with a known cover; [`seed`] |
 //! | everywhere | [`num`] | the one door to mathematics, quantiles, sums, rounding for people |
 #![forbid(unsafe_code)]
@@ -39,6 +40,7 @@ pub mod length;
 pub mod num;
 pub mod outlying;
 pub mod place;
+pub mod practice;
 pub mod rule;
 pub mod seed;
 pub mod simulate;

@@ -49,3 +49,6 @@ pub mod stretch;
 pub mod trend;
 pub mod verdict;
 pub mod work;
+
+/// The version of this engine: figures of another one may differ in a printed digit, and the changelog says which.
+pub const VERSION: &str = env!("CARGO_PKG_VERSION");

@@ -60,6 +60,7 @@ pub mod protocol;
 pub mod record;
 pub mod revision;
 pub mod sites;
+pub mod summary;
 pub mod sync;
 pub mod trend;
 pub mod visit;

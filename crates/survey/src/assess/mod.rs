@@ -301,4 +301,4 @@ fn natural_key(text: &str) -> (&str, u64, &str) {
 }
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

@@ -14,7 +14,7 @@ fn cm(text: &str) -> Measure {
 }
 
 /// Lines of so many metres with one intercept of so many centimetres from zero.
-pub(super) fn site(lines: &[(&str, &str, u32)]) -> Input {
+pub(crate) fn site(lines: &[(&str, &str, u32)]) -> Input {
     let mut input = Input::default();
     let protocol = input.add_protocol(crate::protocol::Protocol::default());
     for (number, (metres, stratum, intercept)) in lines.iter().enumerate() {

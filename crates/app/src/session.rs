@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use std::cell::RefCell;
 use std::rc::Rc;
+use std::sync::Arc;
 use tautline_store::{Keep as _, KeepError};
 use tautline_survey::assess::{Question, SiteGoal};
 use tautline_survey::check::check;
@@ -14,7 +15,8 @@ use tautline_survey::message::Message;
 use tautline_survey::notebook::current::Current;
 use tautline_survey::notebook::hand::Draft;
 use tautline_survey::revision::{ActionId, Revision};
-use tautline_survey::sync::Badge;
+use tautline_survey::summary::Summaries;
+use tautline_survey::sync::{Badge, Place};
 use tautline_words::Words;
 
 /// What stands in the notebook, checked.
@@ -32,11 +34,19 @@ impl Standing {
         Self { current, input, goals }
     }
 
+    /// Nothing yet: the notebook is still being read.
+    fn empty() -> Self {
+        Self { current: Current::default(), input: Input::default(), goals: Vec::new() }
+    }
+
     /// The question that is asked of every site: its goals, all else as usual.
     pub(crate) fn question(&self) -> Question {
         Question { goals: self.goals.clone(), ..Question::default() }
     }
 }
+
+/// The name under which the sites' summaries are kept beside the notebook.
+const SUMMARIES: &str = "summaries";
 
 /// Whether and how this device shares its notebook.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -57,6 +67,9 @@ pub(crate) struct Session {
     device: StoredValue<Rc<RefCell<Option<Device>>>, LocalStorage>,
     words: StoredValue<Rc<Words>, LocalStorage>,
     standing: RwSignal<Rc<Standing>, LocalStorage>,
+    summaries: RwSignal<Arc<Summaries>>,
+    /// The notebook was read whole; before that, there are only the summaries kept from last time.
+    pub(crate) is_read: RwSignal<bool>,
     pub(crate) settings: RwSignal<Settings>,
     pub(crate) badge: RwSignal<Badge>,
     pub(crate) sharing: RwSignal<Sharing>,
@@ -65,21 +78,39 @@ pub(crate) struct Session {
 }
 
 impl Session {
-    /// Opens the notebook of this browser.
+    /// Opens the notebook of this browser. What every site came to last time is there at once; the notebook itself is
+    /// read by [`Session::read`].
     pub(crate) async fn open() -> Result<Self, KeepError> {
         let device = Device::open(NAME).await?;
         let settings = Settings::kept(&device).await;
-        let standing = Standing::of(&device);
+        let summaries = Summaries::read(&device.text(SUMMARIES).await?.unwrap_or_default());
         let session = Self {
-            badge: RwSignal::new(Badge::Here(device.memory().records().revisions().count())),
+            badge: RwSignal::new(Badge::Here(0)),
             device: StoredValue::new_local(Rc::new(RefCell::new(Some(device)))),
             words: StoredValue::new_local(Rc::new(Words::english())),
-            standing: RwSignal::new_local(Rc::new(standing)),
+            standing: RwSignal::new_local(Rc::new(Standing::empty())),
+            summaries: RwSignal::new(Arc::new(summaries)),
+            is_read: RwSignal::new(false),
             settings: RwSignal::new(settings),
             sharing: RwSignal::new(Sharing::Unknown),
             said: RwSignal::new(String::new()),
         };
         Ok(session)
+    }
+
+    /// Reads the notebook, then shares it where somebody answers.
+    pub(crate) fn read(self) {
+        self.with_device(
+            async |device| device.load().await,
+            move |done| {
+                if let Err(error) = done {
+                    self.tell_fault(&error);
+                }
+                self.look_again();
+                self.is_read.set(true);
+                self.share();
+            },
+        );
     }
 
     /// The session of this page.
@@ -104,6 +135,11 @@ impl Session {
     /// What stands; a screen that reads it follows it.
     pub(crate) fn standing(self) -> Rc<Standing> {
         self.standing.get()
+    }
+
+    /// What every site comes to; a screen that reads it follows it.
+    pub(crate) fn summaries(self) -> Arc<Summaries> {
+        self.summaries.get()
     }
 
     /// Says something to eyes and ears.
@@ -149,9 +185,24 @@ impl Session {
         let held = self.device.get_value();
         let standing = held.borrow().as_ref().map(Standing::of);
         if let Some(standing) = standing {
+            let end = held.borrow().as_ref().and_then(|device| device.memory().end().ok().flatten());
+            self.renew_summaries(&standing, end);
             self.standing.set(Rc::new(standing));
         }
         self.renew_badge();
+    }
+
+    /// Works out the sites that have changed, and keeps what they come to.
+    fn renew_summaries(self, standing: &Standing, end: Option<Place>) {
+        let mut summaries = Summaries::clone(&self.summaries.get_untracked());
+        if summaries.hold_for(end.as_ref()) {
+            return;
+        }
+        summaries.renew(&standing.current, &standing.input, &standing.question(), end);
+        let text = summaries.text();
+        self.summaries.set(Arc::new(summaries));
+        // a summary that can't be kept is worked out again next time
+        self.with_device(async move |device| device.keep_text(SUMMARIES, Some(&text)).await.is_ok(), |_| ());
     }
 
     /// Makes revisions of drafts, says what came of it, and shares it where somebody answers.

@@ -26,7 +26,7 @@ fn open(session: Session) -> impl IntoView {
     let route = route::current();
     follow_theme(session);
     follow_route(session, route);
-    session.share();
+    session.read();
     view! {
         <a class="skip" href="#main" on:click=move |event| { event.prevent_default(); focus_main(); }>{session.word("app-skip")}</a>
         <header class="top">

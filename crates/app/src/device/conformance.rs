@@ -12,7 +12,9 @@ struct Reread(String);
 
 impl Reread {
     async fn again(&self) -> Result<Device, KeepError> {
-        Device::open(&self.0).await
+        let mut device = Device::open(&self.0).await?;
+        device.load().await?;
+        Ok(device)
     }
 }
 

@@ -52,13 +52,11 @@ pub(crate) struct Author {
 }
 
 impl Device {
-    /// Opens the notebook of this browser, or begins it.
+    /// Opens the notebook of this browser, or begins it. Nothing of it is in memory before [`Device::load`].
     pub(crate) async fn open(name: &str) -> Result<Self, KeepError> {
         let disk = Disk::open(name).await?;
         let id = own_id(&disk).await?;
-        let mut device = Self { disk, memory: Memory::default(), id };
-        device.load().await?;
-        Ok(device)
+        Ok(Self { disk, memory: Memory::default(), id })
     }
 
     /// What it holds.
@@ -66,8 +64,8 @@ impl Device {
         &self.memory
     }
 
-    /// Reads everything again.
-    async fn load(&mut self) -> Result<(), KeepError> {
+    /// Reads everything, or everything again.
+    pub(crate) async fn load(&mut self) -> Result<(), KeepError> {
         let reading = self.disk.transaction(&[LOG, MARKS], false)?;
         let (log, marks) = (reading.store(LOG)?, reading.store(MARKS)?);
         let asked = [log.get_all_keys(), log.get_all(), marks.get_all_keys(), marks.get_all()]

@@ -74,7 +74,12 @@ pub(crate) fn site(name: String) -> impl IntoView {
             return view! { <p>{session.word("app-site-unknown")}</p> }.into_any();
         }
         let words = session.words();
-        let body = tautline_report::body_of(&Telling::new(&answer.input, &answer.question, &answer.assessments, &words));
+        let body = tautline_report::body_of(&Telling::new(
+            &answer.input,
+            &answer.question,
+            &answer.assessments,
+            &words,
+        ));
         let file = format!("{name}.html");
         let take = move |_| {
             hand_out(

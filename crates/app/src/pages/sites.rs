@@ -2,13 +2,13 @@
 
 use crate::parts::small::{Small, small};
 use crate::route::{Route, go};
-use crate::session::{Session, Standing};
+use crate::session::Session;
 use leptos::prelude::*;
-use std::collections::BTreeMap;
-use tautline_survey::assess::{SiteGoal, threshold};
+use std::sync::Arc;
+use tautline_survey::assess::threshold;
 use tautline_survey::goal::Subject;
 use tautline_survey::message::{Message, Value};
-use tautline_survey::sites::{SiteRow, rows};
+use tautline_survey::summary::{Summaries, Summary, YearSummary};
 
 /// So many sites are shown at once; a part of the name finds the others.
 const MOST: usize = 150;
@@ -17,11 +17,13 @@ const MOST: usize = 150;
 pub(crate) fn sites() -> impl IntoView {
     let session = Session::here();
     move || {
-        let standing = session.standing();
-        if standing.input.visits.is_empty() && standing.input.plan.is_empty() {
+        let summaries = session.summaries();
+        if !summaries.sites().is_empty() {
+            list(session, summaries).into_any()
+        } else if session.is_read.get() {
             first_run(session).into_any()
         } else {
-            list(session, &standing).into_any()
+            view! { <p class="quiet">{session.word("app-reading")}</p> }.into_any()
         }
     }
 }
@@ -40,38 +42,19 @@ fn first_run(session: Session) -> impl IntoView {
     }
 }
 
-fn list(session: Session, standing: &Standing) -> impl IntoView + use<> {
-    let question = standing.question();
-    let all = rows(standing.input.clone(), &question);
-    // the newest year of each site; the older ones stand on its own screen
-    let mut newest: BTreeMap<String, SiteRow> = BTreeMap::new();
-    for row in all {
-        let known = newest.get(&row.site).is_some_and(|known| known.year > row.year);
-        if !known {
-            newest.insert(row.site.clone(), row);
-        }
-    }
-    let end = newest
-        .values()
-        .filter_map(|row| row.cover.as_ref())
-        .map(|cover| cover.interval.map_or(cover.high, |i| i.high))
-        .fold(0.1, f64::max);
-    let end = (end * 10.0).ceil() / 10.0;
-    let newest = StoredValue::new_local(newest);
-    let goals = StoredValue::new_local(standing.goals.clone());
+fn list(session: Session, summaries: Arc<Summaries>) -> impl IntoView {
+    let end = end_of_scale(&summaries);
     let (wanted, set) = signal(String::new());
-    let items = move || {
-        let wanted = wanted.get().to_lowercase();
-        newest.with_value(|newest| {
-            let found = newest.values().filter(|row| row.site.to_lowercase().contains(&wanted));
-            goals
-                .with_value(|goals| found.take(MOST).map(|row| item(session, goals, row, end)).collect_view())
-        })
+    let fits = move |site: &str| wanted.with(|wanted| site.to_lowercase().contains(&wanted.to_lowercase()));
+    let items = {
+        let summaries = Arc::clone(&summaries);
+        move || {
+            let found = summaries.sites().iter().filter(|(site, _)| fits(site));
+            found.take(MOST).map(|(site, summary)| item(session, site, summary, end)).collect_view()
+        }
     };
     let more = move || {
-        let wanted = wanted.get().to_lowercase();
-        let found = newest
-            .with_value(|newest| newest.keys().filter(|site| site.to_lowercase().contains(&wanted)).count());
+        let found = summaries.sites().keys().filter(|site| fits(site)).count();
         (found > MOST).then(|| session.say(&Message::new("app-more-sites").with("more", found - MOST)))
     };
     view! {
@@ -82,52 +65,71 @@ fn list(session: Session, standing: &Standing) -> impl IntoView + use<> {
     }
 }
 
-fn item(session: Session, goals: &[SiteGoal], row: &SiteRow, end: f64) -> impl IntoView + use<> {
+/// Where the scale ends that all pictures share: the next tenth above every interval.
+fn end_of_scale(summaries: &Summaries) -> f64 {
+    let newest = summaries.sites().values().filter_map(|site| site.years.last());
+    let highest =
+        newest.filter_map(|year| year.interval.or(year.cover)).map(|(_, high)| high).fold(0.1, f64::max);
+    ((highest * 10.0).ceil() / 10.0).min(1.0)
+}
+
+fn item(session: Session, site: &str, summary: &Summary, end: f64) -> impl IntoView + use<> {
     let words = session.words();
-    let address = Route::Site(row.site.clone()).address();
-    let verdict = row.verdicts.first();
-    let goal =
-        verdict.and_then(|&(place, _)| goals.get(place)).filter(|goal| goal.goal.subject == Subject::Canopy);
-    let picture = row.cover.as_ref().map(|cover| {
-        small(Small {
-            cover: (cover.low, cover.high),
-            interval: cover.interval.ok().map(|interval| (interval.low, interval.high)),
-            goal: goal.map(|goal| threshold(&goal.goal.wanted)),
-            end,
-        })
+    let address = Route::Site(site.to_owned()).address();
+    let newest = summary.years.last();
+    let verdict = newest.and_then(|year| year.verdicts.first());
+    let goal = verdict.map(|(goal, _)| goal).filter(|goal| goal.subject == Subject::Canopy);
+    let picture = newest.and_then(|year| {
+        let (cover, interval) = (year.cover?, year.interval);
+        Some(small(Small { cover, interval, goal: goal.map(|goal| threshold(&goal.wanted)), end }))
     });
-    let said = row.cover.as_ref().map(|cover| {
-        let message = match (cover.low.to_bits() == cover.high.to_bits(), cover.interval) {
-            (true, Ok(interval)) => Message::new("app-site-cover")
-                .with("cover", Value::Share(cover.low, 1))
-                .with("low", Value::Share(interval.low, 1))
-                .with("high", Value::Share(interval.high, 1)),
-            (true, Err(_)) => Message::new("app-site-cover-alone").with("cover", Value::Share(cover.low, 1)),
-            (false, _) => Message::new("app-site-cover-between")
-                .with("low", Value::Share(cover.low, 1))
-                .with("high", Value::Share(cover.high, 1)),
-        };
-        words.say(&message)
+    let verdict = verdict.map(|(_, code)| {
+        view! { <strong class=format!("verdict {code}")>{words.word(code)}</strong> }
     });
-    let mut about = vec![words.say(&Message::new("app-site-lines").with("lines", row.lines))];
-    if let Some(year) = row.year {
-        about.push(year.to_string());
-    }
-    if row.must_settle > 0 {
-        about.push(words.say(&Message::new("app-site-to-settle").with("findings", row.must_settle)));
-    }
-    if row.have_a_look > 0 {
-        about.push(words.say(&Message::new("app-site-to-look-at").with("findings", row.have_a_look)));
-    }
-    let verdict = verdict.map(|&(_, verdict)| {
-        view! { <strong class=format!("verdict {}", verdict.code())>{words.word(verdict.code())}</strong> }
-    });
-    let site = row.site.clone();
+    let said = newest.and_then(cover_words).map(|message| words.say(&message));
+    let about: Vec<String> = about(summary).iter().map(|message| words.say(message)).collect();
     view! {
         <li>
-            <a href=address><span class="site">{site}</span>{verdict}{picture}<span class="cover">{said}</span><span class="quiet">{about.join(" · ")}</span></a>
+            <a href=address><span class="site">{site.to_owned()}</span>{verdict}{picture}<span class="cover">{said}</span><span class="quiet">{about.join(" · ")}</span></a>
         </li>
     }
+}
+
+fn cover_words(year: &YearSummary) -> Option<Message> {
+    let (low, high) = year.cover?;
+    let share = |share: f64| Value::Share(share, 1);
+    Some(match (low.to_bits() == high.to_bits(), year.interval) {
+        (true, Some((from, to))) => Message::new("app-site-cover")
+            .with("cover", share(low))
+            .with("low", share(from))
+            .with("high", share(to)),
+        (true, None) => Message::new("app-site-cover-alone").with("cover", share(low)),
+        (false, _) => {
+            Message::new("app-site-cover-between").with("low", share(low)).with("high", share(high))
+        }
+    })
+}
+
+/// When the site was read, on how many lines, and what waits there.
+fn about(summary: &Summary) -> Vec<Message> {
+    let mut said = Vec::new();
+    if let Some(last) = summary.last {
+        said.push(Message::new("app-site-last").with("date", last.to_string()));
+    }
+    let Some(year) = summary.years.last() else { return said };
+    said.push(Message::new("app-site-lines").with("lines", year.lines));
+    let waiting = [
+        ("app-site-not-read", summary.not_read.len()),
+        ("app-site-to-settle", year.must_settle),
+        ("app-site-to-look-at", year.have_a_look),
+    ];
+    said.extend(
+        waiting
+            .into_iter()
+            .filter(|(_, count)| *count > 0)
+            .map(|(code, count)| Message::new(code).with("count", count)),
+    );
+    said
 }
 
 /// Opens the screen of all sites.

@@ -45,8 +45,14 @@ app-site-lines = { $lines ->
     [one] 1 line
    *[other] { $lines } lines
 }
-app-site-to-settle = { $findings } to settle
-app-site-to-look-at = { $findings } to look at
+app-site-last = read { $date }
+app-site-not-read = { $count ->
+    [one] 1 line not read
+   *[other] { $count } lines not read
+}
+app-site-to-settle = { $count } to settle
+app-site-to-look-at = { $count } to look at
+app-reading = Reading the notebook …
 app-site-unknown = No readings of this site are in the notebook.
 app-report-file = The report as a file
 app-what-if = What if

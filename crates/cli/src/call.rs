@@ -245,14 +245,16 @@ fn write_demo(asked: &ArgMatches, words: &Words) -> Done {
     let folder = asked.get_one::<String>("folder").map_or("demo", String::as_str);
     let seed = match asked.get_one::<String>("seed") {
         Some(text) => text.parse().map_err(|_| not_a_number(text, "--seed", words))?,
-        None => demo::SEED,
+        None => tautline_demo::SEED,
     };
-    let written = demo::write(Path::new(folder), seed).map_err(|error| unwritable(folder, &error, words))?;
-    let readme = written.readme.display().to_string();
+    let drawn = tautline_demo::draw(seed);
+    demo::write(Path::new(folder), &drawn).map_err(|error| unwritable(folder, &error, words))?;
+    let within = |name: &str| Path::new(folder).join(name).display().to_string();
+    let readme = within(&drawn.readme.name);
     show::line(&words.say(&Message::new("demo-written").with("folder", folder).with("readme", readme)));
     let read = tautline_exchange::read(&inputs::sources(&[folder.to_owned()], words)?, &Options::default());
-    show::truth(&assess(&read.input, &Question::default()), written.site, &written.known, words);
-    show::line(&words.say(&Message::new("truth-is-in").with("file", written.truth.display().to_string())));
+    show::truth(&assess(&read.input, &Question::default()), drawn.site, &drawn.known, words);
+    show::line(&words.say(&Message::new("truth-is-in").with("file", within(tautline_demo::TRUTH))));
     Ok(Exit::Well)
 }
 

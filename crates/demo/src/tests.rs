@@ -2,10 +2,8 @@
 
 use super::ground::{Ground, STRATA, YEARS, inside};
 use super::reading::{SHARP, hundredths, read, written};
-use super::{SEED, truth, write};
+use super::{File, SEED, draw, truth};
 use std::collections::BTreeSet;
-use std::fs;
-use std::path::{Path, PathBuf};
 use tautline_engine::length::Unit;
 use tautline_engine::num::decimal::percent;
 use tautline_engine::seed::Seed;
@@ -15,50 +13,17 @@ use tautline_survey::check::{KINDS, check};
 use tautline_survey::goal::Subject;
 use tautline_survey::visit::Outcome;
 
-/// A folder that goes when the test ends.
-struct Folder(PathBuf);
-
-impl Folder {
-    fn new(name: &str) -> Self {
-        let folder = std::env::temp_dir().join(format!("tautline-demo-{name}-{}", std::process::id()));
-        Self(folder)
-    }
-}
-
-impl Drop for Folder {
-    fn drop(&mut self) {
-        // a folder left behind in the temporary place hurts nobody
-        let _ = fs::remove_dir_all(&self.0);
-    }
-}
-
-/// The tables and protocols of a folder, by name.
-fn sources(folder: &Path) -> Vec<Source> {
-    let mut files: Vec<PathBuf> = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
-    files.retain(|file| file.extension().is_some_and(|ending| ending == "csv" || ending == "toml"));
-    files.sort();
-    files
-        .iter()
-        .map(|path| Source {
-            name: path.file_name().unwrap().to_string_lossy().into_owned(),
-            bytes: fs::read(path).unwrap(),
-        })
-        .collect()
-}
-
-fn read_back(folder: &Path) -> Read {
-    tautline_exchange::read(&sources(folder), &Options::default())
-}
-
-fn text(path: &Path) -> String {
-    fs::read_to_string(path).unwrap()
+/// Files read back as a person would hand them in.
+fn read_back<'a>(files: impl IntoIterator<Item = &'a File>) -> Read {
+    let source = |file: &File| Source { name: file.name.clone(), bytes: file.text.clone().into_bytes() };
+    let sources: Vec<Source> = files.into_iter().map(source).collect();
+    tautline_exchange::read(&sources, &Options::default())
 }
 
 #[test]
 fn the_story_is_all_there() {
-    let folder = Folder::new("story");
-    let demo = write(&folder.0, SEED).unwrap();
-    let read = read_back(&folder.0);
+    let demo = draw(SEED);
+    let read = read_back(&demo.files);
     assert_eq!(read.input.findings, []);
     assert_eq!((read.input.plan.len(), read.input.strata.len(), read.goals.len()), (12 + 5, 2, 2));
 
@@ -74,31 +39,14 @@ fn the_story_is_all_there() {
     assert_eq!(twice, [("B3", "reader A"), ("B3", "reader B")]);
 
     assert!(read.input.visits.iter().all(|visit| visit.site.ends_with("(invented)")));
-    assert!(text(&demo.readme).contains("EVERYTHING HERE IS INVENTED"));
+    assert!(demo.readme.text.contains("EVERYTHING HERE IS INVENTED"));
 }
 
 #[test]
-fn the_same_seed_writes_the_same_files() {
-    let (one, again, other) = (Folder::new("one"), Folder::new("again"), Folder::new("other"));
-    let all = |folder: &Folder, seed| {
-        let demo = write(&folder.0, seed).unwrap();
-        let sheets = sources(&folder.0).into_iter().map(|source| String::from_utf8(source.bytes).unwrap());
-        sheets.chain([text(&demo.truth)]).collect::<Vec<_>>()
-    };
-    let first = all(&one, 7);
-    assert_eq!(first, all(&again, 7));
-    assert_ne!(first, all(&other, 8));
-}
-
-#[test]
-fn what_is_there_already_is_left_alone() {
-    let folder = Folder::new("there");
-    fs::create_dir_all(&folder.0).unwrap();
-    fs::write(folder.0.join("goals.csv"), "mine").unwrap();
-    let error = write(&folder.0, SEED).unwrap_err();
-    assert_eq!(error.kind(), std::io::ErrorKind::AlreadyExists);
-    assert!(error.to_string().contains("goals.csv"));
-    assert_eq!(text(&folder.0.join("goals.csv")), "mine");
+fn the_same_seed_draws_the_same_files() {
+    let first = draw(7);
+    assert_eq!(first, draw(7));
+    assert_ne!(first.files, draw(8).files);
 }
 
 /// The truth is worked out under the rule of the protocol that lies in the folder.
@@ -153,9 +101,11 @@ fn hundredths_are_rounded_half_up() {
 /// Every planted mistake is found where it stands, by its own check, nothing else is, and every check is met.
 #[test]
 fn planted_mistakes_are_found() {
-    let folder = Folder::new("mistakes");
-    write(&folder.0, SEED).unwrap();
-    let mut input = read_back(&folder.0.join("mistakes")).input;
+    let mut planted = draw(SEED).beside;
+    planted.retain(|file| file.name.starts_with("mistakes/") && !file.name.ends_with("txt"));
+    planted.iter_mut().for_each(|file| file.name = file.name.replace("mistakes/", ""));
+    planted.sort_by(|a, b| a.name.cmp(&b.name));
+    let mut input = read_back(&planted).input;
     check(&mut input);
     let mut found: Vec<(&str, u64, &str)> = input
         .findings
@@ -231,9 +181,7 @@ fn planted_mistakes_are_found() {
 /// The demo itself is sound: nothing must be settled, and the gaps that its crews wrote down are all there is to see.
 #[test]
 fn the_demo_itself_is_sound() {
-    let folder = Folder::new("sound");
-    write(&folder.0, SEED).unwrap();
-    let mut input = read_back(&folder.0).input;
+    let mut input = read_back(&draw(SEED).files).input;
     check(&mut input);
     let codes: BTreeSet<&str> = input.findings.iter().map(|finding| finding.message.code).collect();
     assert_eq!(codes.into_iter().collect::<Vec<_>>(), ["gaps-under-the-rule"]);
@@ -243,10 +191,8 @@ fn the_demo_itself_is_sound() {
 /// The table of `docs/demo.md` is what comes out.
 #[test]
 fn the_page_says_what_comes_out() {
-    let page = include_str!("../../../../docs/demo.md");
-    let folder = Folder::new("page");
-    write(&folder.0, SEED).unwrap();
-    let read = read_back(&folder.0);
+    let page = include_str!("../../../docs/demo.md");
+    let read = read_back(&draw(SEED).files);
     let assessed = assess(&read.input, &Question { goals: read.goals.clone(), ..Question::default() });
     let ground = Ground::draw(SEED);
     for year in &YEARS {

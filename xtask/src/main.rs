@@ -7,6 +7,7 @@
 //! | `oldest` | no dependency asks for a newer compiler than the workspace promises |
 //! | `schemas [--check]` | writes the JSON schemas to `docs/schema`, or compares them with what is there |
 //! | `wasm` | builds the engine's golden table for the browser |
+//! | `web` | builds the app and makes the folder that a server gives out |
 //! | `golden [--check \| --bless]` | the engine's figures natively, in WebAssembly and as kept: bit for bit the same |
 #![forbid(unsafe_code)]
 #![expect(clippy::print_stdout, reason = "xtask talks to whoever runs it")]
@@ -17,6 +18,7 @@ mod cargo;
 mod golden;
 mod oldest;
 mod schemas;
+mod web;
 
 use std::process::ExitCode;
 
@@ -33,11 +35,12 @@ fn main() -> ExitCode {
         ["schemas"] => schemas::write(),
         ["schemas", "--check"] => schemas::check(),
         ["wasm"] => golden::build_for_browser().map(|module| format!("built {}", module.display())),
+        ["web"] => web::build(),
         ["golden"] => golden::print(),
         ["golden", "--check"] => golden::check(),
         ["golden", "--bless"] => golden::bless(),
         _ => Err(
-            "commands: arrows · arithmetic · oldest · schemas [--check] · wasm · golden [--check | --bless]"
+            "commands: arrows · arithmetic · oldest · schemas [--check] · wasm · web · golden [--check | --bless]"
                 .to_owned(),
         ),
     };

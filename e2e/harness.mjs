@@ -1,0 +1,136 @@
+// What every test needs: the server, a browser, and pages that tell when something goes wrong on them.
+import { spawn } from "node:child_process";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { createRequire } from "node:module";
+import { chromium } from "playwright-core";
+
+export const COMMAND = named("TAUTLINE");
+export const APP = named("TAUTLINE_APP");
+export const AXE = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
+
+/** Screens that the app is tried on. */
+export const SIZES = {
+  phone: { width: 390, height: 844 },
+  tablet: { width: 820, height: 1180 },
+  desktop: { width: 1440, height: 900 },
+};
+
+export const THEMES = ["light", "dark", "sunlight"];
+
+function named(name) {
+  const found = process.env[name];
+  if (!found) throw new Error(`${name} names nothing: start the tests by ./test app`);
+  return found;
+}
+
+export const folder = () => mkdtemp(join(tmpdir(), "tautline-e2e-"));
+
+/** Runs the command to its end and gives what it printed. */
+export function command(...words) {
+  return new Promise((done, failed) => {
+    const process = spawn(COMMAND, words);
+    let text = "";
+    process.stdout.on("data", (some) => (text += some));
+    process.on("error", failed);
+    process.on("close", (status) => done({ status, text }));
+  });
+}
+
+/** The server with a notebook of its own; `stop` ends it. */
+export async function serve() {
+  const own = await folder();
+  const process = spawn(COMMAND, ["serve", "--port", "0", "--app", APP, "--notebook", join(own, "notebook.tautline")]);
+  const origin = await new Promise((done, failed) => {
+    let text = "";
+    const look = (some) => {
+      text += some;
+      const found = /http:\/\/[\w.:-]+/.exec(text);
+      if (found) done(found[0]);
+    };
+    process.stdout.on("data", look);
+    process.stderr.on("data", look);
+    process.on("error", failed);
+    process.on("close", () => failed(new Error(`the server ended: ${text}`)));
+  });
+  const ended = new Promise((done) => process.on("close", done));
+  const stop = async () => {
+    process.kill("SIGINT");
+    await ended;
+    await rm(own, { recursive: true, force: true });
+  };
+  return { origin, stop };
+}
+
+const FLAGS = [
+  "--headless",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+export const browser = () =>
+  chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: FLAGS });
+
+/** A browser's window that has never seen the app. What goes wrong on its pages stands in `wrong`. */
+export async function visitor(browser, origin, more = {}) {
+  const context = await browser.newContext({ viewport: SIZES.phone, serviceWorkers: "allow", ...more });
+  const wrong = [];
+  context.on("weberror", (error) => wrong.push(String(error.error())));
+  context.on("console", (message) => {
+    // nobody answers, since the network is away: that is what is tried out
+    const away = /ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|ERR_FAILED/.test(message.text());
+    if (message.type() === "error" && !away) wrong.push(message.text());
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  await page.goto(origin);
+  await page.locator("html[data-opened]").waitFor({ state: "attached" });
+  return { context, page, wrong };
+}
+
+/** The worker has everything that the app needs. */
+export const offlineReady = (page) => page.locator('html[data-offline="ready"]').waitFor({ state: "attached" });
+
+/** Takes the demo in, from the first screen. */
+export async function openDemo(page) {
+  await page.getByRole("button", { name: "Look at the demo" }).click();
+  await page.getByRole("link", { name: /Hollow Flat \(invented\)/ }).first().waitFor();
+}
+
+/** Sets the theme on its screen, as a person would. */
+export async function setTheme(page, theme) {
+  await page.goto(new URL("#/notebook", page.url()).href);
+  await page.getByRole("radio", { name: theme === "sunlight" ? "full sun" : theme, exact: true }).check();
+  await page.locator(`html[data-theme="${theme}"]`).waitFor({ state: "attached" });
+}
+
+/** What axe finds wrong, as far as WCAG 2.2 AA goes. */
+export async function axe(page) {
+  // scripts of others are refused by the app's policy; the driver runs this one beside it
+  const { readFile } = await import("node:fs/promises");
+  await page.evaluate(await readFile(AXE, "utf8"));
+  const found = await page.evaluate(() =>
+    globalThis.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }),
+  );
+  return found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html).join(" | ")}`);
+}
+
+/** Every address of a screen once the demo is in. */
+export const SCREENS = {
+  sites: "#/",
+  site: `#/site/${encodeURIComponent("Hollow Flat (invented)")}`,
+  "take in": "#/take-in",
+  settle: "#/settle",
+  notebook: "#/notebook",
+};
+
+export async function show(page, hash) {
+  await page.goto(new URL(hash, page.url()).href);
+  await page.locator("main h1, main h2, main p").first().waitFor();
+}

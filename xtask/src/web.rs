@@ -1,0 +1,39 @@
+//! The app as a folder of files that any server can give out.
+
+use std::path::{Path, PathBuf};
+
+use crate::Outcome;
+use crate::cargo::{cargo, output_of, root};
+
+/// Builds the app for the browser and makes the folder.
+pub(crate) fn build() -> Outcome {
+    let module = module()?;
+    let manifest = root().join("xtask/web/Cargo.toml");
+    let app = root().join("crates/app");
+    let optimiser = root().join("tools/node-tools");
+    let out = folder();
+    let mut words = vec!["run", "--quiet", "--locked", "--release", "--manifest-path"];
+    let paths = [&manifest, &module, &app, &out, &optimiser].map(|path| path.display().to_string());
+    let [manifest, module, app, out, optimiser] = &paths;
+    words.extend([manifest.as_str(), "--", module, app, out, optimiser, "wasm-opt"]);
+    cargo(&words).map(|said| said.trim_end().to_owned())
+}
+
+/// Where the folder lies: beside everything else that is built.
+pub(crate) fn folder() -> PathBuf {
+    target().join("web")
+}
+
+fn target() -> PathBuf {
+    let named = std::env::var_os("CARGO_TARGET_DIR").map(PathBuf::from);
+    named.map_or_else(|| root().join("target"), |named| root().join(named))
+}
+
+/// The module as the compiler leaves it.
+fn module() -> Result<PathBuf, String> {
+    let manifest = root().join("crates/app/Cargo.toml").display().to_string();
+    let words = ["build", "--locked", "--release", "--manifest-path", &manifest, "--message-format", "json"];
+    let built = output_of(root().join("tools/wasm-cargo"), &words)?;
+    let found = built.split('"').map(Path::new).find(|path| path.ends_with("tautline-app.wasm"));
+    found.map(Path::to_owned).ok_or_else(|| "cargo built no tautline-app.wasm".to_owned())
+}

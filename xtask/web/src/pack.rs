@@ -1,0 +1,43 @@
+//! Packed copies beside the files, and how much the first load transfers.
+
+use crate::Done;
+use std::fmt::Write as _;
+use std::fs;
+use std::io::Write as _;
+use std::path::Path;
+
+/// What the first load may transfer at most, packed, with all that the worker fetches so that the next needs no network: on a weak signal at the edge of a town that is some ten seconds.
+const BUDGET: usize = 300 * 1024;
+
+/// Packs every file that grows smaller by it; refuses a first load beyond the budget.
+pub(crate) fn pack(out: &Path, made: &[String]) -> Done<String> {
+    let mut said = format!("{}\n", out.display());
+    let mut first = 0;
+    for name in made {
+        let path = out.join(name);
+        let bytes = fs::read(&path).map_err(|why| format!("{}: {why}", path.display()))?;
+        let packed = brotli(&bytes).map_err(|why| format!("{}: {why}", path.display()))?;
+        let smaller = packed.len() < bytes.len();
+        if smaller {
+            fs::write(out.join(format!("{}.br", name)), &packed)
+                .map_err(|why| format!("{}: {why}", path.display()))?;
+        }
+        let sent = if smaller { packed.len() } else { bytes.len() };
+        // writing to a String can't fail
+        let _ = writeln!(said, "{:>9} {sent:>8}  {name}", bytes.len());
+        first += sent;
+    }
+    let _ = write!(said, "the first load transfers {first} bytes packed, of {BUDGET} that it may");
+    if first > BUDGET {
+        return Err(format!("{said}\nToo much: look for what grew before the budget is raised."));
+    }
+    Ok(said)
+}
+
+fn brotli(bytes: &[u8]) -> std::io::Result<Vec<u8>> {
+    let mut packed = Vec::new();
+    let mut writer = brotli::CompressorWriter::new(&mut packed, 1 << 16, 11, 24);
+    writer.write_all(bytes)?;
+    drop(writer);
+    Ok(packed)
+}

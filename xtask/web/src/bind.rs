@@ -36,7 +36,9 @@ pub(crate) fn bind(module: &Path, out: &Path, optimiser: &[String]) -> Done<Boun
     let read = |name: &str| fs::read(scratch.join(name)).map_err(|why| format!("{name}: {why}"));
     let script = String::from_utf8(read("app.js")?).map_err(|why| format!("app.js: {why}"))?;
     if scratch.join("snippets").exists() {
-        return Err("the module asks for files of JavaScript of its own, which nothing here carries along".to_owned());
+        return Err(
+            "the module asks for files of JavaScript of its own, which nothing here carries along".to_owned()
+        );
     }
     let bound = Bound { wasm: read("app_bg.wasm")?, script };
     fs::remove_dir_all(&scratch).map_err(|why| format!("{}: {why}", scratch.display()))?;

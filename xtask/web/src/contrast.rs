@@ -9,7 +9,8 @@ type Colours = BTreeMap<String, [u8; 3]>;
 
 /// The colours of the block that begins with a selector.
 fn block(selector: &str) -> Colours {
-    let start = TOKENS.find(&format!("{selector} {{")).unwrap_or_else(|| panic!("there is no block {selector}"));
+    let start =
+        TOKENS.find(&format!("{selector} {{")).unwrap_or_else(|| panic!("there is no block {selector}"));
     let body = &TOKENS[start..];
     let body = &body[body.find('{').expect("just found") + 1..body.find('}').expect("a block ends")];
     body.split(';')
@@ -74,7 +75,9 @@ fn the_arithmetic_is_the_standard_s() {
 
 #[test]
 fn every_set_of_colours_is_legible() {
-    for (selector, least) in [(":root", 4.5), (":root[data-theme=\"dark\"]", 4.5), (":root[data-theme=\"sunlight\"]", 7.0)] {
+    for (selector, least) in
+        [(":root", 4.5), (":root[data-theme=\"dark\"]", 4.5), (":root[data-theme=\"sunlight\"]", 7.0)]
+    {
         let colours = block(selector);
         for (pairs, least) in [(&TEXTS[..], least), (&EDGES[..], 3.0)] {
             for (one, other) in pairs {
@@ -88,5 +91,8 @@ fn every_set_of_colours_is_legible() {
 #[test]
 fn dark_is_the_same_asked_for_or_preferred() {
     assert_eq!(block(":root[data-theme=\"dark\"]"), block(":root:not([data-theme])"));
-    assert_eq!(block(":root").keys().collect::<Vec<_>>(), block(":root[data-theme=\"sunlight\"]").keys().collect::<Vec<_>>());
+    assert_eq!(
+        block(":root").keys().collect::<Vec<_>>(),
+        block(":root[data-theme=\"sunlight\"]").keys().collect::<Vec<_>>()
+    );
 }

@@ -62,7 +62,9 @@ pub(crate) fn make(app: &Path, out: &Path, bound: Bound) -> Done<Vec<String>> {
         all.update(fs::read(out.join(name)).map_err(|why| format!("{name}: {why}"))?);
     }
     let listed = serde_json::to_string(&names).map_err(|why| why.to_string())?;
-    let worker = read("web/worker.js")?.replace("{version}", &short(&all.finalize())).replace("[/* files */]", &listed);
+    let worker = read("web/worker.js")?
+        .replace("{version}", &short(&all.finalize()))
+        .replace("[/* files */]", &listed);
     fs::write(out.join("worker.js"), &worker).map_err(|why| format!("worker.js: {why}"))?;
     made.push("worker.js".to_owned());
     Ok(made)
@@ -84,11 +86,15 @@ fn plain(style: &str) -> String {
         rest = after.split_once("*/").map_or("", |(_, after)| after);
     }
     kept += rest;
-    kept.lines().map(str::trim).filter(|line| !line.is_empty()).fold(String::new(), |text, line| text + line + "\n")
+    kept.lines()
+        .map(str::trim)
+        .filter(|line| !line.is_empty())
+        .fold(String::new(), |text, line| text + line + "\n")
 }
 
 fn hashed(name: &str, ending: &str, bytes: &[u8]) -> String {
-    let (stem, tail) = name.split_once('_').map_or((name, String::new()), |(stem, tail)| (stem, format!("_{tail}")));
+    let (stem, tail) =
+        name.split_once('_').map_or((name, String::new()), |(stem, tail)| (stem, format!("_{tail}")));
     format!("{stem}-{}{tail}.{ending}", short(&Sha256::digest(bytes)))
 }
 

@@ -52,11 +52,20 @@ fn colour(x: f64, y: f64, full: bool) -> Option<[u8; 3]> {
         (left..left + width).contains(&x) && (top..top + height).contains(&y)
     };
     let round = |cx: f64, cy: f64, r: f64| (x - cx).hypot(y - cy) < r;
-    let corner = |from: f64| if from < 14.0 { 14.0 - from } else if from > 50.0 { from - 50.0 } else { 0.0 };
+    let corner = |from: f64| {
+        if from < 14.0 {
+            14.0 - from
+        } else if from > 50.0 {
+            from - 50.0
+        } else {
+            0.0
+        }
+    };
     if !full && corner(x).hypot(corner(y)) > 14.0 {
         return None;
     }
-    let tick = (0..7).any(|at| within(16.25 + f64::from(at) * 5.0, 40.0, 1.5, if at % 3 == 0 { 5.0 } else { 3.0 }));
+    let tick =
+        (0..7).any(|at| within(16.25 + f64::from(at) * 5.0, 40.0, 1.5, if at % 3 == 0 { 5.0 } else { 3.0 }));
     Some(if within(9.0, 30.0, 4.0, 22.0) || within(51.0, 30.0, 4.0, 22.0) || tick {
         STAKE
     } else if within(11.0, 38.0, 42.0, 9.0) {

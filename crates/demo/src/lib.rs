@@ -65,9 +65,11 @@ pub fn draw(seed: u64) -> Demo {
         file("goals.csv", include_str!("goals.csv")),
         file("older-sheet.csv", include_str!("older-sheet.csv")),
     ];
-    files.extend(ground::YEARS.iter().map(|year| {
-        file(&format!("readings-{}.csv", year.number), sheets::readings(&ground, year, seed))
-    }));
+    files.extend(
+        ground::YEARS.iter().map(|year| {
+            file(&format!("readings-{}.csv", year.number), sheets::readings(&ground, year, seed))
+        }),
+    );
     files.sort_by(|a, b| a.name.cmp(&b.name));
     let mut beside: Vec<File> = [
         PLANTS,

@@ -79,7 +79,8 @@ impl Summaries {
     /// Reads what was kept; nothing of it where another engine or another version made it, or it isn't whole.
     pub fn read(text: &str) -> Self {
         let kept: Option<Self> = serde_json::from_str(text).ok();
-        kept.filter(|kept| kept.version == VERSION && kept.engine == tautline_engine::VERSION).unwrap_or_default()
+        kept.filter(|kept| kept.version == VERSION && kept.engine == tautline_engine::VERSION)
+            .unwrap_or_default()
     }
 
     /// What is to be kept.
@@ -100,7 +101,13 @@ impl Summaries {
 
     /// Works out anew what has changed, and says how many sites that were. `input` is what stands in `current`, looked
     /// through by the [checks](mod@crate::check); `end` is where the notebook's log ends.
-    pub fn renew(&mut self, current: &Current, input: &Input, question: &Question, end: Option<Place>) -> usize {
+    pub fn renew(
+        &mut self,
+        current: &Current,
+        input: &Input,
+        question: &Question,
+        end: Option<Place>,
+    ) -> usize {
         let prints = prints(current, input, question);
         self.sites.retain(|site, _| prints.contains_key(site));
         let mut renewed = 0;

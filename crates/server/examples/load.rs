@@ -32,7 +32,7 @@ fn main() -> Result<(), Box<dyn Error>> {
 fn load(folder: &Path, rate: u32, seconds: u32) -> Result<(), Box<dyn Error>> {
     println!("{:.0} syncs a second of 4 KiB each", syncs_a_second(folder)?);
     let notebook = folder.join("load.tautline");
-    let setup = Setup { notebook: notebook.clone(), port: Some(0), app: None };
+    let setup = Setup { notebook: notebook.clone(), port: Some(0), app: None, share: None };
     let server = Server::begin(&setup).map_err(|why| format!("{why:?}"))?;
     let (address, stop) = (server.address(), server.stop());
     let running = std::thread::spawn(move || server.run());

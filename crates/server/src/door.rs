@@ -12,16 +12,25 @@ use tautline_survey::message::Message;
 /// The names that this server answers to.
 #[derive(Debug)]
 pub(crate) struct Door {
-    /// `127.0.0.1:7361` first, which is the one that pages are shown under, then its other names.
+    /// The one that pages are shown under, such as `127.0.0.1:7361`, then the others.
     hosts: Vec<String>,
+    /// `http://` or `https://`
+    scheme: &'static str,
 }
 
 const FETCH_SITE: HeaderName = HeaderName::from_static("sec-fetch-site");
 
 impl Door {
-    pub(crate) fn new(port: u16) -> Arc<Self> {
+    /// The door of this computer's own browsers.
+    pub(crate) fn here(port: u16) -> Arc<Self> {
         let hosts = ["127.0.0.1", "localhost"].map(|name| format!("{name}:{port}"));
-        Arc::new(Self { hosts: hosts.to_vec() })
+        Arc::new(Self { hosts: hosts.to_vec(), scheme: "http://" })
+    }
+
+    /// The door of the crew's devices.
+    pub(crate) fn shared(origin: &str) -> Arc<Self> {
+        let host = origin.strip_prefix("https://").unwrap_or(origin);
+        Arc::new(Self { hosts: vec![host.to_owned()], scheme: "https://" })
     }
 
     fn is_host(&self, host: &str) -> bool {
@@ -29,7 +38,7 @@ impl Door {
     }
 
     fn is_origin(&self, origin: &str) -> bool {
-        origin.strip_prefix("http://").is_some_and(|host| self.is_host(host))
+        origin.strip_prefix(self.scheme).is_some_and(|host| self.is_host(host))
     }
 
     /// Why a request isn't let in.
@@ -64,7 +73,7 @@ pub(crate) async fn guard(State(door): State<Arc<Door>>, request: Request, next:
     let mut response = match door.refusal(method, path, request.headers()) {
         Some(fault) => fault.into_response(),
         None if is_under_another_name(&door, &request) => {
-            Redirect::permanent(&format!("http://{}{path}", door.hosts[0])).into_response()
+            Redirect::permanent(&format!("{}{}{path}", door.scheme, door.hosts[0])).into_response()
         }
         None => next.run(request).await,
     };
@@ -88,7 +97,7 @@ const ALWAYS: [(&str, &str); 6] = [
         "content-security-policy",
         "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' blob: data:; \
          font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; \
-         form-action 'none'; frame-ancestors 'none'",
+         form-action 'self'; frame-ancestors 'none'",
     ),
     ("x-content-type-options", "nosniff"),
     ("referrer-policy", "no-referrer"),

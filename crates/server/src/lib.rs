@@ -7,7 +7,8 @@
 //! | what | module |
 //! | --- | --- |
 //! | what is asked and answered | [`api`](mod@crate) in `api/` |
-//! | who may come in: this computer's own pages alone | `door` |
+//! | who may come in: this server's own pages alone | `door` |
+//! | the crew's phones: a secure address, and a code that lets one in | `share/` |
 //! | one writer, many requests in one commit | `writer` |
 //! | those who read | `readers` |
 //! | the built app | `files` |
@@ -23,8 +24,10 @@ mod files;
 mod port;
 mod readers;
 mod serve;
+mod share;
 pub mod trial;
 mod writer;
 
 pub use describe::description;
-pub use serve::{NotServed, Server, Setup, Stop};
+pub use serve::{NotServed, Server, Setup, Shared, Stop};
+pub use share::{Invitation, ShareSetup, Tell, picture};

@@ -1,14 +1,23 @@
 //! The port that a notebook is served on. A browser keeps what a device holds by address and port, so the port of the
 //! first time is kept in the notebook and taken again ever after.
 
-use std::net::{Ipv4Addr, TcpListener};
+use std::net::{IpAddr, TcpListener};
 use tautline_store::{KeepError, Sqlite};
 
-/// Where the first free port is looked for.
-const FIRST: u16 = 7361;
-const LAST: u16 = 7460;
+/// Whose port it is.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Whose {
+    /// What it is kept as in the notebook.
+    setting: &'static str,
+    /// Where the first free one is looked for, a hundred on from here.
+    first: u16,
+}
 
-const SETTING: &str = "port";
+/// This computer's own browsers'.
+pub(crate) const HERE: Whose = Whose { setting: "port", first: 7361 };
+
+/// The crew's devices'.
+pub(crate) const SHARED: Whose = Whose { setting: "shared-port", first: 7461 };
 
 /// What became of finding a port.
 #[derive(Debug)]
@@ -21,21 +30,26 @@ pub(crate) enum Port {
     Refused(u16, std::io::Error),
 }
 
-/// Listens on the port asked for, or else on the kept one, or else on the first free one, on this computer alone.
-pub(crate) fn bind(keep: &mut Sqlite, asked: Option<u16>) -> Result<Port, KeepError> {
-    let kept: Option<u16> = keep.setting(SETTING)?.and_then(|text| text.parse().ok());
+/// Listens on the port asked for, or else on the kept one, or else on the first free one.
+pub(crate) fn bind(
+    keep: &mut Sqlite,
+    address: IpAddr,
+    whose: Whose,
+    asked: Option<u16>,
+) -> Result<Port, KeepError> {
+    let kept: Option<u16> = keep.setting(whose.setting)?.and_then(|text| text.parse().ok());
     let range = match asked.or(kept) {
         Some(port) => port..=port,
-        None => FIRST..=LAST,
+        None => whose.first..=whose.first + 99,
     };
-    let mut taken = FIRST;
+    let mut taken = whose.first;
     for port in range {
-        match TcpListener::bind((Ipv4Addr::LOCALHOST, port)) {
+        match TcpListener::bind((address, port)) {
             Ok(listener) => {
                 // asked for port 0, the system chooses
                 let port = listener.local_addr().map_or(port, |address| address.port());
                 if kept != Some(port) {
-                    keep.set(SETTING, &port.to_string())?;
+                    keep.set(whose.setting, &port.to_string())?;
                 }
                 return Ok(Port::Bound(listener, kept.filter(|&kept| kept != port)));
             }

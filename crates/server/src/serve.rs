@@ -3,13 +3,20 @@
 use crate::api::{Desk, router};
 use crate::door::{Door, guard};
 use crate::files::files;
-use crate::port::{self, Port};
+use crate::port::{self, Port, Whose};
 use crate::readers::Readers;
+use crate::share::authority::{self, Secured, fingerprint};
+use crate::share::name::Name;
+use crate::share::pages::{Gate, at_the_desk, behind_the_gate};
+use crate::share::tls::{Peer, Tls};
+use crate::share::{Invitation, ShareSetup};
 use crate::writer::Writer;
 use axum::Router;
 use axum::middleware::from_fn_with_state;
-use std::net::{SocketAddr, TcpListener};
+use rustls::ServerConfig;
+use std::net::{IpAddr, Ipv4Addr, SocketAddr, TcpListener};
 use std::path::PathBuf;
+use std::sync::Arc;
 use std::thread::JoinHandle;
 use tautline_store::{KeepError, Sqlite};
 use tautline_survey::message::Message;
@@ -27,6 +34,8 @@ pub struct Setup {
     pub port: Option<u16>,
     /// The folder of the built app.
     pub app: Option<PathBuf>,
+    /// The crew's devices, where they are to reach it too.
+    pub share: Option<ShareSetup>,
 }
 
 /// Why nothing is served.
@@ -40,6 +49,15 @@ pub enum NotServed {
     Port(u16, std::io::Error),
     /// There is no such folder, or it holds no app.
     NoApp(PathBuf),
+    /// No secure address could be made: the authority or the certificate can't be used.
+    NotSecure(std::io::Error),
+    /// Paired devices know it by another address, and what they hold would not be seen under this one.
+    OtherAddress {
+        /// The address that they know.
+        before: String,
+        /// How many.
+        devices: usize,
+    },
     /// Something else, in the words of the system.
     System(std::io::Error),
 }
@@ -54,6 +72,10 @@ impl NotServed {
                 Message::new("serve-port").with("port", port.to_string()).with("why", error.to_string())
             }
             Self::NoApp(folder) => Message::new("serve-no-app").with("folder", folder.display().to_string()),
+            Self::NotSecure(error) => Message::new("share-not-secure").with("why", error.to_string()),
+            Self::OtherAddress { before, devices } => {
+                Message::new("share-other-address").with("before", before.as_str()).with("devices", *devices)
+            }
             Self::System(error) => Message::new("serve-system").with("why", error.to_string()),
         }
     }
@@ -66,8 +88,35 @@ pub struct Server {
     address: SocketAddr,
     before: Option<u16>,
     router: Router,
+    share: Option<Sharing>,
     writing: JoinHandle<()>,
     stop: watch::Sender<bool>,
+}
+
+/// The crew's side of it.
+#[derive(Debug)]
+struct Sharing {
+    listener: TcpListener,
+    config: Arc<ServerConfig>,
+    router: Router,
+    shared: Shared,
+    name: Option<Name>,
+    gate: Arc<Gate>,
+}
+
+/// How the crew's devices reach it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Shared {
+    /// The address, as a browser has it.
+    pub origin: String,
+    /// Where it listens.
+    pub address: SocketAddr,
+    /// The SHA-256 of the certificate that devices must trust; none where an organisation's own is used.
+    pub fingerprint: Option<String>,
+    /// What lets the first device in.
+    pub invitation: Option<Invitation>,
+    /// Why the name isn't answered for on the network, where it isn't.
+    pub unnamed: Option<String>,
 }
 
 /// A way to end a server from another thread.
@@ -98,19 +147,37 @@ impl Server {
     /// # Errors
     /// [`NotServed`]
     pub fn on(mut keep: Sqlite, setup: &Setup) -> Result<Self, NotServed> {
-        let (listener, before) = match port::bind(&mut keep, setup.port).map_err(NotServed::Notebook)? {
-            Port::Bound(listener, before) => (listener, before),
-            Port::Taken(port) => return Err(NotServed::PortTaken(port)),
-            Port::Refused(port, error) => return Err(NotServed::Port(port, error)),
-        };
+        let here = IpAddr::V4(Ipv4Addr::LOCALHOST);
+        let (listener, before) = listen(&mut keep, here, port::HERE, setup.port)?;
         let address = listener.local_addr().map_err(NotServed::System)?;
-        listener.set_nonblocking(true).map_err(NotServed::System)?;
+        let share = match &setup.share {
+            Some(share) => Some((share, secure(&mut keep, share)?)),
+            None => None,
+        };
         let (writer, writing) = Writer::start(keep).map_err(NotServed::System)?;
-        let desk = Desk { readers: Readers::new(setup.notebook.clone()), writer };
-        let router = router(desk)
-            .fallback_service(files(setup.app.as_deref()))
-            .layer(from_fn_with_state(Door::new(address.port()), guard));
-        Ok(Self { listener, address, before, router, writing, stop: watch::Sender::new(false) })
+        let readers = Readers::new(setup.notebook.clone());
+        let desk = Desk { readers: readers.clone(), writer };
+        let inside = router(desk).fallback_service(files(setup.app.as_deref()));
+        let share = share.map(|(share, (listener, secured, mut shared))| {
+            let authority = secured.authority;
+            shared.fingerprint = authority.as_ref().map(fingerprint);
+            let tell = Arc::clone(&share.tell);
+            let gate =
+                Arc::new(Gate::new(shared.origin.clone(), authority, readers, setup.notebook.clone(), tell));
+            shared.invitation = Some(gate.invitation());
+            let router = behind_the_gate(&gate, inside.clone())
+                .layer(from_fn_with_state(Door::shared(&shared.origin), guard));
+            // without an answer to its name the rest still works, under an address that people type
+            let name = Name::answer(&share.name, shared.address.port());
+            shared.unnamed = name.as_ref().err().cloned();
+            Sharing { listener, config: secured.config, router, shared, name: name.ok(), gate }
+        });
+        let inside = match &share {
+            Some(share) => at_the_desk(&share.gate, inside),
+            None => inside,
+        };
+        let router = inside.layer(from_fn_with_state(Door::here(address.port()), guard));
+        Ok(Self { listener, address, before, router, share, writing, stop: watch::Sender::new(false) })
     }
 
     /// Where it listens.
@@ -128,6 +195,11 @@ impl Server {
         self.before
     }
 
+    /// How the crew's devices reach it, where they do.
+    pub fn shared(&self) -> Option<&Shared> {
+        self.share.as_ref().map(|share| &share.shared)
+    }
+
     /// A way to end it.
     pub fn stop(&self) -> Stop {
         Stop(self.stop.clone())
@@ -142,20 +214,74 @@ impl Server {
             .enable_all()
             .max_blocking_threads(THREADS)
             .build()?;
-        let mut stopped = self.stop.subscribe();
         runtime.block_on(async {
             let listener = tokio::net::TcpListener::from_std(self.listener)?;
-            let end = async move {
-                tokio::select! {
-                    _ = stopped.wait_for(|stopped| *stopped) => {}
-                    _ = tokio::signal::ctrl_c() => {}
-                }
-            };
-            axum::serve(listener, self.router).with_graceful_shutdown(end).await
+            let here = axum::serve(listener, self.router).with_graceful_shutdown(end(&self.stop));
+            let Some(share) = self.share else { return here.await };
+            let service = share.router.into_make_service_with_connect_info::<Peer>();
+            let crew = axum::serve(Tls::listen(share.listener, share.config)?, service)
+                .with_graceful_shutdown(end(&self.stop));
+            let (here, crew) = tokio::join!(here, crew);
+            // from here on the name isn't answered for any more
+            drop(share.name);
+            here.and(crew)
         })?;
         drop(runtime);
         // the last way to the writer is gone with the router, so it ends once what it was handed is kept
         let _ = self.writing.join();
         Ok(())
     }
+}
+
+/// Comes when the server is stopped or the program is told to end.
+fn end(stop: &watch::Sender<bool>) -> impl Future<Output = ()> + Send + 'static {
+    let mut stopped = stop.subscribe();
+    async move {
+        tokio::select! {
+            _ = stopped.wait_for(|stopped| *stopped) => {}
+            _ = tokio::signal::ctrl_c() => {}
+        }
+    }
+}
+
+fn listen(
+    keep: &mut Sqlite,
+    address: IpAddr,
+    whose: Whose,
+    port: Option<u16>,
+) -> Result<(TcpListener, Option<u16>), NotServed> {
+    match port::bind(keep, address, whose, port).map_err(NotServed::Notebook)? {
+        Port::Bound(listener, before) => {
+            listener.set_nonblocking(true).map_err(NotServed::System)?;
+            Ok((listener, before))
+        }
+        Port::Taken(port) => Err(NotServed::PortTaken(port)),
+        Port::Refused(port, error) => Err(NotServed::Port(port, error)),
+    }
+}
+
+/// The address that paired devices know, in the notebook's settings.
+const ORIGIN: &str = "shared-origin";
+
+/// Listens for the crew's devices, with what secures the address.
+fn secure(keep: &mut Sqlite, share: &ShareSetup) -> Result<(TcpListener, Secured, Shared), NotServed> {
+    let secured = match &share.certificate {
+        Some((certificate, key)) => authority::given(certificate, key),
+        None => authority::own(&share.folder, &share.name),
+    };
+    let secured = secured.map_err(NotServed::NotSecure)?;
+    let before = keep.setting(ORIGIN).map_err(NotServed::Notebook)?;
+    let (listener, _) = listen(keep, share.address, port::SHARED, share.port)?;
+    let address = listener.local_addr().map_err(NotServed::System)?;
+    let name = if share.name.contains(':') { format!("[{}]", share.name) } else { share.name.clone() };
+    let origin = format!("https://{name}:{}", address.port());
+    if let Some(before) = before.filter(|before| *before != origin && !share.new_address) {
+        let paired = keep.paired().map_err(NotServed::Notebook)?;
+        let devices = paired.iter().filter(|one| one.withdrawn.is_none()).count();
+        if devices > 0 {
+            return Err(NotServed::OtherAddress { before, devices });
+        }
+    }
+    keep.set(ORIGIN, &origin).map_err(NotServed::Notebook)?;
+    Ok((listener, secured, Shared { origin, address, fingerprint: None, invitation: None, unnamed: None }))
 }

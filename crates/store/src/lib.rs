@@ -26,4 +26,4 @@ pub use keep::{Appended, Cursor, Keep, KeepError};
 pub use later::Later;
 pub use memory::Memory;
 #[cfg(feature = "sqlite")]
-pub use sqlite::{SCHEMA_VERSION, Sqlite};
+pub use sqlite::{Paired, SCHEMA_VERSION, Sqlite};

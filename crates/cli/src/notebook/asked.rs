@@ -58,9 +58,10 @@ pub(crate) fn commands(words: &Words) -> Vec<Command> {
         .arg(option("site", "NAME", "help-erase-site").conflicts_with("person"))
         .arg(option("instead", "TEXT", "help-erase-instead"))
         .arg(flag("yes", "help-erase-yes"));
+    let devices = sub("devices", "help-devices").arg(option("withdraw", "DEVICE", "help-devices-withdraw"));
     let backup = sub("backup", "help-backup")
         .arg(Arg::new("to").value_name("TO").help(words.word("help-backup-to")).required(true));
     let json = Arg::new("json").long("json").action(ArgAction::SetTrue).required(true);
     let export = sub("export", "help-export").arg(json.help(words.word("help-export-json")));
-    vec![import, history, settle, restore, erase, backup, export]
+    vec![import, history, settle, restore, erase, devices, backup, export]
 }

@@ -2,6 +2,7 @@
 
 mod asked;
 mod copies;
+mod devices;
 mod erase;
 mod history;
 mod import;
@@ -39,6 +40,7 @@ pub(crate) fn run(name: &str, asked: &ArgMatches, words: &Words, here: &mut Here
         "history" => history::history(asked, words),
         "settle" => right::settle(asked, words, here),
         "restore" => right::restore(asked, words, here),
+        "devices" => devices::devices(asked, words),
         "erase" => erase::erase(asked, words, here),
         "backup" => copies::backup(asked, words),
         _ => copies::export(asked, words),

@@ -16,7 +16,9 @@ mod table;
 pub(crate) use check::{check, csv_check, json_check};
 pub(crate) use data::{csv_assess, csv_cover, json, json_assess, json_cover};
 pub(crate) use follow::{change, csv_change, json_change, picture_of, picture_told};
-pub(crate) use notebook::{actions, conflicts, findings_too, imported, joined, record_history, records};
+pub(crate) use notebook::{
+    actions, conflicts, devices, findings_too, imported, joined, record_history, records,
+};
 pub(crate) use plan::{effort, layout};
 pub(crate) use readers::{agreements, json_agree, json_trend, trends};
 pub(crate) use sites::{csv_sites, json_sites, sites};

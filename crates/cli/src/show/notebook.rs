@@ -3,7 +3,7 @@
 use super::table::Table;
 use super::{QUIET, STRONG, findings, println, title, wrapped};
 use std::collections::BTreeMap;
-use tautline_store::Appended;
+use tautline_store::{Appended, Paired};
 use tautline_survey::finding::Finding;
 use tautline_survey::message::{Message, Value};
 use tautline_survey::notebook::changes::changes;
@@ -11,7 +11,7 @@ use tautline_survey::notebook::current::{Conflict, written_by};
 use tautline_survey::notebook::gather::Tally;
 use tautline_survey::notebook::payload::{NoPayload, Payload};
 use tautline_survey::revision::{ActionId, Content, Revision};
-use tautline_words::Words;
+use tautline_words::{Words, visible};
 
 /// So many changed records are shown one by one.
 const SHOWN: usize = 20;
@@ -71,6 +71,27 @@ pub(crate) fn records(said: &str, called: &[Message], words: &Words) {
         wrapped(&words.say(&Message::new("records-more").with("records", more)), 2);
     }
     println!();
+}
+
+/// The devices that were let in, and which of them were shut out again.
+pub(crate) fn devices(paired: &[Paired], words: &Words) {
+    if paired.is_empty() {
+        wrapped(&words.word("devices-none"), 0);
+        return;
+    }
+    let headings = ["column-device-name", "column-device-id", "column-since", "column-withdrawn"];
+    let mut table = Table::new(&headings.map(|code| words.word(code)));
+    for one in paired {
+        let end = one.id.len().saturating_sub(8);
+        let id = format!("…{}", &one.id[end..]);
+        table.row(vec![
+            visible(&one.name).into_owned(),
+            id,
+            one.since.clone(),
+            one.withdrawn.clone().unwrap_or_default(),
+        ]);
+    }
+    table.print();
 }
 
 /// Findings below what was done.

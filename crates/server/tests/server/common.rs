@@ -31,7 +31,7 @@ impl Served {
         let keep = Sqlite::open_or_begin(&notebook).unwrap();
         first(&keep);
         // port 0: any that is free, since tests run beside each other
-        let server = Server::on(keep, &Setup { notebook, port: Some(0), app }).unwrap();
+        let server = Server::on(keep, &Setup { notebook, port: Some(0), app, share: None }).unwrap();
         let (address, stop) = (server.address(), server.stop());
         let running = Some(std::thread::spawn(move || server.run()));
         Self { folder, address, stop, running, temporary: None }

@@ -6,4 +6,5 @@ mod common;
 mod described;
 mod door;
 mod full;
+mod share;
 mod sync;

@@ -76,7 +76,7 @@ fn what_the_desk_lost_comes_back_from_the_devices() {
 #[test]
 fn the_port_of_the_first_time_is_taken_again() {
     let folder = tempfile::tempdir().unwrap();
-    let setup = |port| Setup { notebook: folder.path().join("desk.tautline"), port, app: None };
+    let setup = |port| Setup { notebook: folder.path().join("desk.tautline"), port, app: None, share: None };
     let first = Server::begin(&setup(None)).unwrap();
     let port = first.address().port();
     assert!(first.address().ip().is_loopback());
@@ -101,6 +101,7 @@ fn a_folder_without_an_app_is_said() {
         notebook: folder.path().join("desk.tautline"),
         port: Some(0),
         app: Some(folder.path().to_owned()),
+        share: None,
     };
     assert!(matches!(Server::begin(&setup), Err(NotServed::NoApp(_))));
     assert!(!folder.path().join("desk.tautline").exists());

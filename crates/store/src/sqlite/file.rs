@@ -8,18 +8,23 @@ use std::path::Path;
 use std::time::Duration;
 
 /// The steps of the schema, in order. A step that has shipped is never edited; a change is a further step.
-const STEPS: [&str; 3] = [
+const STEPS: [&str; 4] = [
     include_str!("steps/0001_revisions.sql"),
     include_str!("steps/0002_devices.sql"),
     include_str!("steps/0003_batches.sql"),
+    include_str!("steps/0004_paired.sql"),
 ];
 
 /// The version of the schema that this version writes.
-pub const SCHEMA_VERSION: u32 = 3;
+pub const SCHEMA_VERSION: u32 = 4;
 const _: () = assert!(STEPS.len() == SCHEMA_VERSION as usize);
 
 /// What marks a file as a notebook: “taut” in ASCII, in SQLite's field for it.
 pub(super) const APPLICATION: u32 = 0x7461_7574;
+
+/// What each connection asks for; that the log is written ahead stands in the file.
+const SETTINGS: [(&str, &str); 3] =
+    [("trusted_schema", "OFF"), ("synchronous", "FULL"), ("secure_delete", "ON")];
 
 /// How long to wait for another program that is writing.
 const PATIENCE: Duration = Duration::from_secs(5);
@@ -42,11 +47,14 @@ fn connect(path: &Path, create: OpenFlags) -> Result<Connection, KeepError> {
     Ok(connection)
 }
 
-pub(super) fn reader(path: &Path) -> Result<Connection, KeepError> {
-    let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+/// A further connection to a file that this program has open and has looked through.
+pub(super) fn beside(path: &Path, access: OpenFlags) -> Result<Connection, KeepError> {
+    let flags = access | OpenFlags::SQLITE_OPEN_NO_MUTEX;
     let connection = Connection::open_with_flags(path, flags).map_err(|error| fault(&error))?;
     connection.busy_timeout(PATIENCE).map_err(|error| fault(&error))?;
-    connection.pragma_update(None, "trusted_schema", "OFF").map_err(|error| fault(&error))?;
+    for (name, value) in SETTINGS {
+        connection.pragma_update(None, name, value).map_err(|error| fault(&error))?;
+    }
     Ok(connection)
 }
 
@@ -57,11 +65,10 @@ pub(super) fn prepare(connection: &mut Connection) -> Result<(), KeepError> {
     if found > SCHEMA_VERSION {
         return Err(KeepError::Newer { found, known: SCHEMA_VERSION });
     }
-    let set = |name, value: &str| connection.pragma_update(None, name, value).map_err(|error| fault(&error));
-    set("trusted_schema", "OFF")?;
-    set("journal_mode", "WAL")?;
-    set("synchronous", "FULL")?;
-    set("secure_delete", "ON")?;
+    connection.pragma_update(None, "journal_mode", "WAL").map_err(|error| fault(&error))?;
+    for (name, value) in SETTINGS {
+        connection.pragma_update(None, name, value).map_err(|error| fault(&error))?;
+    }
     check(connection)?;
     migrate(connection)
 }

@@ -1,16 +1,18 @@
 //! Revisions in a file: SQLite, written ahead and synced before anything is acknowledged.
 
 mod file;
+mod paired;
 mod rows;
 
 #[cfg(test)]
 mod tests;
 
 pub use file::SCHEMA_VERSION;
+pub use paired::Paired;
 
 use crate::keep::{Appended, Cursor, Keep, KeepError};
 use rows::{entries, fault, revisions};
-use rusqlite::{Connection, OptionalExtension as _, TransactionBehavior, params};
+use rusqlite::{Connection, OpenFlags, OptionalExtension as _, TransactionBehavior, params};
 use std::path::Path;
 use tautline_survey::record::Added;
 use tautline_survey::revision::{ActionId, DeviceId, RecordId, Revision};
@@ -47,7 +49,15 @@ impl Sqlite {
     /// # Errors
     /// [`KeepError`]
     pub fn reader(path: &Path) -> Result<Self, KeepError> {
-        file::reader(path).map(|connection| Self { connection })
+        file::beside(path, OpenFlags::SQLITE_OPEN_READ_ONLY).map(|connection| Self { connection })
+    }
+
+    /// The same for writing.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    pub fn beside(path: &Path) -> Result<Self, KeepError> {
+        file::beside(path, OpenFlags::SQLITE_OPEN_READ_WRITE).map(|connection| Self { connection })
     }
 
     /// Lets the file grow by so many pages and no further, as a disk would that is nearly full; for trials.

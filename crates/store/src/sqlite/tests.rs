@@ -122,7 +122,21 @@ fn the_steps_lead_to_one_schema() {
     old.pragma_update(None, "user_version", 1).unwrap();
     file::prepare(&mut old).unwrap();
     assert_eq!(schema(&fresh), schema(&old));
-    assert_eq!(schema(&fresh).len(), 7);
+    assert_eq!(schema(&fresh).len(), 8);
+}
+
+#[test]
+fn a_device_is_let_in_and_shut_out() {
+    let folder = folder();
+    let mut keep = Sqlite::open_or_begin(&folder.path().join("notes.tautline")).unwrap();
+    keep.pair("1", "tablet", "aa").unwrap();
+    keep.pair("2", "phone", "bb").unwrap();
+    assert!(keep.is_paired("aa").unwrap() && !keep.is_paired("cc").unwrap());
+    keep.withdraw("1").unwrap();
+    assert!(!keep.is_paired("aa").unwrap() && keep.is_paired("bb").unwrap());
+    let all = keep.paired().unwrap();
+    assert_eq!(all.iter().map(|one| one.name.as_str()).collect::<Vec<_>>(), ["tablet", "phone"]);
+    assert!(all[0].withdrawn.is_some() && all[1].withdrawn.is_none());
 }
 
 #[test]

@@ -209,3 +209,52 @@ help-serve = Serve a notebook to the app in this computer's browsers, and to pro
 help-serve-notebook = The notebook, begun where there is none; notebook.tautline, if left out
 help-serve-port = Listen on this port from now on, in place of the one that was first free and is kept in the notebook
 help-serve-app = The folder of the built app
+
+## Sharing with the crew's devices
+help-share = Let the crew's phones and tablets share in it too, over their own network, at a secure address
+help-share-name = The name that devices know this computer by: its own with .local, if left out; or one that your network answers for
+help-share-port = Listen for them on this port from now on
+help-share-certificate = An organisation's own certificate for that name (PEM), in place of this computer's authority
+help-share-key = The key of that certificate (PEM)
+help-share-new-address = Share under another address than the one that paired devices know
+help-devices = The devices that were let in to a shared notebook
+help-devices-withdraw = Shut one out from now on, by the last characters of its id
+share-began = The crew's devices reach it at { $origin }/ . How a device comes to trust this address: { $origin }/trust
+share-fingerprint = SHA-256 of the certificate that devices are asked to trust: { $fingerprint }
+share-unnamed = Its name isn't answered for on the network ({ $why }); devices find it only if the network knows the name by other means.
+share-invitation = To let one device in, for ten minutes: { $link } or the code { $code }
+share-not-paired = This device hasn't been let in, or was shut out. The code that lets it in stands on the desk's screen; { $origin }/pair takes it.
+share-no-code = There is no code in the request.
+share-wrong-code = That is not the code, or not any more. The one that holds now stands on the desk's screen.
+share-too-many-codes = Too many codes were wrong. Wait for ten minutes, then give the one on the desk's screen.
+share-no-authority = This address has a certificate of an organisation; your device trusts it already, or the organisation says how.
+share-no-name = “{ $found }” is no name of a computer: letters, digits and hyphens, with points between, or an IP address.
+share-no-folder = There is no folder for this person's data (HOME isn't set), so no place for the authority's key.
+share-not-secure = No secure address could be made: { $why }.
+share-other-address = { $devices ->
+    [one] One device knows
+   *[other] { $devices } devices know
+} this notebook by { $before }, and what a browser holds isn't seen under another address. Serve it there once more, and let each device share or export what it holds; then --new-address takes the new one.
+share-title = Let a device in
+share-how = Point the device's camera at the picture, or give the code at the address below. It lets one device in, for ten minutes; load this page again for the next.
+pair-title = Let this device in
+pair-how = The code stands on the screen of the desk, where the notebook is served. It lets one device in.
+pair-code = Code
+pair-name = What this device is called (so that it can be told from the others)
+trust-title = Trust this computer
+trust-why = What a device holds is safe only at a secure address. So the computer at the desk vouches for its own address, and your device asks whether you trust it. That takes a few minutes, once.
+trust-fingerprint = SHA-256 of the certificate
+trust-compare = Compare the letters and figures above with those on the desk's screen. If they differ, stop: something stands between you and the desk.
+trust-take = Take the certificate
+trust-fetch = Take the certificate with the button above.
+trust-android = Android: Settings, Security, Encryption and credentials, Install a certificate, CA certificate; choose the file.
+trust-apple = iPhone and iPad: open it in Safari; Settings, General, VPN and Device Management, install the profile; then Settings, General, About, Certificate Trust Settings, switch it on.
+trust-desktop = Computers: import it as a certificate authority for websites in the browser's settings.
+trust-pair = Come back and give the code.
+trust-limits = It vouches for this one address and for nothing else that your device visits. When the season is over, remove it in the same place.
+column-device-name = device
+column-device-id = id
+column-since = let in (UTC)
+column-withdrawn = shut out (UTC)
+devices-none = No device was let in yet; “tautline serve --share” shows a code.
+device-withdrawn = “{ $name }” is shut out from now on. What it holds stays on it; what it shared stays here.

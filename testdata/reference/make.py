@@ -180,6 +180,19 @@ def trends():
         row("slope", told, scipy.stats.theilslopes(cover, years).slope)
 
 
+def trends_that_hang_together():
+    import pymannkendall
+
+    rng = np.random.default_rng(20260105)
+    for n, memory in [(10, 0.0), (16, 0.7), (24, 0.8), (30, 0.5)]:
+        swing = [0.0]
+        for step in rng.normal(0, 0.03, n - 1):
+            swing.append(memory * swing[-1] + step)
+        cover = np.round(0.2 + 0.004 * np.arange(n) + np.array(swing), 4)
+        test = pymannkendall.hamed_rao_modification_test(cover, alpha=0.05)
+        row("hanging together", " ".join(repr(float(x)) for x in cover), test.z, test.p, test.var_s)
+
+
 # ── readers of the same lines: a two-way table taken apart by least squares, intervals from SciPy's F ──
 
 def readers():
@@ -208,6 +221,6 @@ def readers():
         row("reliability", f"agreement {told}", icc, n * (b - lower * e) / (lower * rest + n * b), n * (upper * b - e) / (rest + n * upper * b))
 
 
-for part in [quantiles, noncentral, intervals, power, resamples, effective, changes, trends, readers]:
+for part in [quantiles, noncentral, intervals, power, resamples, effective, changes, trends, trends_that_hang_together, readers]:
     part()
 pathlib.Path(sys.argv[1]).write_text("".join(line + "\n" for line in rows))

@@ -139,10 +139,11 @@ pub(crate) fn trend(asked: &ArgMatches, words: &Words) -> Done {
     refuse(asked, &NOT_OF_TRENDS, words)?;
     let (read, question) = readings(asked, words)?;
     let found = tautline_survey::trend::trends(&read.input, &question);
+    let region = tautline_survey::trend::region(&read.input, &found);
     if asked.get_flag("json") {
-        show::json_trend(&read.input, &found, words);
+        show::json_trend(&read.input, &found, region.as_ref(), words);
     } else {
-        show::trends(&read.input, &found, words);
+        show::trends(&read.input, &found, region.as_ref(), words);
     }
     let nothing = found.iter().all(|one| one.figures.is_empty());
     Ok(status(&findings_of(&read.input.findings, found.iter().map(|one| &one.findings)), nothing))

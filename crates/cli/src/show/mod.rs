@@ -12,6 +12,7 @@ mod readers;
 mod sentences;
 mod sites;
 mod table;
+mod trend;
 
 pub(crate) use check::{check, csv_check, json_check};
 pub(crate) use data::{csv_assess, csv_cover, json, json_assess, json_cover};
@@ -20,8 +21,9 @@ pub(crate) use notebook::{
     actions, conflicts, devices, findings_too, imported, joined, record_history, records,
 };
 pub(crate) use plan::{effort, layout};
-pub(crate) use readers::{agreements, json_agree, json_trend, trends};
+pub(crate) use readers::{agreements, json_agree};
 pub(crate) use sites::{csv_sites, json_sites, sites};
+pub(crate) use trend::{json_trend, trends};
 
 use anstream::{eprintln, println};
 use anstyle::{AnsiColor, Style};

@@ -6,6 +6,7 @@ use tautline_engine::change::{Pair, equivalence_p, p_value, paired, ranks, signs
 use tautline_engine::estimate::{Estimate, Line, SamplingError, mean_of};
 use tautline_engine::seed::Seed;
 use tautline_engine::trend::robust::{mann_kendall, theil_sen};
+use tautline_engine::trend::serial::corrected;
 
 /// Relative tolerance of arithmetic done in another order, and of chances built on quantiles.
 const NEAR: f64 = 1e-11;
@@ -65,6 +66,16 @@ pub(crate) fn python(misses: &mut Misses, kind: &str, given: &str, expected: &[f
             let test = mann_kendall(&values);
             misses.within(NEAR, expected[0], test.s, &told);
             misses.within(NEAR, expected[1], test.p.expect("usable lines"), &told);
+        }
+        "hanging together" => {
+            let values = numbers(given);
+            let (test, plain) = (corrected(&values), mann_kendall(&values));
+            misses.within(NEAR, expected[2], test.published * plain.variance, &told);
+            // a variance below that of visits that don't hang together isn't taken
+            if test.published >= 1.0 {
+                misses.within(NEAR, expected[0], test.z, &told);
+                misses.within(NEAR, expected[1], test.p.expect("enough visits"), &told);
+            }
         }
         "slope" => misses.within(NEAR, expected[0], theil_sen(&series(given)).expect("usable lines"), &told),
         "reliability" => {

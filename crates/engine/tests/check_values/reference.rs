@@ -73,8 +73,8 @@ fn python() {
                 let estimate = ratio(&plain(name), None).unwrap();
                 both(&mut misses, ITERATED, interval(&estimate, method, confidence), &expected, &told);
             }
-            "unpaired" | "paired" | "paired p" | "signs" | "equivalence" | "kendall" | "slope"
-            | "reliability" => {
+            "unpaired" | "paired" | "paired p" | "signs" | "equivalence" | "kendall" | "hanging together"
+            | "slope" | "reliability" => {
                 changes::python(&mut misses, row[0], given, &expected);
             }
             // used by the row of the interval

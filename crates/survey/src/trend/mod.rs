@@ -1,17 +1,28 @@
-//! Trend of a site over its visits, without a model: slope, direction, and where they stand.
+//! Trend of a site over its visits: slope, direction and where they stand, by a model of lines and years and without one; when a
+//! goal would be reached; and many sites together.
 
-use crate::assess::{Question, dedupe, figure, intercept, round, subjects, usable_lines};
+mod model;
+mod output;
+mod region;
+mod sentences;
+
+pub use model::{Band, Coming, Forecast, Model, NoModel, NoP, fit_of};
+pub use output::{TrendOutput, output};
+pub use region::{RegionTrend, SiteInRegion, region};
+pub use sentences::{region_sentences, sentences};
+
+use crate::assess::{Question, dedupe, figure, intercept, natural_order, round, subjects, usable_lines};
 use crate::compare::common_ground;
 use crate::finding::{Finding, Weight};
-use crate::goal::Subject;
-use crate::input::{Input, SourceFile};
+use crate::goal::{Goal, Subject};
+use crate::input::Input;
 use crate::line::LineResult;
 use crate::message::Message;
-use crate::output::{EstimateOutput, FindingOutput, ProtocolOutput, VERSION, estimate, findings, protocols};
-use serde::Serialize;
 use tautline_engine::estimate::{Estimate, Line};
 use tautline_engine::length::Unit;
-use tautline_engine::trend::robust::{Kendall, NoTrend, mann_kendall, slope_interval, theil_sen};
+use tautline_engine::trend::mixed::Reading;
+use tautline_engine::trend::robust::{Kendall, mann_kendall, slope_interval, theil_sen};
+use tautline_engine::trend::serial::{Corrected, corrected};
 
 /// The trend of one site.
 #[derive(Clone, Debug)]
@@ -39,19 +50,26 @@ pub struct TrendFigure {
     pub interval: Option<(f64, f64)>,
     /// Mann and Kendall's test.
     pub kendall: Kendall,
+    /// The same where visits hang together.
+    pub corrected: Corrected,
+    /// The model of lines and years, or why there is none.
+    pub model: Result<Model, NoModel>,
+    /// What the model reads: cover of each line in each year, lines numbered as `lines` names them.
+    pub readings: Vec<Reading>,
+    /// The lines.
+    pub lines: Vec<String>,
+    /// When each end of each goal would be reached.
+    pub forecasts: Vec<Forecast>,
 }
 
 /// The trend of every site that was read in two years or more.
 pub fn trends(input: &Input, question: &Question) -> Vec<SiteTrend> {
     let rounds = round::rounds(input, None);
-    let mut sites: Vec<&str> = rounds.iter().map(|round| round.site.as_str()).collect();
-    sites.dedup();
-    sites
-        .into_iter()
-        .filter_map(|site| {
-            let own: Vec<&round::Round> =
-                rounds.iter().filter(|round| round.site == site && round.year.is_some()).collect();
-            (own.len() > 1).then(|| site_trend(input, question, site, &own))
+    rounds
+        .chunk_by(|a, b| a.site == b.site)
+        .filter_map(|of_site| {
+            let own: Vec<&round::Round> = of_site.iter().filter(|round| round.year.is_some()).collect();
+            (own.len() > 1).then(|| site_trend(input, question, &of_site[0].site, &own))
         })
         .collect()
 }
@@ -79,9 +97,10 @@ fn site_trend(input: &Input, question: &Question, site: &str, rounds: &[&round::
         return trend;
     }
     trend.findings.extend(unlike_lines(&years));
-    for subject in subjects(&lines, question.by, &[]) {
+    let goals: Vec<&Goal> = question.goals_of(site).map(|goal| &goal.goal).collect();
+    for subject in subjects(&lines, question.by, &goals) {
         if lines.iter().all(|line| intercept(line, &subject).is_known()) {
-            trend.figures.push(trend_figure(input, question, &years, subject));
+            trend.figures.push(trend_figure(input, question, site, &years, subject));
         } else {
             let message = Message::new("trend-between-ends")
                 .with("what", crate::explain::subject_words(&subject))
@@ -89,7 +108,10 @@ fn site_trend(input: &Input, question: &Question, site: &str, rounds: &[&round::
             trend.findings.push(Finding::have_a_look(message));
         }
     }
-    trend.findings.push(Finding::note(Message::new("trend-visits-hang-together")));
+    trend.findings.push(Finding::note(Message::new("trend-years-are-the-sample")));
+    if input.strata.iter().any(|stratum| stratum.site == site) {
+        trend.findings.push(Finding::note(Message::new("trend-lines-count-alike")));
+    }
     dedupe(&mut trend.findings);
     trend
 }
@@ -110,10 +132,11 @@ fn unlike_lines(years: &[(u16, Vec<LineResult>)]) -> Option<Finding> {
 fn trend_figure(
     input: &Input,
     question: &Question,
-    years: &[(u16, Vec<LineResult>)],
+    site: &str,
+    of_years: &[(u16, Vec<LineResult>)],
     subject: Subject,
 ) -> TrendFigure {
-    let years: Vec<(u16, Estimate)> = years
+    let years: Vec<(u16, Estimate)> = of_years
         .iter()
         .map(|(year, lines)| {
             let values: Vec<Line> = lines
@@ -128,92 +151,40 @@ fn trend_figure(
         .collect();
     let points: Vec<(f64, f64)> = years.iter().map(|(year, level)| (f64::from(*year), level.value)).collect();
     let levels: Vec<f64> = points.iter().map(|(_, level)| *level).collect();
+    let (readings, lines) = readings(of_years, &subject);
+    let fitted = fit_of(&readings);
+    let forecasts = match &fitted {
+        Ok(fitted) => model::forecasts(question, site, &subject, fitted, &readings),
+        Err(_) => Vec::new(),
+    };
     TrendFigure {
         subject,
         slope: theil_sen(&points),
         interval: slope_interval(&points, question.confidence()),
         kendall: mann_kendall(&levels),
+        corrected: corrected(&levels),
+        model: fitted.map(|fitted| Model::new(&fitted, &readings, question.confidence())),
+        readings,
+        lines,
+        forecasts,
         years,
     }
 }
 
-/// What `tautline trend --json` prints.
-#[derive(Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct TrendOutput {
-    /// `tautline.trend`
-    pub format: &'static str,
-    /// The version of the format.
-    pub version: u32,
-    /// The files that were read.
-    pub files: Vec<SourceFile>,
-    /// The protocols the lines were read under.
-    pub protocols: Vec<ProtocolOutput>,
-    /// One for each site that was read in two years or more.
-    pub trends: Vec<SiteTrendOutput>,
-    /// What was found on reading.
-    pub findings: Vec<FindingOutput>,
-}
-
-/// The trend of one site.
-#[derive(Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct SiteTrendOutput {
-    /// The site.
-    pub site: String,
-    /// Confidence of intervals.
-    pub confidence: f64,
-    /// The figures.
-    pub figures: Vec<TrendFigureOutput>,
-    /// What should be said.
-    pub findings: Vec<FindingOutput>,
-}
-
-/// The trend of one subject; shares of the line.
-#[derive(Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct TrendFigureOutput {
-    /// What it is about.
-    pub subject: Subject,
-    /// The level of each year.
-    pub years: Vec<(u16, EstimateOutput)>,
-    /// Theil and Sen's slope a year.
-    pub slope: Option<f64>,
-    /// Its interval.
-    pub interval: Option<(f64, f64)>,
-    /// Mann and Kendall's S.
-    pub s: f64,
-    /// Chance of an S as far from zero where nothing changes.
-    pub p: Option<f64>,
-    /// Why there is none.
-    pub no_p: Option<&'static str>,
-}
-
-/// All trends as data.
-pub fn output(input: &Input, trends: &[SiteTrend], say: &dyn Fn(&Message) -> String) -> TrendOutput {
-    let figure = |one: &TrendFigure| TrendFigureOutput {
-        subject: one.subject.clone(),
-        years: one.years.iter().map(|(year, level)| (*year, estimate(level))).collect(),
-        slope: one.slope,
-        interval: one.interval,
-        s: one.kendall.s,
-        p: one.kendall.p.ok(),
-        no_p: one.kendall.p.err().map(NoTrend::code),
-    };
-    TrendOutput {
-        format: "tautline.trend",
-        version: VERSION,
-        files: input.files.clone(),
-        protocols: protocols(input),
-        trends: trends
-            .iter()
-            .map(|trend| SiteTrendOutput {
-                site: trend.site.clone(),
-                confidence: trend.confidence,
-                figures: trend.figures.iter().map(figure).collect(),
-                findings: findings(&trend.findings, say),
-            })
-            .collect(),
-        findings: findings(&input.findings, say),
-    }
+/// Cover of each line in each year, and the lines' names in the order of their numbers.
+fn readings(years: &[(u16, Vec<LineResult>)], subject: &Subject) -> (Vec<Reading>, Vec<String>) {
+    let mut names: Vec<String> =
+        years.iter().flat_map(|(_, lines)| lines.iter().map(|line| line.line.clone())).collect();
+    names.sort_by(|a, b| natural_order(a, b));
+    names.dedup();
+    let number = |line: &LineResult| names.iter().position(|name| *name == line.line).unwrap_or_default();
+    let readings = years.iter().flat_map(|(year, lines)| {
+        lines.iter().map(|line| Reading {
+            site: 0,
+            line: number(line),
+            year: i32::from(*year),
+            value: line.share(intercept(line, subject).low),
+        })
+    });
+    (readings.collect(), names)
 }

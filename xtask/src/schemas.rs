@@ -6,6 +6,7 @@ use std::path::PathBuf;
 use schemars::{Schema, schema_for};
 use tautline_survey::agree::AgreeOutput;
 use tautline_survey::effort::EffortOutput;
+use tautline_survey::effort::sequential::SequentialOutput;
 use tautline_survey::follow::ChangeOutput;
 use tautline_survey::layout::LayoutOutput;
 use tautline_survey::notebook::payload::Kinds;
@@ -34,6 +35,7 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("agree", schema_for!(AgreeOutput)),
         ("trend", schema_for!(TrendOutput)),
         ("plan-effort", schema_for!(EffortOutput)),
+        ("plan-sequential", schema_for!(SequentialOutput)),
         ("plan-lines", schema_for!(LayoutOutput)),
     ]
 }

@@ -6,10 +6,12 @@ use crate::{demo, follow, here::Here, inputs, notebook, plan, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::confidence::Method;
+use tautline_engine::effort::sequential::Design;
 use tautline_engine::length::{Bare, DecimalMark, Length};
 use tautline_exchange::{Options, Read, delimited::goals, protocol};
 use tautline_survey::assess::{By, Claim, Question, SiteGoal, assess, assess_and_tell};
 use tautline_survey::check::check;
+use tautline_survey::effort::sequential;
 use tautline_survey::finding::Finding;
 use tautline_survey::goal;
 use tautline_survey::measure::Measure;
@@ -73,7 +75,8 @@ pub(crate) fn command(words: &Words) -> Command {
         .arg(goal())
         .arg(option("report", "FILE", "help-report"))
         .arg(option("claim", "WHAT", "help-claim").value_parser(["site", "plot"]))
-        .arg(where_present());
+        .arg(where_present())
+        .arg(option("sequential", "“5 to 30”", "help-sequential"));
     let sites = or_notebook(sub("sites", "help-sites")).arg(goal()).arg(where_present());
     let reading = |command| notebook::reading(command, words);
     let files = Arg::new("files")
@@ -385,6 +388,13 @@ pub(crate) fn question(asked: &ArgMatches, words: &Words) -> Result<Question, (S
         }
         if text("claim") == Some("plot") {
             question.claim = Claim::Plot;
+        }
+        if let Some(found) = text("sequential") {
+            let read = sequential::read(found, 1.0 - question.confidence());
+            let design = read.and_then(Design::of).ok_or_else(|| {
+                (words.say(&Message::new("option-sequential").with("found", found)), Exit::NotUnderstood)
+            })?;
+            question.sequential = Some(design);
         }
         question.cover_where_present = text("where-present")
             .map(|found| {

@@ -123,10 +123,78 @@ fn effort_from_a_pilot_and_from_foreseen_figures() {
     assert_eq!(value["answers"][0]["lines"], 14);
 }
 
+/// Normal draws agree with the closed form within four Monte-Carlo errors; a budget buys what its minutes pay for.
+#[test]
+fn a_change_survey_by_survey_within_a_budget() {
+    let call = ["plan", "effort", "--cover", "4", "--spread", "4", "--change", "1.5", "--simulate", "--json"];
+    // 12 + 8 + 30 m at 0.5: 35 minutes a line, so 420 minutes pay for twelve
+    let budget = ["--budget", "420", "--walk", "12", "--lay", "8", "--read", "0.5", "--line-length", "30 m"];
+    let output = tautline(&[&call[..], &budget[..]].concat());
+    let value: serde_json::Value = serde_json::from_slice(&output.stdout).unwrap();
+    let simulated = value["simulated"].as_array().unwrap();
+    assert_eq!(simulated.len(), 2);
+    let normal = &simulated[0];
+    assert_eq!(normal["lines"], 12);
+    let number = |name: &str| normal[name].as_f64().unwrap();
+    assert!((number("chance") - number("closed_form")).abs() < 4.0 * number("error"), "{normal}");
+    let printed = text(&tautline(&[&call[..call.len() - 1], &budget[..]].concat()));
+    assert!(printed.contains("invented stand"), "{printed}");
+}
+
+/// 24 cities in two strata of 16 and 48, standard deviations √53 843 and √5 581, here in thousandths: 6 and 18 by size,
+/// 12 and 12 by size and spread (Cochran 1977, §5.9, from memory).
+#[test]
+fn lines_of_each_stratum() {
+    let call = ["plan", "effort", "--cover", "20", "--spread", "7", "--lines", "24", "--json"];
+    let strata = ["--stratum", "large: 16, 23.204", "--stratum", "small: 48, 7.4706"];
+    let output = tautline(&[&call[..], &strata[..]].concat());
+    let value: serde_json::Value = serde_json::from_slice(&output.stdout).unwrap();
+    assert_eq!(value["strata"]["shares"][0]["lines"], serde_json::json!([6, 18]));
+    assert_eq!(value["strata"]["shares"][1]["lines"], serde_json::json!([12, 12]));
+}
+
+#[test]
+fn a_plan_that_may_stop_and_where_a_visit_stands_under_it() {
+    let call = ["plan", "sequential", "--lines", "4 to 12", "--goal", "at least 15 %", "--spread", "5"];
+    let printed = text(&tautline(&call));
+    assert!(printed.contains("lines on average") && printed.contains("4 to 12"), "{printed}");
+    assert!(printed.lines().all(|line| line.chars().count() <= 100), "{printed}");
+    // Student's t at the printed level: times = t / √n
+    let output = tautline(&[&call[..], &["--json"]].concat());
+    let value: serde_json::Value = serde_json::from_slice(&output.stdout).unwrap();
+    assert_eq!(value["looks"].as_array().unwrap().len(), 9);
+    let level = value["level"].as_f64().unwrap();
+    assert!(level < 0.1 / 2.0 && level > 0.1 / 9.0, "between one look's and Bonferroni's: {level}");
+    let folder = folder("plan-sequential");
+    let rows: String = [30, 32, 29, 31, 30, 1]
+        .iter()
+        .enumerate()
+        .fold("site,line,species,start (m),stop (m),line length (m)\n".to_owned(), |rows, (at, stop)| {
+            format!("{rows}Hollow Flat (invented),{},ATCA,0,{stop},100\n", at + 1)
+        });
+    let readings = folder.join("readings.csv");
+    std::fs::write(&readings, rows).unwrap();
+    let assess = |goal: &str| {
+        let file = readings.to_str().unwrap();
+        let call = ["assess", file, "--count", "ATCA", "--goal", goal, "--sequential", "4 to 12"];
+        text(&tautline(&call))
+    };
+    assert!(assess("at least 15 %").contains("plan: met, after 4 lines"), "{}", assess("at least 15 %"));
+    assert!(assess("at most 15 %").contains("not met, after 4 lines"));
+    assert!(assess("at least 30 %").contains("after 6 lines neither"), "{}", assess("at least 30 %"));
+}
+
 #[test]
 fn what_is_not_understood_is_said() {
     let status = |arguments: &[&str]| tautline(arguments).status.code();
     assert_eq!(status(&["plan", "effort"]), Some(2));
+    assert_eq!(status(&["plan", "sequential", "--lines", "30 to 5"]), Some(2));
+    let foreseen = ["plan", "effort", "--cover", "20", "--spread", "5"];
+    let effort = |more: &[&str]| status(&[&foreseen[..], more].concat());
+    assert_eq!(effort(&["--lines", "9", "--stratum", "flat"]), Some(2));
+    assert_eq!(effort(&["--lines", "3", "--stratum", "flat: 3, 5", "--stratum", "draw: 1, 5"]), Some(2));
+    assert_eq!(effort(&["--change", "3", "--budget", "60"]), Some(2), "what does a line cost?");
+    assert_eq!(effort(&["--lines", "9", "--simulate"]), Some(2), "which change?");
     assert_eq!(status(&["plan", "effort", "--cover", "20", "--spread", "5"]), Some(2));
     assert_eq!(
         status(&["plan", "effort", "--cover", "20", "--spread", "5", "--goal", "ATCA: at least 5 %"]),

@@ -9,6 +9,7 @@
 //! | lines of each stratum | [`allot`] |
 //! | length against number, with a cost | [`length`] |
 //! | chances of t tests | [`power`] |
+//! | a plan that may stop after any line | [`sequential`] |
 //! | chances by drawing survey after survey, from any stand | [`simulated`] |
 //! | the handbooks' formulas | [`size`] |
 
@@ -17,6 +18,7 @@ pub mod change;
 pub mod length;
 pub mod power;
 mod search;
+pub mod sequential;
 pub mod simulated;
 pub mod size;
 pub mod trend;

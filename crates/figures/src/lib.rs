@@ -4,6 +4,7 @@
 //! - [`change`]: two readings of each staked line above each other
 //! - [`cover`]: cover with its bound against the goal
 //! - [`curve`]: cover under every gap rule that the reading can answer
+//! - [`costs`]: what designs of each length of line cost, and the cheapest
 //! - [`gaps`]: how much of the line lies in gaps of each class
 //!
 //! Every picture takes its data and a [`Frame`]. Every word that a reader sees comes in with the data; numbers
@@ -14,6 +15,7 @@
 #![forbid(unsafe_code)]
 
 mod axis;
+pub mod costs;
 pub mod cover;
 pub mod curve;
 mod frame;

@@ -1,12 +1,19 @@
 //! How many lines, how long: what a pilot or foreseen figures say about each question a plan can ask.
 
+mod lengths;
+pub mod sequential;
+pub mod shares;
+pub mod simulated;
+
+pub use lengths::{DesignOutput, LengthsOutput, lengths};
+
 use crate::assess::{Assessment, Attribute, threshold};
 use crate::goal::{Subject, Wanted};
 use crate::limits;
 use serde::Serialize;
 use tautline_engine::confidence::Method;
 use tautline_engine::effort::change::{Change, Lines};
-use tautline_engine::effort::length::{Cost, Design, Law, PilotLine, cheapest, designs, sureness};
+use tautline_engine::effort::length::PilotLine;
 use tautline_engine::effort::power::Sides;
 use tautline_engine::effort::trend::{JudgedBy, Trend, scatter_of_permanent_lines};
 use tautline_engine::effort::width::Width;
@@ -14,7 +21,6 @@ use tautline_engine::effort::{MoreUnits, SoFar, chance_to_settle, more_units};
 use tautline_engine::estimate::SamplingError;
 use tautline_engine::num::count;
 use tautline_engine::num::math::sqrt;
-use tautline_engine::seed::Seed;
 
 /// What is foreseen of the lines to come.
 #[derive(Clone, Debug, PartialEq)]
@@ -108,6 +114,10 @@ pub struct EffortOutput {
     pub answers: Vec<Answer>,
     /// Length against number, where a cost was given.
     pub lengths: Option<LengthsOutput>,
+    /// What surveys drawn one by one say, where that was asked.
+    pub simulated: Vec<simulated::SimulatedOutput>,
+    /// Lines of each stratum, where strata were given.
+    pub strata: Option<shares::SharesOutput>,
 }
 
 /// One answer.
@@ -217,82 +227,6 @@ fn so_far(value: f64, deviation: f64) -> SoFar {
 
 fn practical(lines: Option<usize>) -> Option<usize> {
     lines.filter(|&lines| lines <= limits::MOST_PRACTICAL_LINES)
-}
-
-/// Length against number.
-#[derive(Clone, Debug, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct LengthsOutput {
-    /// Length of the pilot's lines in metres.
-    pub pilot_length_m: f64,
-    /// How fast longer lines become alike: variance falls with length to this power.
-    pub fall: f64,
-    /// The fewest lines of each length that meet what is asked, and their cost.
-    pub designs: Vec<DesignOutput>,
-    /// The cheapest.
-    pub cheapest: Option<DesignOutput>,
-    /// A tenth of redrawn pilots had their cheapest length below the first, a tenth above the second, in metres.
-    pub likely_m: Option<(f64, f64)>,
-    /// Share of redrawn pilots in which this length costs at most a tenth more than the cheapest.
-    pub nearly_cheapest: Option<f64>,
-}
-
-/// One design.
-#[derive(Clone, Copy, Debug, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct DesignOutput {
-    /// Length of each line in metres.
-    pub length_m: f64,
-    /// Lines.
-    pub lines: usize,
-    /// Minutes of all of them.
-    pub minutes: f64,
-    /// Longer than the pilot's lines, so beyond what was seen.
-    pub beyond_pilot: bool,
-}
-
-/// Which length meets the first goal, or else the wanted half-width, at the least cost.
-///
-/// # Range
-/// `None` where nothing to meet was asked, or the pilot's positions don't say how spread falls with length
-pub fn lengths(foreseen: &Foreseen, ask: &Ask, lengths: &[f64], cost: Cost) -> Option<LengthsOutput> {
-    let goal = ask.goals.iter().find(|goal| matches!(goal, Wanted::Cover(_))).map(threshold);
-    if goal.is_none() && ask.half_width.is_none() {
-        return None;
-    }
-    let does = |deviation: f64, units: usize| match (goal, ask.half_width) {
-        (Some(goal), _) => {
-            let so_far = so_far(foreseen.cover, deviation);
-            chance_to_settle(&so_far, goal, ask.confidence, units) >= ask.power
-        }
-        (None, Some(wanted)) => width(ask, deviation).chance(wanted, units) >= ask.power,
-        (None, None) => false,
-    };
-    let law = Law::of_pilot(&foreseen.lines)?;
-    let pilot_length_m = foreseen.lines.first()?.length.in_unit(tautline_engine::length::Unit::Metre);
-    // at the pilot's own length the deviation is the one foreseen, so that both tables say the same
-    let times = foreseen.deviation / law.deviation(pilot_length_m);
-    let times = times * times;
-    let found = designs(law.times(times), lengths, cost, does);
-    let best = cheapest(&found);
-    let sure = best.and_then(|best| {
-        let seed = Seed::from_purpose("length against number", &[foreseen.lines.len() as u64]);
-        sureness(&foreseen.lines, times, lengths, cost, best.length, does, seed)
-    });
-    let output = |design: Design| DesignOutput {
-        length_m: design.length,
-        lines: design.units,
-        minutes: design.minutes,
-        beyond_pilot: design.length > pilot_length_m,
-    };
-    Some(LengthsOutput {
-        pilot_length_m,
-        fall: law.fall,
-        designs: found.into_iter().map(output).collect(),
-        cheapest: best.map(output),
-        likely_m: sure.map(|sure| (sure.low, sure.high)),
-        nearly_cheapest: sure.map(|sure| sure.nearly_cheapest),
-    })
 }
 
 #[cfg(test)]

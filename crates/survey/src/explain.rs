@@ -11,6 +11,7 @@ use crate::visit::{Extent, State};
 use tautline_engine::confidence::{Method, NoBound, Tail, zeros};
 use tautline_engine::cover::Closure;
 use tautline_engine::effort::MoreUnits;
+use tautline_engine::effort::sequential::Step as Look;
 use tautline_engine::estimate::{Estimate, SamplingError};
 use tautline_engine::length::Length;
 use tautline_engine::num::quantile::t_quantile;
@@ -102,6 +103,19 @@ pub fn more_words(judgement: &Judgement, figure: &Figure) -> Option<Message> {
     };
     let chance = f64::from(limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0;
     Some(message.with("chance", Value::Share(chance, 0)))
+}
+
+/// The words for where a visit stands under a sequential plan; nothing where it was read under none.
+pub fn standing_words(judgement: &Judgement) -> Option<Message> {
+    let standing = judgement.standing?;
+    let code = match standing.step {
+        Look::NoLook => "standing-no-look",
+        Look::GoOn => "standing-go-on",
+        Look::Met => "standing-met",
+        Look::NotMet => "standing-not-met",
+        Look::End => "standing-end",
+    };
+    Some(Message::new(code).with("lines", standing.lines))
 }
 
 /// The words for why a verdict has no bounds; nothing where it has some.

@@ -2,6 +2,7 @@
 
 use crate::assess::{Assessment, Figure, Judgement, NoVerdict, PartKind, intercepts_met};
 use crate::date::Date;
+use crate::effort::sequential::{self, StandingOutput};
 use crate::finding::{About, Finding, Place, Settled, Weight};
 use crate::goal::{Goal, Subject};
 use crate::input::{Input, SourceFile};
@@ -323,6 +324,9 @@ pub struct VerdictOutput {
     pub more_units: Option<usize>,
     /// No practical number of lines would.
     pub no_practical_number: bool,
+    /// Where the visit stands under a sequential plan.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sequential: Option<StandingOutput>,
 }
 
 /// Findings with their words.
@@ -534,5 +538,8 @@ fn verdict(judgement: &Judgement) -> VerdictOutput {
             _ => None,
         },
         no_practical_number: judgement.more == Some(MoreUnits::NoPracticalNumber),
+        sequential: judgement
+            .standing
+            .map(|standing| StandingOutput { step: sequential::code(standing.step), lines: standing.lines }),
     }
 }

@@ -1,7 +1,9 @@
 //! `tautline plan effort`: how many lines, and how long.
 
-use super::option;
-use crate::call::{Done, not_a_number, percent, readings};
+use super::figure;
+use super::numbers::{Numbers, Refusal};
+use super::{flag, option, strata};
+use crate::call::{Done, length_option, not_a_number, readings, unwritable};
 use crate::exit::Exit;
 use crate::show;
 use clap::{ArgAction, ArgMatches, Command};
@@ -9,6 +11,8 @@ use tautline_engine::effort::length::Cost;
 use tautline_engine::length::DecimalMark;
 use tautline_exchange::delimited::goals;
 use tautline_survey::assess::{Question, assess};
+use tautline_survey::effort::shares::shares;
+use tautline_survey::effort::simulated::simulate;
 use tautline_survey::effort::{Ask, EffortOutput, Foreseen, answers, lengths};
 use tautline_survey::goal::{self, Subject, Wanted};
 use tautline_survey::message::Message;
@@ -17,7 +21,7 @@ use tautline_words::Words;
 
 pub(super) fn command(words: &Words, shared: Command) -> Command {
     let option = |name, value, help| option(words, name, value, help);
-    shared
+    let command = shared
         .mut_arg("files", |files| files.required_unless_present_any(["cover"]).help(words.word("help-pilot")))
         .mut_arg("confidence", |confidence| confidence.help(words.word("help-plan-confidence")))
         .arg(option("cover", "PERCENT", "help-cover-foreseen"))
@@ -35,9 +39,16 @@ pub(super) fn command(words: &Words, shared: Command) -> Command {
         .arg(option("walk", "MINUTES", "help-walk"))
         .arg(option("lay", "MINUTES", "help-lay"))
         .arg(option("read", "MINUTES", "help-read"))
+        .arg(option("budget", "MINUTES", "help-budget"))
+        .arg(option("figure", "FILE", "help-lengths-figure"))
+        .arg(flag(words, "simulate", "help-simulate"))
+        .arg(option("stratum", "NAME: HECTARES, PERCENT", "help-stratum").action(ArgAction::Append))
+        .arg(option("least", "NUMBER", "help-least"));
+    // what a plan from a pilot doesn't ask
+    ["csv", "explain", "gap-classes", "by", "method", "on-the-level", "year"]
+        .into_iter()
+        .fold(command, |command, name| command.mut_arg(name, |option| option.hide(true)))
 }
-
-type Refusal = (String, Exit);
 
 pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
     let numbers = Numbers { asked, words };
@@ -86,7 +97,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
     if !(0.5..1.0).contains(&power) {
         return Err(refuse("effort-power"));
     }
-    let ask = Ask {
+    let mut ask = Ask {
         goals,
         half_width: numbers.positive("half-width")?,
         change: numbers.positive("change")?,
@@ -98,12 +109,36 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         lines: numbers.whole("lines")?.filter(|&lines| lines > 1),
         population: numbers.number("room")?,
     };
-    let cost = match (numbers.number("walk")?, numbers.number("lay")?, numbers.number("read")?) {
+    let cost: Option<Cost> = match (numbers.number("walk")?, numbers.number("lay")?, numbers.number("read")?)
+    {
         (None, None, None) => None,
         (walk, lay, read) => {
             Some(Cost { walk: walk.unwrap_or(0.0), lay: lay.unwrap_or(0.0), per_metre: read.unwrap_or(0.0) })
         }
     };
+    let length_m = line_length(asked, &foreseen, words)?;
+    if let Some(budget) = numbers.number("budget")? {
+        let each = cost.ok_or_else(|| refuse("effort-budget-cost"))?;
+        let lines = budget / (each.walk + each.lay + each.per_metre * length_m);
+        if !(2.0..=MOST_IN_A_BUDGET).contains(&lines) {
+            return Err(refuse("effort-budget"));
+        }
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "between 2 and 10 000")]
+        let lines = lines as usize;
+        ask.lines = Some(ask.lines.map_or(lines, |own| own.min(lines)));
+    }
+    let answers = answers(&foreseen, &ask);
+    let simulated = if asked.get_flag("simulate") {
+        let permanent = answers.iter().find(|answer| answer.question == "change-permanent");
+        let lines = ask.lines.or_else(|| permanent?.lines).ok_or_else(|| refuse("effort-simulate"))?;
+        simulate(&foreseen, &ask, lines, length_m)
+    } else {
+        Vec::new()
+    };
+    if asked.get_flag("simulate") && simulated.is_empty() {
+        return Err(refuse("effort-simulate"));
+    }
+    let strata = strata::read(asked, words)?;
     let output = EffortOutput {
         format: "tautline.plan-effort",
         version: VERSION,
@@ -114,11 +149,21 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         confidence: ask.confidence,
         power,
         correlation,
-        answers: answers(&foreseen, &ask),
+        answers,
+        simulated,
+        strata: shares(&strata, ask.lines, ask.half_width, ask.confidence),
         lengths: cost.and_then(|cost| lengths(&foreseen, &ask, &lengths_to_try(&foreseen), cost)),
     };
     if output.answers.is_empty() {
         return Err(refuse("effort-nothing-asked"));
+    }
+    if !strata.is_empty() && output.strata.is_none() {
+        return Err(refuse("effort-strata"));
+    }
+    if let Some(file) = numbers.text("figure") {
+        let picture = output.lengths.as_ref().and_then(|lengths| figure::lengths(lengths, words));
+        let picture = picture.ok_or_else(|| refuse("lengths-unknown"))?;
+        std::fs::write(file, picture).map_err(|error| unwritable(file, &error, words))?;
     }
     if asked.get_flag("json") {
         show::json(&output);
@@ -130,6 +175,16 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
 
 /// Where nobody says how alike a line's two readings are; a half is neither kind nor harsh (common practice, no source).
 const CORRELATION: f64 = 0.5;
+
+/// More lines than this are no plan.
+const MOST_IN_A_BUDGET: f64 = 10_000.0;
+
+/// Length of a line in metres: as asked, else the pilot's, else 30.
+fn line_length(asked: &ArgMatches, foreseen: &Foreseen, words: &Words) -> Result<f64, Refusal> {
+    let own = length_option(asked, "line-length", words)?.map(|measure| measure.length());
+    let length = own.or_else(|| foreseen.lines.first().map(|line| line.length));
+    Ok(length.map_or(30.0, |length| length.in_unit(tautline_engine::length::Unit::Metre)))
+}
 
 /// A tenth of the pilot's length to twice it, in tenths.
 fn lengths_to_try(foreseen: &Foreseen) -> Vec<f64> {
@@ -152,36 +207,4 @@ fn pilot(asked: &ArgMatches, words: &Words) -> Result<(String, Foreseen), Refusa
     let latest = assessments.iter().max_by_key(|one| one.year);
     let foreseen = latest.and_then(Foreseen::of);
     foreseen.map(|foreseen| (site, foreseen)).ok_or_else(|| (words.word("effort-no-pilot"), Exit::Nothing))
-}
-
-struct Numbers<'a> {
-    asked: &'a ArgMatches,
-    words: &'a Words,
-}
-
-impl Numbers<'_> {
-    fn text(&self, option: &str) -> Option<&str> {
-        self.asked.get_one::<String>(option).map(String::as_str)
-    }
-
-    fn read<T>(&self, option: &str, read: impl Fn(&str) -> Option<T>) -> Result<Option<T>, Refusal> {
-        let wrong = |found: &str| not_a_number(found, &format!("--{option}"), self.words);
-        self.text(option).map(|found| read(found).ok_or_else(|| wrong(found))).transpose()
-    }
-
-    fn share(&self, option: &str) -> Result<Option<f64>, Refusal> {
-        self.read(option, |found| percent(found).map(|percent| percent / 100.0))
-    }
-
-    fn positive(&self, option: &str) -> Result<Option<f64>, Refusal> {
-        self.read(option, |found| percent(found).map(|percent| percent / 100.0).filter(|&share| share > 0.0))
-    }
-
-    fn number(&self, option: &str) -> Result<Option<f64>, Refusal> {
-        self.read(option, |found| found.parse().ok().filter(|number: &f64| number.is_finite()))
-    }
-
-    fn whole(&self, option: &str) -> Result<Option<usize>, Refusal> {
-        self.read(option, |found| found.parse().ok())
-    }
 }

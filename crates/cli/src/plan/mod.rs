@@ -1,7 +1,11 @@
 //! `tautline plan`: how many lines, and where.
 
 mod effort;
+mod figure;
 mod lines;
+mod numbers;
+mod sequential;
+mod strata;
 
 use crate::call::Done;
 use clap::{Arg, ArgAction, ArgMatches, Command};
@@ -15,12 +19,14 @@ pub(crate) fn command(words: &Words, effort: Command) -> Command {
         .arg_required_else_help(true)
         .subcommand(effort::command(words, effort))
         .subcommand(lines::command(words))
+        .subcommand(sequential::command(words))
 }
 
 /// Does what was asked.
 pub(crate) fn run(asked: &ArgMatches, words: &Words) -> Done {
     match asked.subcommand() {
         Some(("effort", asked)) => effort::run(asked, words),
+        Some(("sequential", asked)) => sequential::run(asked, words),
         Some((_, asked)) => lines::run(asked, words),
         None => Ok(crate::exit::Exit::NotUnderstood),
     }

@@ -4,6 +4,7 @@ mod chain;
 mod check;
 mod data;
 mod follow;
+mod layout;
 mod notebook;
 mod openings;
 mod paper;
@@ -17,10 +18,11 @@ mod trend;
 pub(crate) use check::{check, csv_check, json_check};
 pub(crate) use data::{csv_assess, csv_cover, json, json_assess, json_cover};
 pub(crate) use follow::{change, csv_change, json_change, picture_of, picture_told};
+pub(crate) use layout::layout;
 pub(crate) use notebook::{
     actions, conflicts, devices, findings_too, imported, joined, record_history, records,
 };
-pub(crate) use plan::{effort, layout};
+pub(crate) use plan::{effort, sequential};
 pub(crate) use readers::{agreements, json_agree};
 pub(crate) use sites::{csv_sites, json_sites, sites};
 pub(crate) use trend::{json_trend, trends};

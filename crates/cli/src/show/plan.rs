@@ -1,111 +1,15 @@
-//! A plan in sentences and tables.
+//! How many lines, in sentences and tables.
 
 use super::table::Table;
-use super::{line, println, title, wrapped};
+use super::{println, title, wrapped};
+use tautline_survey::effort::sequential::SequentialOutput;
+use tautline_survey::effort::shares::SharesOutput;
+use tautline_survey::effort::simulated::SimulatedOutput;
 use tautline_survey::effort::{Answer, EffortOutput, LengthsOutput};
 use tautline_survey::explain::{confidence_value, goal_words};
 use tautline_survey::goal::Wanted;
-use tautline_survey::layout::LayoutOutput;
 use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
-
-/// The lines of a layout, what to know about them, and the cautions of the trade.
-pub(crate) fn layout(layout: &LayoutOutput, words: &Words) {
-    let say = |message: Message| words.say(&message);
-    title(&say(Message::new("title-layout").with("site", layout.site.as_str())));
-    for stratum in &layout.strata {
-        let name = stratum.name.clone().unwrap_or_else(|| words.word("the-site"));
-        let message = Message::new("layout-stratum")
-            .with("name", name)
-            .with("hectares", Value::Number(stratum.area_m2 / 10_000.0, 2))
-            .with("placed", stratum.placed)
-            .with("wanted", stratum.wanted);
-        wrapped(&say(message), 0);
-    }
-    println!();
-    let headings = ["line", "stratum", "start", "end", "true", "compass"]
-        .map(|name| words.word(&format!("column-{name}")));
-    for (reserve, heading) in [(false, "heading-lines"), (true, "heading-reserve")] {
-        let mut rows = layout.lines.iter().filter(|line| line.reserve == reserve).peekable();
-        if rows.peek().is_none() {
-            continue;
-        }
-        line(&words.word(heading));
-        let mut table = Table::new(&headings);
-        for one in rows {
-            let degrees = |end: &tautline_survey::layout::End| {
-                format!("{} {}", words.number(end.latitude, 6), words.number(end.longitude, 6))
-            };
-            table.row(vec![
-                one.line.clone(),
-                one.stratum.clone().unwrap_or_default(),
-                degrees(&one.start),
-                degrees(&one.end),
-                format!("{}°", one.true_bearing),
-                one.magnetic_bearing
-                    .map_or(String::new(), |bearing| format!("{}°", words.number(bearing, 1))),
-            ]);
-        }
-        table.print();
-        println!();
-    }
-    let metres = |millimetres: i64| {
-        #[expect(clippy::cast_precision_loss, reason = "lengths on the ground")]
-        let metres = millimetres as f64 / 1000.0;
-        Value::Number(metres, 1)
-    };
-    let drawn = Message::new("layout-drawn")
-        .with(
-            "design",
-            words.word(match layout.design.as_str() {
-                "random" => "design-random",
-                "systematic" => "design-systematic",
-                _ => "design-balanced",
-            }),
-        )
-        .with("seed", layout.seed)
-        .with("apart", metres(layout.apart_mm));
-    wrapped(&say(drawn), 0);
-    wrapped(&words.word(if layout.edge == "turn" { "layout-edge-turn" } else { "layout-edge-redraw" }), 0);
-    let given_up = Message::new("layout-given-up")
-        .with("edge", layout.given_up_at_the_edge)
-        .with("kept", layout.given_up_kept_out)
-        .with("near", layout.given_up_too_near);
-    wrapped(&say(given_up), 0);
-    if layout.strata.iter().any(|stratum| stratum.placed < stratum.wanted) {
-        wrapped(&words.word("layout-no-room"), 0);
-    }
-    match layout.declination {
-        Some(found) => {
-            let side = if found.degrees < 0.0 { "west" } else { "east" };
-            let message = Message::new("declination")
-                .with("date", found.date.to_string())
-                .with("degrees", Value::Number(found.degrees.abs(), 1))
-                .with("side", words.word(side))
-                .with("yearly", Value::Number(found.yearly, 2))
-                .with("uncertainty", Value::Number(found.uncertainty, 1));
-            wrapped(&say(message), 0);
-            if found.weak_field {
-                wrapped(&words.word("declination-weak"), 0);
-            }
-        }
-        None => wrapped(&words.word("declination-no-date"), 0),
-    }
-    println!();
-    line(&words.word("heading-cautions"));
-    for caution in CAUTIONS {
-        wrapped(&words.word(caution), 2);
-    }
-}
-
-const CAUTIONS: [&str; 6] = [
-    "caution-permission",
-    "caution-stakes",
-    "caution-weather",
-    "caution-alone",
-    "caution-animals",
-    "caution-line",
-];
 
 /// Numbers of lines.
 pub(crate) fn effort(output: &EffortOutput, goals: &[Wanted], visits: usize, cost: bool, words: &Words) {
@@ -149,6 +53,10 @@ pub(crate) fn effort(output: &EffortOutput, goals: &[Wanted], visits: usize, cos
     }
     if output.answers.iter().any(|answer| answer.question == "trend") {
         wrapped(&words.word("effort-trend"), 0);
+    }
+    simulated(&output.simulated, words);
+    if let Some(shares) = &output.strata {
+        strata(shares, words);
     }
     match &output.lengths {
         Some(lengths) => self::lengths(lengths, words),
@@ -214,4 +122,80 @@ fn lengths(lengths: &LengthsOutput, words: &Words) {
         wrapped(&say(message), 0);
     }
     wrapped(&say(Message::new("lengths-fall").with("fall", Value::Number(lengths.fall, 2))), 0);
+}
+
+fn simulated(found: &[SimulatedOutput], words: &Words) {
+    if !found.is_empty() {
+        title(&words.word("title-simulated"));
+    }
+    for one in found {
+        let message = Message::new(if one.stand.is_some() { "simulated-stand" } else { "simulated-normal" })
+            .with("surveys", usize::try_from(one.surveys).unwrap_or(usize::MAX))
+            .with("lines", one.lines)
+            .with("chance", Value::Share(one.chance, 1))
+            .with("error", Value::Share(one.error, 1))
+            .with("closed", Value::Share(one.closed_form, 1));
+        let message = match one.stand {
+            Some(stand) => message
+                .with("clump", Value::Number(stand.clump, 0))
+                .with("length", Value::Number(stand.length_m, 1))
+                .with("cover", Value::Share(stand.cover, 1))
+                .with("deviation", Value::Share(stand.deviation, 1))
+                .with("bare", Value::Share(stand.bare, 0))
+                .with("change", Value::Share(stand.change, 1))
+                .with("differences", Value::Share(stand.deviation_of_differences, 1)),
+            None => message,
+        };
+        wrapped(&words.say(&message), 0);
+    }
+}
+
+fn strata(found: &SharesOutput, words: &Words) {
+    title(&words.word("title-strata"));
+    let headings = ["stratum-name", "by-area", "by-spread"].map(|name| words.word(&format!("column-{name}")));
+    let mut table = Table::new(&headings);
+    for (at, name) in found.names.iter().enumerate() {
+        let mut row = vec![name.clone()];
+        row.extend(found.shares.iter().map(|share| share.lines[at].to_string()));
+        table.row(row);
+    }
+    table.print();
+    let [area, spread] = found.shares.as_slice() else { return };
+    let message = Message::new("strata-error").with("area", Value::Share(area.error, 2));
+    wrapped(&words.say(&message.with("spread", Value::Share(spread.error, 2))), 0);
+}
+
+/// A sequential plan, as written in the call.
+pub(crate) fn sequential(plan: &SequentialOutput, written: &str, words: &Words) {
+    let headings = |names: &[&str]| -> Vec<String> {
+        names.iter().map(|name| words.word(&format!("column-{name}"))).collect()
+    };
+    title(&words.word("title-sequential"));
+    let level = Message::new("sequential-level").with("level", Value::Share(1.0 - plan.level, 1));
+    wrapped(&words.say(&level.with("error", Value::Share(plan.error, 1))), 0);
+    wrapped(&words.word("sequential-beforehand"), 0);
+    println!();
+    let mut looks = Table::new(&headings(&["lines", "times"]));
+    for look in &plan.looks {
+        looks.row(vec![look.lines.to_string(), words.number(look.times, 2)]);
+    }
+    looks.print();
+    println!();
+    wrapped(&words.word("sequential-how"), 0);
+    if !plan.courses.is_empty() {
+        println!();
+        let mut courses =
+            Table::new(&headings(&["true-cover", "met", "not-met", "neither", "lines-on-average"]));
+        for course in &plan.courses {
+            let mut row: Vec<String> = [course.cover, course.met, course.not_met, course.neither]
+                .map(|share| words.percent(share, 1))
+                .to_vec();
+            row.push(words.number(course.lines, 1));
+            courses.row(row);
+        }
+        courses.print();
+        wrapped(&words.word("sequential-normal"), 0);
+    }
+    println!();
+    wrapped(&words.say(&Message::new("sequential-after").with("plan", written)), 0);
 }

@@ -5,7 +5,7 @@ use tautline_engine::estimate::SamplingError;
 use tautline_engine::verdict::Verdict;
 use tautline_survey::assess::{Assessment, Judgement, NoVerdict};
 use tautline_survey::explain::{
-    confidence_value, figure_value, figure_words, goal_words, more_words, no_bound_words,
+    confidence_value, figure_value, figure_words, goal_words, more_words, no_bound_words, standing_words,
 };
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
@@ -78,5 +78,6 @@ pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Wo
         }
     }
     said.extend(more_words(judgement, figure).map(|message| words.say(&message)));
+    said.extend(standing_words(judgement).map(|message| words.say(&message)));
     said
 }

@@ -5,6 +5,7 @@ use proptest::prelude::*;
 use tautline_engine::length::{DecimalMark, Length, Unit};
 use tautline_engine::stretch::Stretch;
 use tautline_figures::change;
+use tautline_figures::costs::{self, Costs};
 use tautline_figures::cover::{self, Bounds, Cover, Estimate, Row};
 use tautline_figures::curve::{self, Curve, Recorded, Step};
 use tautline_figures::gaps::{self, Class, Gaps};
@@ -266,6 +267,42 @@ fn nothing_at_all_is_still_a_picture() {
     assert!(elements.iter().any(|element| element.name == "title" && element.text == "No lines yet"));
     sound(&cover::draw(&Cover::default(), &frame));
     sound(&gaps::draw(&Gaps::default(), &frame));
+    let nothing = Costs {
+        designs: vec![],
+        cheapest: None,
+        likely: None,
+        seen: Length::ZERO,
+        unit: Unit::Metre,
+        words: costs::Words::default(),
+    };
+    sound(&costs::draw(&nothing, &frame));
+}
+
+/// 10 m stands a third of the way from nothing to 30 m, and the cheapest has its mark there; what was not seen is dashed.
+#[test]
+fn the_cheapest_length_is_marked_where_it_lies() {
+    let metres = |count| Length::from_units(count, Unit::Metre);
+    let costs = Costs {
+        designs: vec![(metres(30), 240.0), (metres(10), 120.0), (metres(20), 200.0)],
+        cheapest: Some((metres(10), "ten".to_owned())),
+        likely: Some((metres(10), metres(20))),
+        seen: metres(20),
+        unit: Unit::Metre,
+        words: costs::Words { beyond: "beyond".to_owned(), ..costs::Words::default() },
+    };
+    let elements = sound(&costs::draw(&costs, &Frame::new("costs", 720, Palette::print())));
+    let areas: Vec<_> = elements.iter().filter(|element| element.name == "rect").skip(1).collect();
+    let (band, mark) = (areas[0], areas[1]);
+    let (x, width) = (band.number("x"), band.number("width"));
+    // the band from 10 to 20 m is a third of the axis, so the axis begins one band to the left of it
+    assert!((mark.number("x") + 4.5 - x).abs() < 0.02);
+    let path = |dashed: bool| {
+        elements
+            .iter()
+            .filter(|one| one.name == "path" && one.attribute("stroke-dasharray").is_some() == dashed)
+            .count()
+    };
+    assert!(path(true) >= 2 && width > 150.0, "the curve's end and its swatch");
 }
 
 #[test]

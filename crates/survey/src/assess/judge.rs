@@ -7,6 +7,7 @@ use crate::limits;
 use crate::measure::Measure;
 use tautline_engine::confidence::bootstrap::{Group, Resampled};
 use tautline_engine::confidence::{Bounds, Interval, Method, NoBound, Tail, ends, zeros};
+use tautline_engine::effort::sequential::{Design, Standing};
 use tautline_engine::effort::{MoreUnits, SoFar, more_units};
 use tautline_engine::estimate::{Estimate, Line, SamplingError};
 use tautline_engine::length::Unit;
@@ -46,6 +47,8 @@ pub struct Judgement {
     pub attribute: Attribute,
     /// The figure it is about, by its place in the assessment.
     pub figure: Option<usize>,
+    /// Where the visit stands under a sequential plan, where it was read under one that can judge it.
+    pub standing: Option<Standing>,
 }
 
 /// The two ends of a figure, with `tail` beyond each.
@@ -99,8 +102,10 @@ pub(super) fn judge(question: &Question, assessment: &Assessment, goal: &Goal) -
         more: None,
         attribute,
         figure,
+        standing: None,
     };
     let Some(figure) = figure.map(|at| &assessment.figures[at]) else { return judgement };
+    judgement.standing = question.sequential.and_then(|design| standing(design, figure, threshold));
     let [low, high] = end_bounds(confidence, assessment, figure);
     judgement.bounds = match (low, high) {
         (Ok(low), Ok(high)) => {
@@ -145,6 +150,14 @@ fn end_bounds(confidence: f64, assessment: &Assessment, figure: &Figure) -> [Res
         of(high, &values)
     });
     [low, high]
+}
+
+/// Where the lines, in the order of their names, stand under a plan made for lines of one stratum.
+fn standing(design: Design, figure: &Figure, threshold: Threshold) -> Option<Standing> {
+    let alone = figure.is_cover() && figure.high.is_none() && figure.parts.len() <= 1;
+    let by_lines = alone && !figure.estimate.method.counts_plots() && figure.method != Method::Bca;
+    let lines: Vec<Line> = figure.values.iter().map(|(_, line)| *line).collect();
+    by_lines.then(|| design.standing(&lines, threshold, figure.method))
 }
 
 fn settle(confidence: f64, figure: &Figure, threshold: Threshold) -> Option<MoreUnits> {

@@ -27,6 +27,7 @@ use crate::message::{Message, Value};
 use crate::protocol::Assumption;
 use serde::{Deserialize, Serialize};
 use tautline_engine::confidence::Method;
+use tautline_engine::effort::sequential::Design;
 
 /// What the claim is about; the sampling unit follows from it.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -84,6 +85,8 @@ pub struct Question {
     pub year: Option<u16>,
     /// Cover where shrubs are present, for lines on which nothing was found.
     pub cover_where_present: Option<f64>,
+    /// The plan under which lines were read until they settled it.
+    pub sequential: Option<Design>,
 }
 
 impl Default for Question {
@@ -98,6 +101,7 @@ impl Default for Question {
             use_partly_read: false,
             year: None,
             cover_where_present: None,
+            sequential: None,
         }
     }
 }
@@ -229,6 +233,9 @@ fn assess_round(
     dedupe(&mut assessment.findings);
     for goal in goals {
         let judgement = judge::judge(question, &assessment, goal);
+        if question.sequential.is_some() && judgement.standing.is_none() {
+            assessment.findings.push(Finding::have_a_look(Message::new("standing-none")));
+        }
         assessment.judgements.push(judgement);
     }
     assessment

@@ -20,6 +20,15 @@ help-room = How many lines the site would hold side by side, where it is small
 help-walk = Minutes to walk to the next line
 help-lay = Minutes to lay the tape and take it up
 help-read = Minutes to read one metre
+help-budget = Minutes there are for all lines; says what they show (with --walk, --lay, --read)
+help-lengths-figure = Draw length against number into this file, as SVG
+help-simulate = Draw 10 000 surveys one by one to see a change: from normal lines, and from an uneven stand with the same cover and spread
+help-stratum = A stratum with its hectares and the spread of its lines, and what a line costs, such as “flat: 12, 5” or “draw: 3, 9, 1.5”; may be repeated
+help-least = Fewest lines of each stratum (2)
+help-plan-sequential = A plan that may stop after any line, with its errors held however often it is looked at
+help-sequential-lines = First and last look, such as “5 to 30”, or “6 to 18 by 3” for batches
+help-sequential-confidence = Confidence of the whole plan in per cent (90)
+help-sequential = The sequential plan that these lines were read under, such as “5 to 30”; lines are taken in the order of their names
 help-boundary = The site's boundary: GeoJSON with its strata, what to keep out of, and lines that stay
 help-lines = Lines to lay out; plots, where --spokes is given
 help-length = Length of each line, such as “50 m” or “100 ft”
@@ -61,6 +70,12 @@ effort-nothing-asked = Nothing was asked. Say --half-width, --goal, --change, --
 effort-no-spread = Lines that don't vary tell nothing about how many it takes. Say --spread.
 effort-goal = “{ $goal }” isn't about canopy cover, which is what this plan is for. “at least 15 %” would do.
 effort-power = --power lies from 50 to below 100 %.
+effort-budget-cost = A budget in minutes takes what a line costs: say --walk, --lay and --read.
+effort-budget = That budget pays for fewer than two lines, or for more than ten thousand.
+effort-simulate = A simulation takes a change to be seen (--change) and a number of lines that is practical.
+effort-strata = With strata, say --lines (at least as many as the least of all strata together) or --half-width.
+option-stratum = “{ $found }” isn't a stratum. “flat: 12, 5” would do: name, hectares, spread of its lines in per cent of the ground.
+option-sequential = “{ $found }” isn't a sequential plan. “5 to 30” or “6 to 18 by 3” would do, from two lines to 200.
 effort-several-sites = These readings are of several sites. Name one with --site.
 effort-no-pilot = No cover with an error could be worked out from these readings, so they tell nothing about how lines vary.
 
@@ -127,3 +142,38 @@ beyond-pilot = beyond the pilot's length
 lengths-sure = With lines of the pilot redrawn, eight in ten times the cheapest length lay from { $low } to { $high } m; in { $nearly } of them the one above cost at most a tenth more than the cheapest.
 lengths-fall = Variance falls with length to the power { $fall } (1: each metre tells something new; 0: a longer line tells nothing new).
 lengths-unknown = Length against number takes a pilot of two lines of one length or more, with starts and stops, and a goal or --half-width.
+costs-cheapest = { $lines } lines of { $length } m: { $minutes } minutes
+costs-likely = With lines of the pilot redrawn, eight in ten times the cheapest length lay from { $low } to { $high } m.
+
+## Simulated
+title-simulated = The same change, survey by survey
+simulated-normal = Of { $surveys } surveys of { $lines } staked lines, drawn from normal lines, { $chance } show it (Monte-Carlo error { $error }); the closed form says { $closed }.
+simulated-stand = Drawn from an invented stand with clumps of about { $clump } plants, { $chance } show it (error { $error }), where the closed form for lines that vary as much says { $closed }. There lines of { $length } m have cover { $cover }, standard deviation { $deviation }, { $bare } of them without a shrub; cover changes by { $change }, by line with a standard deviation of { $differences }, since plants come or go one by one.
+
+## Strata
+title-strata = Lines of each stratum
+column-stratum-name = stratum
+column-by-area = by area
+column-by-spread = by area and spread
+strata-error = Standard error of the site's cover: { $area } by area, { $spread } by area and spread.
+
+## A sequential plan
+title-sequential = A plan that may stop after any line
+sequential-level = Every look uses { $level } confidence to each side, so that all looks together are wrong in at most { $error } of surveys, for met and for not met alike.
+sequential-how = On paper: after each look work out the mean and the standard deviation of the lines so far. Stop for met or not met where the mean lies further from the goal than “times” standard deviations; else read on. After the last line the plan ends.
+sequential-after = Afterwards: tautline assess … --sequential “{ $plan }”, which judges by the same level with the interval that suits cover.
+sequential-beforehand = Choose the plan before the first line is read, and read lines in their order.
+column-lines = lines
+column-times = times
+column-true-cover = if cover is
+column-met = met
+column-not-met = not met
+column-neither = neither
+column-lines-on-average = lines on average
+sequential-normal = For lines that are normally spread, 10 000 surveys each; how uneven stands fare stands in docs/sequential.md.
+standing-no-look = Under the sequential plan: { $lines } lines read, not one of the looks. Read on.
+standing-go-on = Under the sequential plan: after { $lines } lines neither is shown. Read on.
+standing-met = Under the sequential plan: met, after { $lines } lines. Stop; lines read after that don't count under it.
+standing-not-met = Under the sequential plan: not met, after { $lines } lines. Stop; lines read after that don't count under it.
+standing-end = Under the sequential plan: all { $lines } lines are read and neither is shown. The plan ends here.
+standing-none = The sequential plan can't judge this figure: it is made for the cover of lines in one stratum.

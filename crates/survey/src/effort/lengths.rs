@@ -1,0 +1,85 @@
+//! Length against number, and how sure the cheapest length is.
+
+use super::{Ask, Foreseen, so_far, width};
+use crate::assess::threshold;
+use crate::goal::Wanted;
+use serde::Serialize;
+use tautline_engine::effort::chance_to_settle;
+use tautline_engine::effort::length::{Cost, Design, Law, cheapest, designs, sureness};
+use tautline_engine::seed::Seed;
+
+/// Length against number.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct LengthsOutput {
+    /// Length of the pilot's lines in metres.
+    pub pilot_length_m: f64,
+    /// How fast longer lines become alike: variance falls with length to this power.
+    pub fall: f64,
+    /// The fewest lines of each length that meet what is asked, and their cost.
+    pub designs: Vec<DesignOutput>,
+    /// The cheapest.
+    pub cheapest: Option<DesignOutput>,
+    /// A tenth of redrawn pilots had their cheapest length below the first, a tenth above the second, in metres.
+    pub likely_m: Option<(f64, f64)>,
+    /// Share of redrawn pilots in which this length costs at most a tenth more than the cheapest.
+    pub nearly_cheapest: Option<f64>,
+}
+
+/// One design.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct DesignOutput {
+    /// Length of each line in metres.
+    pub length_m: f64,
+    /// Lines.
+    pub lines: usize,
+    /// Minutes of all of them.
+    pub minutes: f64,
+    /// Longer than the pilot's lines, so beyond what was seen.
+    pub beyond_pilot: bool,
+}
+
+/// Which length meets the first goal, or else the wanted half-width, at the least cost.
+///
+/// # Range
+/// `None` where nothing to meet was asked, or the pilot's positions don't say how spread falls with length
+pub fn lengths(foreseen: &Foreseen, ask: &Ask, lengths: &[f64], cost: Cost) -> Option<LengthsOutput> {
+    let goal = ask.goals.iter().find(|goal| matches!(goal, Wanted::Cover(_))).map(threshold);
+    if goal.is_none() && ask.half_width.is_none() {
+        return None;
+    }
+    let does = |deviation: f64, units: usize| match (goal, ask.half_width) {
+        (Some(goal), _) => {
+            let so_far = so_far(foreseen.cover, deviation);
+            chance_to_settle(&so_far, goal, ask.confidence, units) >= ask.power
+        }
+        (None, Some(wanted)) => width(ask, deviation).chance(wanted, units) >= ask.power,
+        (None, None) => false,
+    };
+    let law = Law::of_pilot(&foreseen.lines)?;
+    let pilot_length_m = foreseen.lines.first()?.length.in_unit(tautline_engine::length::Unit::Metre);
+    // at the pilot's own length the deviation is the one foreseen, so that both tables say the same
+    let times = foreseen.deviation / law.deviation(pilot_length_m);
+    let times = times * times;
+    let found = designs(law.times(times), lengths, cost, does);
+    let best = cheapest(&found);
+    let sure = best.and_then(|best| {
+        let seed = Seed::from_purpose("length against number", &[foreseen.lines.len() as u64]);
+        sureness(&foreseen.lines, times, lengths, cost, best.length, does, seed)
+    });
+    let output = |design: Design| DesignOutput {
+        length_m: design.length,
+        lines: design.units,
+        minutes: design.minutes,
+        beyond_pilot: design.length > pilot_length_m,
+    };
+    Some(LengthsOutput {
+        pilot_length_m,
+        fall: law.fall,
+        designs: found.into_iter().map(output).collect(),
+        cheapest: best.map(output),
+        likely_m: sure.map(|sure| (sure.low, sure.high)),
+        nearly_cheapest: sure.map(|sure| sure.nearly_cheapest),
+    })
+}

@@ -1,0 +1,138 @@
+//! What surveys drawn one by one say about a change: from normal lines, from an uneven stand, from the pilot's own lines.
+
+use super::{Ask, Foreseen};
+use serde::Serialize;
+use tautline_engine::effort::change::{Change, Lines};
+use tautline_engine::effort::power::{Groups, Sides, TTest};
+use tautline_engine::effort::simulated::{self, DrawLine, KnownLines, NormalLines, Readings, Simulation};
+use tautline_engine::num::count;
+use tautline_engine::seed::Seed;
+
+/// Surveys drawn for each answer.
+pub const SURVEYS: u64 = 10_000;
+
+/// The chance that staked lines show a change, by simulation.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct SimulatedOutput {
+    /// `normal`: lines as the closed form takes them; `stand`: lines across an invented uneven stand.
+    pub drawn_from: &'static str,
+    /// Lines on each visit.
+    pub lines: usize,
+    /// Share of surveys that show the change.
+    pub chance: f64,
+    /// Its Monte-Carlo standard error.
+    pub error: f64,
+    /// Surveys drawn.
+    pub surveys: u64,
+    /// The closed form for normal lines with the same mean and spread of differences.
+    pub closed_form: f64,
+    /// The stand, where there is one.
+    pub stand: Option<StandOutput>,
+}
+
+/// An invented stand, as its lines show it.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct StandOutput {
+    /// Length of a line in metres.
+    pub length_m: f64,
+    /// Mean cover on the earlier visit.
+    pub cover: f64,
+    /// Standard deviation of lines.
+    pub deviation: f64,
+    /// Mean change.
+    pub change: f64,
+    /// Standard deviation of the change between lines.
+    pub deviation_of_differences: f64,
+    /// Share of lines without canopy.
+    pub bare: f64,
+    /// Mean number of plants in a clump.
+    pub clump: f64,
+}
+
+/// Simulates a change with so many lines of so many metres; nothing where no change was asked.
+///
+/// The change is taken as a fall where cover allows one, since that is what a plan is mostly for.
+pub fn simulate(foreseen: &Foreseen, ask: &Ask, lines: usize, length_m: f64) -> Vec<SimulatedOutput> {
+    let Some(change) = ask.change else { return Vec::new() };
+    let change = if foreseen.cover > change { -change } else { change };
+    let alpha = 1.0 - ask.confidence;
+    let seed = |purpose| Seed::from_purpose(purpose, &[lines as u64]);
+    let mut answers = Vec::new();
+    let means = (foreseen.cover, foreseen.cover + change);
+    let normal = NormalLines::new(means, foreseen.deviation, ask.correlation, seed("plan: normal lines"));
+    let closed = Change {
+        lines: Lines::Permanent { correlation: ask.correlation },
+        deviation: foreseen.deviation,
+        sides: Sides::Two,
+        alpha,
+        population: None,
+    };
+    answers.push(answer("normal", run(normal, lines, alpha), lines, closed.chance(change, lines)));
+    let wanted = simulated::Foreseen {
+        cover: foreseen.cover,
+        deviation: foreseen.deviation,
+        change,
+        length: length_m,
+    };
+    if let Some(stand) = Readings::of(wanted, 1)
+        && let Some(known) = KnownLines::new(&stand.lines, seed("plan: lines of a stand"))
+    {
+        let shape = stand.shape();
+        let test = TTest { groups: Groups::One, sides: Sides::Two, alpha };
+        let closed = test.power(shape.change.abs() / shape.deviation_of_differences, count(lines));
+        answers.push(SimulatedOutput {
+            stand: Some(StandOutput {
+                length_m,
+                cover: shape.cover,
+                deviation: shape.deviation,
+                change: shape.change,
+                deviation_of_differences: shape.deviation_of_differences,
+                bare: shape.bare,
+                clump: stand.clump,
+            }),
+            ..answer("stand", run(known, lines, alpha), lines, closed)
+        });
+    }
+    answers
+}
+
+fn run(lines: impl DrawLine, units: usize, alpha: f64) -> simulated::Share {
+    let mut simulation = Simulation::new(lines, units, Sides::Two, alpha);
+    simulation.run(SURVEYS);
+    simulation.chance()
+}
+
+fn answer(
+    drawn_from: &'static str,
+    share: simulated::Share,
+    lines: usize,
+    closed_form: f64,
+) -> SimulatedOutput {
+    SimulatedOutput {
+        drawn_from,
+        lines,
+        chance: share.value,
+        error: share.error,
+        surveys: share.surveys,
+        closed_form,
+        stand: None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The closed form and normal draws agree within four Monte-Carlo errors; a sparse stand has bare lines.
+    #[test]
+    fn normal_lines_agree_and_a_sparse_stand_is_bare_in_places() {
+        let foreseen = Foreseen { cover: 0.03, deviation: 0.04, pilot: None, lines: Vec::new() };
+        let ask = Ask { change: Some(0.015), correlation: 0.6, confidence: 0.9, ..Ask::default() };
+        let found = simulate(&foreseen, &ask, 12, 30.0);
+        let [normal, stand] = found.as_slice() else { panic!("{found:?}") };
+        assert!((normal.chance - normal.closed_form).abs() < 4.0 * normal.error, "{normal:?}");
+        assert!(stand.stand.is_some_and(|stand| stand.bare > 0.1 && stand.change < 0.0), "{stand:?}");
+    }
+}

@@ -442,7 +442,7 @@ fn counts(text: &str) -> Counts {
 }
 
 /// A protocol file, or a shipped protocol by name.
-fn protocol_named(name: &str, words: &Words) -> Result<Protocol, (String, Exit)> {
+pub(crate) fn protocol_named(name: &str, words: &Words) -> Result<Protocol, (String, Exit)> {
     if let Some(shipped) = protocol::find(name) {
         return Ok(shipped);
     }

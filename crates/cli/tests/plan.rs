@@ -57,6 +57,37 @@ fn lines_are_written_and_read_back_as_the_plan() {
     assert_eq!(layout["features"].as_array().unwrap().len(), 18);
 }
 
+/// What the packet's sheets carry is what the lines table says, and nothing of it is fetched from elsewhere.
+#[test]
+fn a_packet_for_a_crew() {
+    let folder = folder("plan-packet");
+    let place = folder.to_str().unwrap();
+    let plants = folder.join("plants.csv");
+    std::fs::write(
+        &plants,
+        "code,name,common name,growth form\nATCA,Atriplex canescens,fourwing saltbush,shrub\n",
+    )
+    .unwrap();
+    let lines =
+        ["--boundary", BOUNDARY, "--lines", "6", "--length", "50 m", "--batch", "3", "--date", "2026-06-01"];
+    let packet =
+        ["--plants", plants.to_str().unwrap(), "--protocol", "live-canopy-2.5in", "--tape-unit", "in"];
+    let into = ["--into", place, "--paper", "letter"];
+    let output = tautline(&[&["plan", "packet"], &lines[..], &packet[..], &into[..]].concat());
+    assert_eq!(output.status.code(), Some(0), "{}", String::from_utf8_lossy(&output.stderr));
+    let page = std::fs::read_to_string(folder.join("packet.html")).unwrap();
+    assert_eq!(page.matches("<section class=\"sheet\">").count(), 7, "six lines and a spare");
+    assert!(
+        page.contains("Atriplex canescens") && page.contains("size:letter") && page.contains(">200 m</text>")
+    );
+    for row in std::fs::read_to_string(folder.join("lines.csv")).unwrap().lines().skip(1) {
+        let utm = row.split(',').find(|cell| cell.contains(" N ")).unwrap();
+        assert!(page.contains(utm), "{utm}");
+    }
+    assert!(!page.contains("src=") && !page.contains("href=\"http"));
+    assert_eq!(tautline(&[&["plan", "packet"], &lines[..]].concat()).status.code(), Some(2), "where to?");
+}
+
 /// Lines that stay are read from a layout that was written: nothing new comes nearer than asked.
 #[test]
 fn a_written_layout_is_read_as_lines_that_stay() {

@@ -5,6 +5,7 @@
 //! - [`cover`]: cover with its bound against the goal
 //! - [`curve`]: cover under every gap rule that the reading can answer
 //! - [`costs`]: what designs of each length of line cost, and the cheapest
+//! - [`map`]: a site with its lines to scale, in the order of the walk
 //! - [`gaps`]: how much of the line lies in gaps of each class
 //!
 //! Every picture takes its data and a [`Frame`]. Every word that a reader sees comes in with the data; numbers
@@ -25,6 +26,7 @@ mod hatch;
 mod heading;
 mod legend;
 pub mod line;
+pub mod map;
 mod palette;
 mod scale;
 mod share;

@@ -8,6 +8,7 @@ use tautline_engine::effort::allot::{Allotment, Stratum, allot};
 use tautline_engine::place::layout::{Ask, Edge, Layout, Placed, Shape, lay_out};
 use tautline_engine::place::plane::Segment;
 use tautline_engine::place::points::Design;
+use tautline_engine::place::route::route;
 use tautline_engine::seed::Seed;
 use tautline_survey::date::Date;
 use tautline_survey::layout::{DeclinationOutput, End, LaidLine, LayoutOutput, StratumOutput};
@@ -26,6 +27,10 @@ pub struct Wanted {
     pub seed: u64,
     /// The date for which a compass is set, and the height in metres.
     pub compass: Option<(Date, f64)>,
+    /// Lines read before the next look of a sequential plan: only among those is their order free.
+    pub batch: Option<usize>,
+    /// Where the walk begins; the first line's zero where nobody says.
+    pub from: Option<Position>,
 }
 
 /// Why nothing could be laid out.
@@ -99,7 +104,28 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         let name = format!("R{number}");
         output.lines.extend(laid(site, wanted, stratum.as_deref(), &name, placed, true, compass));
     }
+    output.walk = walk(site, wanted, &output.lines);
     Ok(output)
+}
+
+/// The order in which the lines that aren't in reserve are walked, batch by batch in the order of their names.
+fn walk(site: &Site, wanted: &Wanted, lines: &[LaidLine]) -> Vec<String> {
+    let read: Vec<&LaidLine> = lines.iter().filter(|line| !line.reserve).collect();
+    let place = |end: &End| {
+        let position = Position::new(end.latitude, end.longitude).unwrap_or(site.middle);
+        site.local.onto(position)
+    };
+    let mut at = wanted.from.map(|from| site.local.onto(from));
+    let mut names = Vec::with_capacity(read.len());
+    for batch in read.chunks(wanted.batch.unwrap_or(read.len()).max(1)) {
+        let segments: Vec<Segment> =
+            batch.iter().map(|line| Segment { from: place(&line.start), to: place(&line.end) }).collect();
+        let Some(first) = segments.first() else { break };
+        let order = route(at.unwrap_or(first.from), &segments);
+        at = order.last().map(|&last| segments[last].to);
+        names.extend(order.into_iter().map(|line| batch[line].line.clone()));
+    }
+    names
 }
 
 fn empty(wanted: &Wanted, compass: Option<(Date, Declination)>) -> LayoutOutput {
@@ -131,6 +157,7 @@ fn empty(wanted: &Wanted, compass: Option<(Date, Declination)>) -> LayoutOutput 
             weak_field: found.weak,
         }),
         lines: Vec::new(),
+        walk: Vec::new(),
         given_up_at_the_edge: 0,
         given_up_kept_out: 0,
         given_up_too_near: 0,
@@ -229,6 +256,8 @@ mod tests {
             line_length: "50 m".into(),
             seed: 1,
             compass: Some((Date::new(2026, 6, 1).unwrap(), 1500.0)),
+            batch: None,
+            from: None,
         }
     }
 
@@ -248,6 +277,30 @@ mod tests {
             let off = f64::from(line.true_bearing) - line.magnetic_bearing.unwrap() - declination.degrees;
             assert!(((off + 180.0).rem_euclid(360.0) - 180.0).abs() < 0.051, "{off}");
         }
+    }
+
+    /// Every line that is read stands in the walk once; in batches of four, each four in the order of their names.
+    #[test]
+    fn the_walk_keeps_to_its_batches() {
+        let layout = lay(&site(), &wanted(10)).unwrap();
+        let sorted = |names: &[String]| {
+            let mut names: Vec<usize> = names.iter().map(|name| name.parse().unwrap()).collect();
+            names.sort_unstable();
+            names
+        };
+        assert_eq!(sorted(&layout.walk), (1..=10).collect::<Vec<_>>());
+        let batched = lay(&site(), &Wanted { batch: Some(4), ..wanted(10) }).unwrap();
+        for (batch, names) in (0..).zip(batched.walk.chunks(4)) {
+            assert_eq!(sorted(names), (4 * batch + 1..=4 * batch + names.len()).collect::<Vec<_>>());
+        }
+        let map = crate::map::map(&site(), &layout);
+        assert_eq!(map.lines.len(), 14);
+        for line in &map.lines {
+            let [east, north] = [line.to[0] - line.from[0], line.to[1] - line.from[1]];
+            assert!((east.hypot(north) - 50.0).abs() < 0.01, "{line:?}");
+        }
+        let latitudes = map.degrees.iter().filter(|one| one.latitude).count();
+        assert!((2..=5).contains(&latitudes), "{:?}", map.degrees);
     }
 
     #[test]

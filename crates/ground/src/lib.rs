@@ -17,6 +17,7 @@
 pub mod lay;
 pub mod local;
 pub mod magnetic;
+pub mod map;
 pub mod position;
 pub mod site;
 pub mod utm;

@@ -15,6 +15,7 @@
 //! | the methods paragraph | `methods` |
 //! | every reading | `readings` |
 //! | cautions, files, fingerprint | `foot` |
+//! | what a crew carries | [`packet`] |
 //! | shown as a page, as text, as PDF | `html`, `plain`, `print` |
 #![forbid(unsafe_code)]
 
@@ -25,6 +26,7 @@ mod front;
 mod html;
 mod markup;
 mod methods;
+pub mod packet;
 mod page;
 mod pictures;
 mod plain;

@@ -31,6 +31,8 @@ pub struct LayoutOutput {
     pub declination: Option<DeclinationOutput>,
     /// The lines, those in reserve last and in their order.
     pub lines: Vec<LaidLine>,
+    /// The names of the lines to read in the order in which they are walked; in batches, where they are read so.
+    pub walk: Vec<String>,
     /// Points given up because a line would have left its stratum.
     pub given_up_at_the_edge: usize,
     /// Points given up because a line would have come into what is kept out of.
@@ -105,4 +107,66 @@ pub struct LaidLine {
     pub draw: usize,
     /// Whether the line was turned at the edge.
     pub turned: bool,
+}
+
+/// A site and its lines on the plane: metres to the east and to the north of the middle of the site.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct MapOutput {
+    /// The strata.
+    pub strata: Vec<MapStratum>,
+    /// What to keep out of.
+    pub keep_out: Vec<MapKeepOut>,
+    /// The lines, as in the layout.
+    pub lines: Vec<MapLine>,
+    /// Lines of latitude and longitude.
+    pub degrees: Vec<MapDegree>,
+}
+
+/// A stratum on the plane.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct MapStratum {
+    /// Its name; empty where the site has no strata.
+    pub name: String,
+    /// Its rings, those of holes too.
+    pub rings: Vec<Vec<[f64; 2]>>,
+}
+
+/// What to keep out of, on the plane.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct MapKeepOut {
+    /// Its corners.
+    pub places: Vec<[f64; 2]>,
+    /// An area, not a way.
+    pub closed: bool,
+    /// How far to stay away, in whole millimetres.
+    pub buffer_mm: i64,
+}
+
+/// A line on the plane.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct MapLine {
+    /// Its name.
+    pub line: String,
+    /// Where the tape's zero is.
+    pub from: [f64; 2],
+    /// Where the tape ends.
+    pub to: [f64; 2],
+    /// Held in reserve.
+    pub reserve: bool,
+}
+
+/// A line of latitude or longitude on the plane.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct MapDegree {
+    /// Degrees north or east.
+    pub degree: f64,
+    /// Its two ends.
+    pub way: [[f64; 2]; 2],
+    /// It is one of latitude.
+    pub latitude: bool,
 }

@@ -14,7 +14,7 @@ use tautline_survey::protocol::Assumption;
 use unic_langid::LanguageIdentifier;
 use unicode_width::UnicodeWidthStr;
 
-const ENGLISH: [&str; 9] = [
+const ENGLISH: [&str; 10] = [
     include_str!("../messages/en/app.ftl"),
     include_str!("../messages/en/survey.ftl"),
     include_str!("../messages/en/exchange.ftl"),
@@ -23,6 +23,7 @@ const ENGLISH: [&str; 9] = [
     include_str!("../messages/en/follow.ftl"),
     include_str!("../messages/en/methods.ftl"),
     include_str!("../messages/en/notebook.ftl"),
+    include_str!("../messages/en/packet.ftl"),
     include_str!("../messages/en/plan.ftl"),
 ];
 

@@ -12,15 +12,25 @@ use tautline_engine::place::region::RingFault;
 use tautline_exchange::{geojson, laid};
 use tautline_ground::lay::{LayError, Wanted, lay};
 use tautline_ground::magnetic::NoDeclination;
+use tautline_ground::position::Position;
 use tautline_ground::site::{BoundaryError, Repair, Site};
 use tautline_survey::date::Date;
+use tautline_survey::layout::LayoutOutput;
 use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
 
 pub(super) fn command(words: &Words) -> Command {
+    options(Command::new("lines").about(words.word("help-plan-lines")), words).arg(flag(
+        words,
+        "json",
+        "help-json",
+    ))
+}
+
+/// The command with everything that lays lines out.
+pub(super) fn options(command: Command, words: &Words) -> Command {
     let option = |name, value, help| option(words, name, value, help);
-    Command::new("lines")
-        .about(words.word("help-plan-lines"))
+    command
         .arg(option("boundary", "FILE", "help-boundary").required(true))
         .arg(option("lines", "NUMBER", "help-lines").required(true))
         .arg(option("length", "LENGTH", "help-length").required(true))
@@ -33,15 +43,30 @@ pub(super) fn command(words: &Words) -> Command {
         .arg(option("offset", "LENGTH", "help-offset"))
         .arg(option("date", "DATE", "help-date"))
         .arg(option("elevation", "METRES", "help-elevation"))
+        .arg(option("batch", "NUMBER", "help-batch"))
+        .arg(option("from", "LATITUDE,LONGITUDE", "help-from"))
         .arg(option("seed", "NUMBER", "help-layout-seed"))
         .arg(option("site", "NAME", "help-site-name"))
         .arg(option("unit", "UNIT", "help-unit"))
         .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
         .arg(option("into", "DIR", "help-into"))
-        .arg(flag(words, "json", "help-json"))
 }
 
 pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
+    let (_, layout) = laid(asked, words)?;
+    if let Some(folder) = asked.get_one::<String>("into") {
+        write(folder, &layout, words)?;
+    }
+    if asked.get_flag("json") {
+        show::json(&layout);
+    } else {
+        show::layout(&layout, words);
+    }
+    Ok(status(&layout))
+}
+
+/// The site, and the lines laid out on it; what was repaired is said aside.
+pub(super) fn laid(asked: &ArgMatches, words: &Words) -> Result<(Site, LayoutOutput), (String, Exit)> {
     let file = asked.get_one::<String>("boundary").map_or("", String::as_str);
     let refused = |message: &Message| {
         let about = Message::new("boundary-refused").with("file", file).with("why", message.clone());
@@ -58,37 +83,40 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
     for repair in &site.repaired {
         show::aside(&words.say(&repair_words(file, *repair)));
     }
-    if let Some(folder) = asked.get_one::<String>("into") {
-        let reserve = Path::new(folder).join("reserve");
-        let mut files = vec![
-            (Path::new(folder).join("lines.csv"), laid::lines_table(&layout, false)),
-            (Path::new(folder).join("layout.gpx"), laid::gpx(&layout)),
-            (Path::new(folder).join("layout.geojson"), geojson::layout(&layout)),
-        ];
-        if layout.lines.iter().any(|line| line.reserve) {
-            files.push((reserve.join("lines.csv"), laid::lines_table(&layout, true)));
-        }
-        for (path, text) in files {
-            let written = path.parent().map_or(Ok(()), std::fs::create_dir_all);
-            written
-                .and_then(|()| std::fs::write(&path, text))
-                .map_err(|error| unwritable(&path.display().to_string(), &error, words))?;
-        }
-        show::aside(&words.say(&Message::new("layout-written").with("folder", folder.as_str())));
+    Ok((site, layout))
+}
+
+/// The layout as files; the reserve's table in a folder of its own.
+pub(super) fn write(folder: &str, layout: &LayoutOutput, words: &Words) -> Result<(), (String, Exit)> {
+    let reserve = Path::new(folder).join("reserve");
+    let mut files = vec![
+        (Path::new(folder).join("lines.csv"), laid::lines_table(layout, false)),
+        (Path::new(folder).join("layout.gpx"), laid::gpx(layout)),
+        (Path::new(folder).join("layout.geojson"), geojson::layout(layout)),
+    ];
+    if layout.lines.iter().any(|line| line.reserve) {
+        files.push((reserve.join("lines.csv"), laid::lines_table(layout, true)));
     }
-    if asked.get_flag("json") {
-        show::json(&layout);
-    } else {
-        show::layout(&layout, words);
+    for (path, text) in files {
+        let written = path.parent().map_or(Ok(()), std::fs::create_dir_all);
+        written
+            .and_then(|()| std::fs::write(&path, text))
+            .map_err(|error| unwritable(&path.display().to_string(), &error, words))?;
     }
+    show::aside(&words.say(&Message::new("layout-written").with("folder", folder)));
+    Ok(())
+}
+
+/// How a call ends that laid lines out.
+pub(super) fn status(layout: &LayoutOutput) -> Exit {
     let short = layout.strata.iter().any(|stratum| stratum.placed < stratum.wanted);
-    Ok(if layout.lines.is_empty() {
+    if layout.lines.is_empty() {
         Exit::Nothing
     } else if short {
         Exit::MustSettle
     } else {
         Exit::Well
-    })
+    }
 }
 
 fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wanted, (String, Exit)> {
@@ -155,6 +183,8 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
             .map_or(String::new(), |length| written(length.typed(), text("unit"))),
         seed: seed.unwrap_or(1),
         compass: date.map(|date| (date, height)),
+        batch: number("batch")?.filter(|&batch| batch > 0),
+        from: text("from").map(|found| position(found).ok_or_else(|| wrong(found, "--from"))).transpose()?,
     })
 }
 
@@ -169,6 +199,12 @@ fn written(typed: &str, unit: Option<&str>) -> String {
 /// More lines than anybody reads at one site, and a tape longer than any.
 const MOST_LINES: usize = 1000;
 const LONGEST: i64 = 10_000_000;
+
+/// `42.3, -113.7`.
+fn position(text: &str) -> Option<Position> {
+    let (latitude, longitude) = text.split_once(',')?;
+    Position::new(latitude.trim().parse().ok()?, longitude.trim().parse().ok()?)
+}
 
 /// `random`, degrees, or `across` degrees.
 fn bearing(text: &str) -> Option<Bearing> {

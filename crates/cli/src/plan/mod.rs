@@ -4,6 +4,7 @@ mod effort;
 mod figure;
 mod lines;
 mod numbers;
+mod packet;
 mod sequential;
 mod strata;
 
@@ -19,6 +20,7 @@ pub(crate) fn command(words: &Words, effort: Command) -> Command {
         .arg_required_else_help(true)
         .subcommand(effort::command(words, effort))
         .subcommand(lines::command(words))
+        .subcommand(packet::command(words))
         .subcommand(sequential::command(words))
 }
 
@@ -26,6 +28,7 @@ pub(crate) fn command(words: &Words, effort: Command) -> Command {
 pub(crate) fn run(asked: &ArgMatches, words: &Words) -> Done {
     match asked.subcommand() {
         Some(("effort", asked)) => effort::run(asked, words),
+        Some(("packet", asked)) => packet::run(asked, words),
         Some(("sequential", asked)) => sequential::run(asked, words),
         Some((_, asked)) => lines::run(asked, words),
         None => Ok(crate::exit::Exit::NotUnderstood),

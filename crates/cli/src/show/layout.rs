@@ -90,16 +90,7 @@ pub(crate) fn layout(layout: &LayoutOutput, words: &Words) {
     }
     println!();
     line(&words.word("heading-cautions"));
-    for caution in CAUTIONS {
+    for caution in tautline_report::packet::CAUTIONS {
         wrapped(&words.word(caution), 2);
     }
 }
-
-const CAUTIONS: [&str; 6] = [
-    "caution-permission",
-    "caution-stakes",
-    "caution-weather",
-    "caution-alone",
-    "caution-animals",
-    "caution-line",
-];

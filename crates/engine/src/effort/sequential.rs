@@ -167,10 +167,10 @@ impl Design {
     /// How surveys end whose lines, one number each, are drawn one by one and judged by Student's t.
     pub fn course(&self, goal: Goal, surveys: u32, mut line: impl FnMut() -> f64) -> Course {
         let (mut met, mut not_met, mut lines) = (0_u32, 0_u32, 0_u64);
-        let limits: Vec<f64> = (0..=self.plan.most).map(|n| self.limit(n) / sqrt(count(n.max(1)))).collect();
+        let limits: Vec<f64> = (1..=self.plan.most).map(|n| self.limit(n) / sqrt(count(n))).collect();
         for _ in 0..surveys {
             let (about, mut sum, mut squares) = (line(), 0.0, 0.0);
-            for n in 1..=self.plan.most {
+            for (n, limit) in (1..).zip(&limits) {
                 if n > 1 {
                     let away = line() - about;
                     sum += away;
@@ -180,7 +180,7 @@ impl Design {
                     continue;
                 }
                 let (mean, all) = (sum / count(n), count(n));
-                let reach = limits[n] * sqrt(((squares - sum * mean) / (all - 1.0)).max(0.0));
+                let reach = limit * sqrt(((squares - sum * mean) / (all - 1.0)).max(0.0));
                 let mean = about + mean;
                 let step = self.step(goal, n, Bounds { lower: mean - reach, upper: mean + reach });
                 met += u32::from(step == Step::Met);

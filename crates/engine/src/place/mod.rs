@@ -9,6 +9,7 @@
 //! | a site's strata, and what to keep out of | [`region`] |
 //! | the order in which points are tried: balanced, random, systematic | [`points`] |
 //! | lines and plots of lines at those points, with edge rule, distance and reserve | [`layout`] |
+//! | the order in which lines are walked | [`route`] |
 //! | a baseline with lines at right angles | [`baseline`] |
 
 pub mod baseline;
@@ -16,6 +17,7 @@ pub mod layout;
 pub mod plane;
 pub mod points;
 pub mod region;
+pub mod route;
 
 #[cfg(test)]
 mod tests;

@@ -1,0 +1,89 @@
+//! A site and its lines as a map: metres to the east and to the north of the middle, and the degrees around it.
+
+use crate::position::Position;
+use crate::site::Site;
+use tautline_engine::place::plane::Point;
+use tautline_engine::place::region::Shape;
+use tautline_survey::layout::{End, LayoutOutput, MapDegree, MapKeepOut, MapLine, MapOutput, MapStratum};
+
+/// The map of a layout.
+pub fn map(site: &Site, layout: &LayoutOutput) -> MapOutput {
+    let ring = |points: &[Point]| -> Vec<[f64; 2]> { points.iter().map(|&point| metres(point)).collect() };
+    let strata = site.strata.iter().map(|(name, region)| MapStratum {
+        name: name.clone().unwrap_or_default(),
+        rings: region.polygons.iter().flat_map(|polygon| &polygon.rings).map(|one| ring(one)).collect(),
+    });
+    let keep_out = site.keep_out.iter().flat_map(|kept| {
+        let shapes = match &kept.shape {
+            Shape::Area(polygon) => polygon.rings.iter().map(|one| (ring(one), true)).collect::<Vec<_>>(),
+            Shape::Way(way) => vec![(ring(way), false)],
+        };
+        shapes.into_iter().map(|(places, closed)| MapKeepOut { places, closed, buffer_mm: kept.buffer })
+    });
+    let place = |end: &End| {
+        let position = Position::new(end.latitude, end.longitude).unwrap_or(site.middle);
+        metres(site.local.onto(position))
+    };
+    let lines = layout.lines.iter().map(|line| MapLine {
+        line: line.line.clone(),
+        from: place(&line.start),
+        to: place(&line.end),
+        reserve: line.reserve,
+    });
+    let strata: Vec<MapStratum> = strata.collect();
+    let degrees = degrees(site, &strata);
+    MapOutput { strata, keep_out: keep_out.collect(), lines: lines.collect(), degrees }
+}
+
+fn metres(point: Point) -> [f64; 2] {
+    #[expect(clippy::cast_precision_loss, reason = "a site is far smaller than 2^53 mm")]
+    let metres = |millimetres: i64| millimetres as f64 / 1000.0;
+    [metres(point.x), metres(point.y)]
+}
+
+/// Two to five lines each of latitude and longitude, at whole steps of a degree; none near the poles, where they crowd.
+fn degrees(site: &Site, strata: &[MapStratum]) -> Vec<MapDegree> {
+    let places = || strata.iter().flat_map(|stratum| stratum.rings.iter().flatten());
+    let widest = |axis: usize| {
+        let low = places().map(|place| place[axis]).fold(f64::INFINITY, f64::min);
+        let high = places().map(|place| place[axis]).fold(f64::NEG_INFINITY, f64::max);
+        (low, high)
+    };
+    let ((west, east), (south, north)) = (widest(0), widest(1));
+    if !(west < east && south < north) || site.middle.latitude().abs() > 85.0 {
+        return Vec::new();
+    }
+    let back = |x: f64, y: f64| {
+        #[expect(clippy::cast_possible_truncation, reason = "a site is far smaller than 2^63 mm")]
+        let point = Point { x: (x * 1000.0).round() as i64, y: (y * 1000.0).round() as i64 };
+        site.local.back(point)
+    };
+    let (corner, other) = (back(west, south), back(east, north));
+    let mut found = Vec::new();
+    for latitude in [true, false] {
+        let of = |position: Position| if latitude { position.latitude() } else { position.longitude() };
+        let (low, high) = (of(corner), of(other));
+        let Some(step) = step(high - low) else { continue };
+        let mut at = (low / step).ceil();
+        while at * step <= high {
+            let degree = at * step;
+            let ends = if latitude {
+                [Position::new(degree, corner.longitude()), Position::new(degree, other.longitude())]
+            } else {
+                [Position::new(corner.latitude(), degree), Position::new(other.latitude(), degree)]
+            };
+            if let [Some(from), Some(to)] = ends {
+                let way = [from, to].map(|end| metres(site.local.onto(end)));
+                found.push(MapDegree { degree: (degree * 1e6).round() / 1e6, way, latitude });
+            }
+            at += 1.0;
+        }
+    }
+    found
+}
+
+/// The finest of one, two and five thousandths (and their tens) that gives five lines at most.
+fn step(span: f64) -> Option<f64> {
+    const STEPS: [f64; 12] = [0.0005, 0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0];
+    STEPS.into_iter().find(|step| span > 0.0 && span / step <= 4.0)
+}

@@ -1,0 +1,138 @@
+//! The protocol in plain words, and the plants that may be met.
+
+use super::Packet;
+use crate::markup::{around, text};
+use tautline_engine::rule::{Bridging, DeadRule};
+use tautline_survey::message::{Message, Value};
+use tautline_survey::protocol::{Protocol, Side};
+use tautline_words::Words;
+
+pub(super) fn section(packet: &Packet, words: &Words) -> String {
+    let rules = match packet.protocol {
+        Some(protocol) => of_protocol(protocol, words),
+        None => text("p", &words.word("packet-no-protocol")),
+    };
+    text("h2", &words.word("packet-protocol")) + &rules + &plants(packet, words)
+}
+
+fn of_protocol(protocol: &Protocol, words: &Words) -> String {
+    let (rule, silent) = protocol.rule();
+    let source = match (protocol.source.as_str(), protocol.from_memory) {
+        ("", _) => words.word("methods-source-none"),
+        (source, true) => words.say(&Message::new("methods-source-memory").with("source", source)),
+        (source, false) => words.say(&Message::new("methods-source").with("source", source)),
+    };
+    let mut said = vec![
+        words.say(
+            &Message::new("packet-protocol-name")
+                .with("name", protocol.name.as_str())
+                .with("print", short_print(protocol))
+                .with("source", source),
+        ),
+        words.say(&Message::new("methods-counts").with("what", counts(protocol, words))),
+    ];
+    match &protocol.gap.limit {
+        Some(limit) => {
+            said.push(words.say(
+                &Message::new("packet-gap").with("limit", Value::Length(limit.length(), limit.notation())),
+            ));
+            let cases = [
+                ("rule-gap-equal", rule.gap.equal),
+                ("rule-gap-two-plants", rule.gap.two_plants),
+                ("rule-gap-across-species", rule.gap.across_species),
+                ("rule-gap-between-species", rule.gap.between_species),
+                ("rule-gap-across-dead", rule.gap.across_dead),
+                ("rule-gap-line-end", rule.gap.line_end),
+            ];
+            let those = |wanted: Bridging| -> Vec<String> {
+                let found = cases.iter().filter(|(_, does)| *does == wanted);
+                found.map(|(code, _)| words.word(code)).collect()
+            };
+            for (code, wanted) in
+                [("packet-gap-bridged", Bridging::Bridged), ("packet-gap-breaks", Bridging::Breaks)]
+            {
+                let cases = those(wanted);
+                if !cases.is_empty() {
+                    said.push(words.say(&Message::new(code).with("cases", cases)));
+                }
+            }
+        }
+        None => said.push(words.word("packet-every-edge")),
+    }
+    said.push(words.word(match rule.dead {
+        DeadRule::LeftOut => "packet-dead-left-out",
+        DeadRule::Apart => "packet-dead-apart",
+        DeadRule::ShortJoinsLive => "packet-dead-joins",
+        DeadRule::CountsAsLive => "packet-dead-counts",
+    }));
+    said.push(words.word(match protocol.side {
+        Some(Side::Left) => "packet-side-left",
+        Some(Side::Right) => "packet-side-right",
+        None => "packet-side-open",
+    }));
+    let measures = [("packet-shortest", &protocol.shortest), ("packet-finest", &protocol.finest_division)];
+    for (code, measure) in measures {
+        if let Some(measure) = measure {
+            let length = Value::Length(measure.length(), measure.notation());
+            said.push(words.say(&Message::new(code).with("length", length)));
+        }
+    }
+    let texts = [
+        ("packet-window", &protocol.reading_window),
+        ("packet-alive", &protocol.alive_without_leaves),
+        ("packet-stalks", &protocol.flower_stalks),
+        ("packet-tape", &protocol.tape),
+        ("packet-wind", &protocol.wind_limit),
+        ("packet-heights", &protocol.heights),
+    ];
+    for (code, written) in texts.into_iter().filter(|(_, written)| !written.is_empty()) {
+        said.push(words.say(&Message::new(code).with("said", written.as_str())));
+    }
+    if !silent.is_empty() {
+        let taken: Vec<String> = silent.iter().map(|one| words.assumption(one)).collect();
+        said.push(words.say(&Message::new("methods-silence").with("taken", taken.join("; "))));
+    }
+    around("ul", &said.iter().map(|one| text("li", one)).collect::<String>())
+}
+
+/// The beginning of the fingerprint, as sheets carry it.
+pub(super) fn short_print(protocol: &Protocol) -> String {
+    protocol.fingerprint().chars().take(12).collect()
+}
+
+fn counts(protocol: &Protocol, words: &Words) -> String {
+    let counts = protocol.counts_or_woody();
+    let forms = counts.forms.iter().map(|form| words.word(form.word()));
+    let said: Vec<String> = forms.chain(counts.also.iter().cloned()).collect();
+    let said = said.join(", ");
+    if counts.except.is_empty() {
+        said
+    } else {
+        words.say(&Message::new("methods-except").with("what", said).with("except", counts.except))
+    }
+}
+
+fn plants(packet: &Packet, words: &Words) -> String {
+    if packet.plants.is_empty() {
+        return String::new();
+    }
+    let counts = packet.protocol.map(Protocol::counts_or_woody);
+    let headings = ["code", "name", "common", "form", "counted"];
+    let head: String =
+        headings.map(|name| text("th scope=\"col\"", &words.word(&format!("packet-plant-{name}")))).concat();
+    let rows = packet.plants.iter().map(|plant| {
+        let counted = counts.as_ref().is_none_or(|counts| counts.includes(&plant.code, Some(plant)));
+        let cells = [
+            plant.name.clone(),
+            plant.common.clone(),
+            words.word(plant.form.word()),
+            words.word(if counted { "packet-yes" } else { "packet-no" }),
+        ];
+        let row = text("th scope=\"row\"", &plant.code) + &cells.map(|cell| text("td", &cell)).concat();
+        around("tr", &row)
+    });
+    let table = text("caption", &words.word("packet-plants"))
+        + &around("thead", &around("tr", &head))
+        + &around("tbody", &rows.collect::<String>());
+    around("table", &table)
+}

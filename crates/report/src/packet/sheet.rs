@@ -1,0 +1,113 @@
+//! A blank sheet for one line: what is known is printed, what is read is written, and a code to scan says which line it is.
+
+use super::{Packet, rules};
+use crate::markup::{around, text};
+use qrcode::{Color, QrCode};
+use tautline_engine::length::Unit;
+use tautline_survey::layout::LaidLine;
+use tautline_survey::message::Message;
+use tautline_words::Words;
+
+/// Rows for readings on either half of a sheet.
+const ROWS: usize = 26;
+
+/// The sheet of a line; a spare one without a line.
+pub(super) fn of_line(packet: &Packet, line: Option<&LaidLine>, words: &Words) -> String {
+    let layout = packet.layout;
+    let heading = match line {
+        Some(line) => Message::new("sheet-title").with("line", line.line.as_str()),
+        None => Message::new("sheet-spare"),
+    };
+    let mut facts: Vec<(&str, String)> =
+        vec![("sheet-site", layout.site.clone()), ("sheet-length", layout.line_length.clone())];
+    if let Some(line) = line {
+        facts.extend(line.stratum.clone().map(|name| ("column-stratum", name)));
+        facts.push(("sheet-true", format!("{}°", line.true_bearing)));
+        let compass = line.magnetic_bearing.map(|bearing| format!("{}°", words.number(bearing, 1)));
+        facts.extend(compass.map(|bearing| ("sheet-compass", bearing)));
+        let start = &line.start;
+        facts.push((
+            "sheet-start",
+            format!("{} {}", words.number(start.latitude, 6), words.number(start.longitude, 6)),
+        ));
+    } else {
+        facts.push(("sheet-line", String::new()));
+        facts.push(("sheet-why", String::new()));
+    }
+    facts.extend(
+        packet.protocol.map(|protocol| {
+            ("sheet-protocol", format!("{} ({})", protocol.name, rules::short_print(protocol)))
+        }),
+    );
+    for blank in ["sheet-date", "sheet-reader", "sheet-recorder", "sheet-time", "sheet-weather"] {
+        facts.push((blank, String::new()));
+    }
+    let fact = |(code, said): &(&str, String)| {
+        let class = if said.is_empty() { "dd class=\"blank\"" } else { "dd" };
+        around("div", &(text("dt", &words.word(code)) + &text(class, said)))
+    };
+    let facts = around("dl", &facts.iter().map(fact).collect::<String>());
+    let code = code(packet, line).map(|svg| around("div class=\"code\"", &svg)).unwrap_or_default();
+    let halves = around("div class=\"halves\"", &[half(packet, words), half(packet, words)].concat());
+    let unit = Message::new(if packet.unit == Unit::Inch { "sheet-fractions" } else { "sheet-decimals" })
+        .with("unit", packet.unit.symbol());
+    let foot = words.say(&unit) + " " + &words.word("sheet-nothing");
+    let inner = around("header", &(text("h2", &words.say(&heading)) + &code + &facts))
+        + &halves
+        + &text("p class=\"foot\"", &foot);
+    around("section class=\"sheet\"", &inner)
+}
+
+/// A table to be filled: the stop beside the start, each with room for a whole and a part.
+fn half(packet: &Packet, words: &Words) -> String {
+    let unit = packet.unit.symbol();
+    let lengths = ["sheet-from", "sheet-to"].map(|code| format!("{} ({unit})", words.word(code)));
+    let [from, to] = lengths;
+    let headings = [
+        ("length", from),
+        ("length", to),
+        ("species", words.word("sheet-species")),
+        ("mark", words.word("sheet-dead")),
+        ("height", words.word("sheet-height")),
+    ];
+    let head: String = headings
+        .iter()
+        .map(|(class, heading)| text(&format!("th scope=\"col\" class=\"{class}\""), heading))
+        .collect();
+    let row = around(
+        "tr",
+        &headings.iter().map(|(class, _)| text(&format!("td class=\"{class}\""), "")).collect::<String>(),
+    );
+    let caption = text("caption", &words.word("sheet-readings"));
+    around(
+        "table class=\"blank\"",
+        &(caption + &around("thead", &around("tr", &head)) + &around("tbody", &row.repeat(ROWS))),
+    )
+}
+
+/// The head of a typed sheet as a code to scan, so that what is typed from paper begins with its line.
+fn code(packet: &Packet, line: Option<&LaidLine>) -> Option<String> {
+    let line = line?;
+    let protocol = packet.protocol.map(|one| format!("Protocol: {}\n", one.name)).unwrap_or_default();
+    let head = format!(
+        "Site: {}\n{protocol}Unit: {}\n\nLine {}, {}\n",
+        packet.layout.site,
+        packet.unit.symbol(),
+        line.line,
+        packet.layout.line_length
+    );
+    svg(&QrCode::new(head.as_bytes()).ok()?, &line.line)
+}
+
+fn svg(code: &QrCode, line: &str) -> Option<String> {
+    let (wide, colours) = (code.width(), code.to_colors());
+    let dark = colours.iter().enumerate().filter(|(_, colour)| **colour == Color::Dark);
+    let squares: String = dark.map(|(at, _)| format!("M{} {}h1v1h-1z", at % wide, at / wide)).collect();
+    // four modules of quiet on every side (ISO/IEC 18004)
+    let whole = wide.checked_add(8)?;
+    Some(format!(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"-4 -4 {whole} {whole}\" role=\"img\" aria-label=\"{}\">\
+         <rect x=\"-4\" y=\"-4\" width=\"{whole}\" height=\"{whole}\" fill=\"#fff\"/><path d=\"{squares}\" fill=\"#000\"/></svg>",
+        crate::markup::escape(line)
+    ))
+}

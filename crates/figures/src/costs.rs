@@ -63,7 +63,7 @@ pub fn draw(costs: &Costs, frame: &Frame) -> String {
     let mut drawing = Drawing::new(frame);
     let mut designs: Vec<(Length, f64)> =
         costs.designs.iter().copied().filter(|(_, cost)| cost.is_finite() && *cost >= 0.0).collect();
-    designs.sort_by(|a, b| a.0.cmp(&b.0));
+    designs.sort_by_key(|&(length, _)| length);
     let (left, right) = (drawing.left(), drawing.right());
     let caption = &costs.words.cost;
     let top =

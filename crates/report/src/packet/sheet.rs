@@ -102,7 +102,8 @@ fn code(packet: &Packet, line: Option<&LaidLine>) -> Option<String> {
 fn svg(code: &QrCode, line: &str) -> Option<String> {
     let (wide, colours) = (code.width(), code.to_colors());
     let dark = colours.iter().enumerate().filter(|(_, colour)| **colour == Color::Dark);
-    let squares: String = dark.map(|(at, _)| format!("M{} {}h1v1h-1z", at % wide, at / wide)).collect();
+    let squares: Vec<String> = dark.map(|(at, _)| format!("M{} {}h1v1h-1z", at % wide, at / wide)).collect();
+    let squares = squares.concat();
     // four modules of quiet on every side (ISO/IEC 18004)
     let whole = wide.checked_add(8)?;
     Some(format!(

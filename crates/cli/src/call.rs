@@ -75,8 +75,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .arg(goal())
         .arg(option("report", "FILE", "help-report"))
         .arg(option("claim", "WHAT", "help-claim").value_parser(["site", "plot"]))
-        .arg(where_present())
-        .arg(option("sequential", "“5 to 30”", "help-sequential"));
+        .args([where_present(), option("sequential", "“5 to 30”", "help-sequential")]);
     let sites = or_notebook(sub("sites", "help-sites")).arg(goal()).arg(where_present());
     let reading = |command| notebook::reading(command, words);
     let files = Arg::new("files")

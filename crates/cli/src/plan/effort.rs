@@ -53,41 +53,14 @@ pub(super) fn command(words: &Words, shared: Command) -> Command {
 pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
     let numbers = Numbers { asked, words };
     let refuse = |code| (words.say(&Message::new(code)), Exit::NotUnderstood);
-    let spread = numbers.share("spread")?;
-    let cover = numbers.share("cover")?;
-    let mut goals: Vec<Wanted> = Vec::new();
-    for text in asked.get_many::<String>("goal").into_iter().flatten() {
-        let read = goal::read(text, DecimalMark::Point)
-            .map_err(|error| (words.say(&goals::finding(&error).message), Exit::NotUnderstood))?;
-        let cover = matches!(read.wanted, Wanted::Cover(_)) && read.subject == Subject::Canopy;
-        if !cover {
-            return Err((
-                words.say(&Message::new("effort-goal").with("goal", text.as_str())),
-                Exit::NotUnderstood,
-            ));
-        }
-        goals.push(read.wanted);
-    }
+    let goals = goals(asked, words)?;
     let confidence = match asked.get_one::<String>("confidence") {
         Some(found) => goal::read_confidence(found, DecimalMark::Point).ok_or_else(|| {
             (words.say(&Message::new("option-confidence").with("found", found.as_str())), Exit::NotUnderstood)
         })?,
         None => Question::default().confidence_per_mille,
     };
-    let (site, mut foreseen) = if asked.contains_id("files") || asked.contains_id("notebook") {
-        let (site, foreseen) = pilot(asked, words)?;
-        (Some(site), foreseen)
-    } else {
-        let (Some(cover), Some(deviation)) = (cover, spread) else {
-            return Err(refuse("effort-nothing-foreseen"));
-        };
-        (None, Foreseen { cover, deviation, pilot: None, lines: Vec::new() })
-    };
-    foreseen.cover = cover.unwrap_or(foreseen.cover);
-    foreseen.deviation = spread.unwrap_or(foreseen.deviation);
-    if foreseen.deviation <= 0.0 {
-        return Err(refuse("effort-no-spread"));
-    }
+    let (site, foreseen) = foreseen(asked, words)?;
     let visits = numbers.whole("visits")?.unwrap_or(5);
     let correlation = numbers.number("correlation")?.unwrap_or(CORRELATION);
     if !(-1.0..1.0).contains(&correlation) {
@@ -117,16 +90,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         }
     };
     let length_m = line_length(asked, &foreseen, words)?;
-    if let Some(budget) = numbers.number("budget")? {
-        let each = cost.ok_or_else(|| refuse("effort-budget-cost"))?;
-        let lines = budget / (each.walk + each.lay + each.per_metre * length_m);
-        if !(2.0..=MOST_IN_A_BUDGET).contains(&lines) {
-            return Err(refuse("effort-budget"));
-        }
-        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "between 2 and 10 000")]
-        let lines = lines as usize;
-        ask.lines = Some(ask.lines.map_or(lines, |own| own.min(lines)));
-    }
+    ask.lines = within_budget(&numbers, cost, length_m, ask.lines)?;
     let answers = answers(&foreseen, &ask);
     let simulated = if asked.get_flag("simulate") {
         let permanent = answers.iter().find(|answer| answer.question == "change-permanent");
@@ -171,6 +135,65 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         show::effort(&output, &ask.goals, visits, cost.is_some(), words);
     }
     Ok(Exit::Well)
+}
+
+/// The goals about canopy cover; another is refused.
+fn goals(asked: &ArgMatches, words: &Words) -> Result<Vec<Wanted>, Refusal> {
+    let mut goals: Vec<Wanted> = Vec::new();
+    for text in asked.get_many::<String>("goal").into_iter().flatten() {
+        let read = goal::read(text, DecimalMark::Point)
+            .map_err(|error| (words.say(&goals::finding(&error).message), Exit::NotUnderstood))?;
+        let cover = matches!(read.wanted, Wanted::Cover(_)) && read.subject == Subject::Canopy;
+        if !cover {
+            return Err((
+                words.say(&Message::new("effort-goal").with("goal", text.as_str())),
+                Exit::NotUnderstood,
+            ));
+        }
+        goals.push(read.wanted);
+    }
+    Ok(goals)
+}
+
+/// The site of the pilot, where there is one, and what is foreseen of its lines; figures in the call come first.
+fn foreseen(asked: &ArgMatches, words: &Words) -> Result<(Option<String>, Foreseen), Refusal> {
+    let numbers = Numbers { asked, words };
+    let refuse = |code| (words.say(&Message::new(code)), Exit::NotUnderstood);
+    let (cover, spread) = (numbers.share("cover")?, numbers.share("spread")?);
+    let (site, mut foreseen) = if asked.contains_id("files") || asked.contains_id("notebook") {
+        let (site, foreseen) = pilot(asked, words)?;
+        (Some(site), foreseen)
+    } else {
+        let (Some(cover), Some(deviation)) = (cover, spread) else {
+            return Err(refuse("effort-nothing-foreseen"));
+        };
+        (None, Foreseen { cover, deviation, pilot: None, lines: Vec::new() })
+    };
+    foreseen.cover = cover.unwrap_or(foreseen.cover);
+    foreseen.deviation = spread.unwrap_or(foreseen.deviation);
+    if foreseen.deviation <= 0.0 {
+        return Err(refuse("effort-no-spread"));
+    }
+    Ok((site, foreseen))
+}
+
+/// The lines that a budget of minutes pays for, or those in the call where they are fewer.
+fn within_budget(
+    numbers: &Numbers,
+    cost: Option<Cost>,
+    length_m: f64,
+    lines: Option<usize>,
+) -> Result<Option<usize>, Refusal> {
+    let refuse = |code| (numbers.words.say(&Message::new(code)), Exit::NotUnderstood);
+    let Some(budget) = numbers.number("budget")? else { return Ok(lines) };
+    let each = cost.ok_or_else(|| refuse("effort-budget-cost"))?;
+    let paid = budget / (each.walk + each.lay + each.per_metre * length_m);
+    if !(2.0..=MOST_IN_A_BUDGET).contains(&paid) {
+        return Err(refuse("effort-budget"));
+    }
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "between 2 and 10 000")]
+    let paid = paid as usize;
+    Ok(Some(lines.map_or(paid, |own| own.min(paid))))
 }
 
 /// Where nobody says how alike a line's two readings are; a half is neither kind nor harsh (common practice, no source).

@@ -10,6 +10,7 @@
 //! | plants and growth forms | [`plants`] |
 //! | the written rules, their fingerprint, what they leave open | [`protocol`] |
 //! | visits and their intercepts | [`visit`] |
+//! | a line that is being read | [`draft`] |
 //! | goals | [`goal`] |
 //! | everything handed in | [`input`] |
 //! | a site's outline as handed in | [`boundary`] |
@@ -39,6 +40,7 @@ pub mod canonical;
 pub mod check;
 pub mod compare;
 pub mod date;
+pub mod draft;
 pub mod effort;
 pub mod explain;
 pub mod finding;

@@ -77,6 +77,9 @@ pub enum Outcome {
     NotRead,
 }
 
+/// The condition under which the reason stands why a line was not read.
+pub const NOT_READ_WHY: &str = "why not read";
+
 /// One reading of one line. Its identity is site, line, date, observers and pass.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]

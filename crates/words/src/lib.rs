@@ -18,6 +18,7 @@ const ENGLISH: [&str; 10] = [
     include_str!("../messages/en/app.ftl"),
     include_str!("../messages/en/survey.ftl"),
     include_str!("../messages/en/exchange.ftl"),
+    include_str!("../messages/en/draft.ftl"),
     include_str!("../messages/en/command.ftl"),
     include_str!("../messages/en/report.ftl"),
     include_str!("../messages/en/follow.ftl"),

@@ -3,7 +3,6 @@
 mod lengths;
 mod names;
 
-use super::read::NOT_READ_WHY;
 use crate::headings::Column;
 use crate::protocol;
 use core::fmt::Write as _;
@@ -16,7 +15,7 @@ use tautline_survey::input::Input;
 use tautline_survey::measure::unit_words;
 use tautline_survey::message::Message;
 use tautline_survey::plan::PlannedLine;
-use tautline_survey::visit::{Outcome, Visit};
+use tautline_survey::visit::{NOT_READ_WHY, Outcome, Visit};
 
 /// A typed sheet, and what it could not say.
 #[derive(Clone, Debug)]

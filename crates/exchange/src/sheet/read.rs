@@ -201,9 +201,6 @@ impl<'a> Reader<'a> {
     }
 }
 
-/// The name of the condition that says why a line was not read.
-pub(super) const NOT_READ_WHY: &str = "why not read";
-
 fn unit_of(head: &Head, column: Column) -> Option<(Column, Cell)> {
     head.staying.iter().find(|(own, cell)| *own == column && !cell.text.is_empty()).cloned()
 }

@@ -1,6 +1,6 @@
 //! Lines and the readings below them.
 
-use super::{Line, NOT_READ_WHY, Reader, STAYING, Stage, character, unit_of};
+use super::{Line, Reader, STAYING, Stage, character, unit_of};
 use crate::headings::Column;
 use crate::sheet::line::{Begun, Told, begun, told};
 use crate::sheet::row::{Stretch, row};
@@ -9,6 +9,7 @@ use crate::sheet::table::{Cell, Says, TypedRow};
 use tautline_engine::length::Bare;
 use tautline_survey::finding::{Finding, Place, Weight};
 use tautline_survey::message::Message;
+use tautline_survey::visit::NOT_READ_WHY;
 
 impl Reader<'_> {
     pub(super) fn begin(&mut self, value: Span) {

@@ -7,6 +7,8 @@
 //! - [`costs`]: what designs of each length of line cost, and the cheapest
 //! - [`map`]: a site with its lines to scale, in the order of the walk
 //! - [`gaps`]: how much of the line lies in gaps of each class
+//! - [`ruler`]: the tape as one walks along it
+//! - [`rules`]: small drawings of reading rules
 //!
 //! Every picture takes its data and a [`Frame`]. Every word that a reader sees comes in with the data; numbers
 //! that carry meaning do too, and only the numbers of an axis are written here. A picture on a screen carries
@@ -28,6 +30,8 @@ mod legend;
 pub mod line;
 pub mod map;
 mod palette;
+pub mod ruler;
+pub mod rules;
 mod scale;
 mod share;
 mod svg;

@@ -11,6 +11,7 @@ use tautline_survey::follow::ChangeOutput;
 use tautline_survey::layout::LayoutOutput;
 use tautline_survey::notebook::payload::Kinds;
 use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
+use tautline_survey::practice::{DrillOutput, PracticeClassOutput, PracticeGradeOutput, PracticeLineOutput};
 use tautline_survey::revision::Line;
 use tautline_survey::sites::SitesOutput;
 use tautline_survey::sync::{Answer, Ask, State};
@@ -37,6 +38,10 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("plan-effort", schema_for!(EffortOutput)),
         ("plan-sequential", schema_for!(SequentialOutput)),
         ("plan-lines", schema_for!(LayoutOutput)),
+        ("practice-line", schema_for!(PracticeLineOutput)),
+        ("practice-grade", schema_for!(PracticeGradeOutput)),
+        ("practice-class", schema_for!(PracticeClassOutput)),
+        ("practice-drill", schema_for!(DrillOutput)),
     ]
 }
 

@@ -6,6 +6,7 @@
 //! - [`curve`]: cover under every gap rule that the reading can answer
 //! - [`costs`]: what designs of each length of line cost, and the cheapest
 //! - [`map`]: a site with its lines to scale, in the order of the walk
+//! - [`practice`]: a practice line seen from above, and why the reading depends on where you stand
 //! - [`gaps`]: how much of the line lies in gaps of each class
 //! - [`ruler`]: the tape as one walks along it
 //! - [`rules`]: small drawings of reading rules
@@ -32,6 +33,7 @@ pub mod map;
 mod palette;
 pub mod ruler;
 pub mod rules;
+pub mod practice;
 mod scale;
 mod share;
 mod svg;

@@ -24,6 +24,7 @@
 //! | change between two visits | [`follow`] |
 //! | trend over the years | [`trend`] |
 //! | readers of the same lines side by side | [`agree`] |
+//! | practice lines, learners' sheets, marks, classes | [`practice`] |
 //! | how a figure came about | [`explain`] |
 //! | the arithmetic on paper | [`paper`] |
 //! | results as data | [`output`] |
@@ -58,6 +59,7 @@ pub mod output;
 pub mod paper;
 pub mod plan;
 pub mod plants;
+pub mod practice;
 pub mod protocol;
 pub mod record;
 pub mod revision;

@@ -26,6 +26,7 @@ const ENGLISH: [&str; 10] = [
     include_str!("../messages/en/notebook.ftl"),
     include_str!("../messages/en/packet.ftl"),
     include_str!("../messages/en/plan.ftl"),
+    include_str!("../messages/en/practice.ftl"),
 ];
 
 /// The catalogue in one language.

@@ -2,4 +2,5 @@
 
 mod geometry;
 mod laws;
+mod practice;
 mod reader;

@@ -1,0 +1,128 @@
+//! A practice line as drawn: sound, to scale, and silent about its key.
+
+use super::reader::{Element, sound};
+use tautline_engine::length::{Division, Length, Notation, Unit};
+use tautline_engine::practice::level::{Level, Wanted, draw};
+use tautline_engine::practice::line::PracticeLine;
+use tautline_figures::practice::{Sight, Strips, Words, draw_line, draw_sight};
+use tautline_figures::{Frame, Palette};
+
+fn line(level: Level, seed: u64, tape: Notation) -> PracticeLine {
+    let gap = Length::from_units(5, Unit::Centimetre);
+    draw(&Wanted { level, length: Length::from_units(50, Unit::Foot), tape, gap, seed })
+}
+
+const CENTIMETRES: Notation = Notation::decimals(Unit::Centimetre, 0);
+
+fn drawn(line: &PracticeLine, each: Length, width: u16, palette: Palette) -> String {
+    let words = |text: &str| text.to_owned();
+    let words = Words {
+        species: ["one", "two", "three", "four"].map(words).to_vec(),
+        dead: words("dead"),
+        others: ["grass", "flower", "stalks", "litter", "rock"].map(words),
+        edge: words("read here"),
+    };
+    let strips = Strips { line, from: Length::ZERO, to: line.length, each, words };
+    draw_line(&strips, &Frame::new("practice", width, palette))
+}
+
+#[test]
+fn every_level_is_drawn_soundly_at_every_width() {
+    let inches = Notation { unit: Unit::Inch, feet_and_inches: true, division: Division::Fraction(2) };
+    for level in Level::ALL {
+        for seed in 0..6 {
+            for (width, tape) in
+                [(360, inches), (720, CENTIMETRES), (1400, Notation::decimals(Unit::Foot, 2))]
+            {
+                let line = line(level, seed, tape);
+                for palette in [Palette::screen(), Palette::print()] {
+                    sound(&drawn(&line, Length::from_units(5, Unit::Foot), width, palette));
+                }
+            }
+        }
+    }
+}
+
+/// The corners of a closed path.
+fn corners(element: &Element) -> Option<Vec<(f64, f64)>> {
+    let drawn = element.attribute("d")?.strip_prefix('M')?.strip_suffix('Z')?;
+    let point = |text: &str| {
+        let (x, y) = text.split_once(' ')?;
+        Some((x.parse().ok()?, y.parse().ok()?))
+    };
+    drawn.split('L').map(point).collect()
+}
+
+/// Where every crown crosses the tape's edge, by the drawing, is where the line has it: to a tenth of a pixel, far below a division.
+#[test]
+fn crowns_cross_the_edge_where_the_key_says() {
+    for seed in 0..8 {
+        let line = line(Level::One, seed, CENTIMETRES);
+        // the whole line in one strip, so that none is cut off along the tape
+        let svg = drawn(&line, line.length, 2000, Palette::print());
+        let elements = sound(&svg);
+        let edge = elements
+            .iter()
+            .find(|one| one.attribute("stroke-width") == Some("1.6"))
+            .map(|one| one.extents()[0])
+            .unwrap();
+        let scale = (edge[2] - edge[0]) / line.length.in_unit(Unit::Metre);
+        let outlines: Vec<Vec<(f64, f64)>> = elements
+            .iter()
+            .filter(|one| {
+                one.attribute("stroke-width") == Some("1.4") && one.attribute("fill") == Some("none")
+            })
+            .filter_map(corners)
+            .collect();
+        assert_eq!(outlines.len(), line.shrubs.len());
+        for (outline, shrub) in outlines.iter().zip(sorted_by_height(&line)) {
+            let crossing = |at: usize| {
+                let (a, b) = (outline[at], outline[(at + 1) % outline.len()]);
+                ((a.1 < edge[1]) != (b.1 < edge[1]))
+                    .then(|| a.0 + (b.0 - a.0) * (edge[1] - a.1) / (b.1 - a.1))
+            };
+            let found: Vec<f64> = (0..outline.len()).filter_map(crossing).collect();
+            let (low, high) =
+                (found.iter().copied().fold(f64::MAX, f64::min), found.iter().copied().fold(0.0, f64::max));
+            for (place, length) in [(low, shrub.start()), (high, shrub.stop())] {
+                let wanted = edge[0] + length.in_unit(Unit::Metre) * scale;
+                assert!((place - wanted).abs() < 0.1, "{place} for {wanted}");
+            }
+        }
+    }
+}
+
+fn sorted_by_height(line: &PracticeLine) -> Vec<tautline_engine::stretch::Stretch> {
+    let mut shrubs: Vec<_> = line.shrubs.iter().enumerate().collect();
+    shrubs.sort_by_key(|(number, shrub)| (shrub.height, *number));
+    shrubs.into_iter().map(|(_, shrub)| shrub.crown.cut).collect()
+}
+
+/// Texts are numbers of the tape and the words handed in: nothing says where canopy starts or stops.
+#[test]
+fn no_text_gives_the_key_away() {
+    let line = line(Level::Five, 3, CENTIMETRES);
+    let svg = drawn(&line, Length::from_units(150, Unit::Centimetre), 720, Palette::screen());
+    let known =
+        ["one", "two", "three", "four", "dead", "grass", "flower", "stalks", "litter", "rock", "read here"];
+    for element in sound(&svg).iter().filter(|one| one.name == "text") {
+        let number = element.text.split('\u{a0}').next().unwrap_or_default().parse::<i64>();
+        let on_tape = number.is_ok_and(|number| number % 10 == 0);
+        assert!(on_tape || known.contains(&element.text.as_str()), "{}", element.text);
+    }
+}
+
+#[test]
+fn sights_are_sound() {
+    for degrees in [5.0, 20.0, 45.0] {
+        let sight = Sight {
+            height: Length::from_units(60, Unit::Centimetre),
+            degrees,
+            height_words: "60 cm high".to_owned(),
+            angle_words: "leaning".to_owned(),
+            off_words: "off by so much".to_owned(),
+            right_words: "straight above".to_owned(),
+        };
+        sound(&draw_sight(&sight, &Frame::new("sight", 480, Palette::print())));
+    }
+}

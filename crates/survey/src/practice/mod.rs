@@ -1,0 +1,23 @@
+//! Practice: exercises with a key, learners' sheets, marks, classes, and keys that experts agreed on.
+//!
+//! Learners stand outside the record: nothing here becomes a revision.
+
+mod class;
+mod exercise;
+mod experts;
+mod marking;
+mod output;
+mod sheet;
+
+pub use class::{Class, Group, Standing, class, cost_of_mistakes};
+pub use exercise::{Exercise, SPECIES, TapeKind};
+pub use experts::{ExpertKey, agreed};
+pub use marking::{Band, Marked, Marking, Parts, mark, mark_real, told};
+pub use output::{
+    DrillOutput, PracticeClassOutput, PracticeGradeOutput, PracticeLineOutput, class_output, drill_output,
+    grade_output, line_output,
+};
+pub use sheet::{LearnerRow, LearnerSheet};
+
+#[cfg(test)]
+mod tests;

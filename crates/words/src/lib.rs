@@ -14,7 +14,7 @@ use tautline_survey::protocol::Assumption;
 use unic_langid::LanguageIdentifier;
 use unicode_width::UnicodeWidthStr;
 
-const ENGLISH: [&str; 10] = [
+const ENGLISH: [&str; 12] = [
     include_str!("../messages/en/app.ftl"),
     include_str!("../messages/en/survey.ftl"),
     include_str!("../messages/en/exchange.ftl"),

@@ -39,9 +39,9 @@ export function command(...words) {
 }
 
 /** The server with a notebook of its own; `stop` ends it. */
-export async function serve() {
+export async function serve(app = APP) {
   const own = await folder();
-  const process = spawn(COMMAND, ["serve", "--port", "0", "--app", APP, "--notebook", join(own, "notebook.tautline")]);
+  const process = spawn(COMMAND, ["serve", "--port", "0", "--app", app, "--notebook", join(own, "notebook.tautline")]);
   const origin = await new Promise((done, failed) => {
     let text = "";
     const look = (some) => {

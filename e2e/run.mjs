@@ -25,7 +25,7 @@ for (const file of files) {
       return one;
     };
     try {
-      await test({ visit, stop, origin: server.origin });
+      await test({ visit, stop, browser: own, origin: server.origin });
       assert.deepEqual(visitors.flatMap((one) => one.wrong), [], "something went wrong on the page");
       passed += 1;
       console.log(`ok      ${name}`);

@@ -20,6 +20,8 @@ by_hand() {
     node) say "Node.js 18 or newer: apt-get install nodejs" ;;
     strace) say "strace: apt-get install strace" ;;
     schemathesis) say "PyPI within reach, and Python 3 with venv: apt-get install python3-venv" ;;
+    node_tools) say "npm and its registry within reach: apt-get install nodejs npm; then tools/node-tools" ;;
+    chromium) say "Chromium: apt-get install chromium, or CHROMIUM names one" ;;
     reference) say "PyPI within reach, Python 3 with venv, R with survey and boot: apt-get install python3-venv r-base-core r-cran-survey r-cran-boot" ;;
     esac
 }
@@ -49,6 +51,13 @@ provide_strace() { have strace || system_packages strace; }
 provide_node() { have node || system_packages nodejs; }
 
 provide_xmllint() { have xmllint || system_packages libxml2-utils; }
+
+provide_node_tools() {
+    { have node && have npm; } || system_packages nodejs npm || return
+    tools/node-tools prepare
+}
+
+provide_chromium() { [ -x "${CHROMIUM:-/usr/bin/chromium}" ] || system_packages chromium; }
 
 provide_reference() {
     { have Rscript && Rscript -e 'library(survey); library(boot)'; } ||
@@ -90,6 +99,7 @@ needs_of() {
     locks) say wasm_compiler ;;
     gpx) say xmllint ;;
     golden) say wasm_compiler node ;;
+    app) say wasm_compiler node_tools chromium ;;
     reference) say reference ;;
     server) say schemathesis ;;
     synced) say strace ;;

@@ -7,7 +7,7 @@
 //! | `oldest` | no dependency asks for a newer compiler than the workspace promises |
 //! | `schemas [--check]` | writes the JSON schemas to `docs/schema`, or compares them with what is there |
 //! | `wasm` | builds the engine's golden table for the browser |
-//! | `web` | builds the app and makes the folder that a server gives out |
+//! | `web [--conformance]` | builds the app and makes the folder that a server gives out; with the suite of its store |
 //! | `golden [--check \| --bless]` | the engine's figures natively, in WebAssembly and as kept: bit for bit the same |
 #![forbid(unsafe_code)]
 #![expect(clippy::print_stdout, reason = "xtask talks to whoever runs it")]
@@ -36,11 +36,12 @@ fn main() -> ExitCode {
         ["schemas", "--check"] => schemas::check(),
         ["wasm"] => golden::build_for_browser().map(|module| format!("built {}", module.display())),
         ["web"] => web::build(),
+        ["web", "--conformance"] => web::build_with_suite(),
         ["golden"] => golden::print(),
         ["golden", "--check"] => golden::check(),
         ["golden", "--bless"] => golden::bless(),
         _ => Err(
-            "commands: arrows · arithmetic · oldest · schemas [--check] · wasm · web · golden [--check | --bless]"
+            "commands: arrows · arithmetic · oldest · schemas [--check] · wasm · web [--conformance] · golden [--check | --bless]"
                 .to_owned(),
         ),
     };

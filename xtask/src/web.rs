@@ -7,11 +7,20 @@ use crate::cargo::{cargo, output_of, root};
 
 /// Builds the app for the browser and makes the folder.
 pub(crate) fn build() -> Outcome {
-    let module = module()?;
+    folder_of(&[], "web")
+}
+
+/// The same with the suite that every store passes, for trying a browser's disk.
+pub(crate) fn build_with_suite() -> Outcome {
+    folder_of(&["--features", "conformance"], "web-conformance")
+}
+
+fn folder_of(features: &[&str], name: &str) -> Outcome {
+    let module = module(features)?;
     let manifest = root().join("xtask/web/Cargo.toml");
     let app = root().join("crates/app");
     let optimiser = root().join("tools/node-tools");
-    let out = folder();
+    let out = target().join(name);
     let mut words = vec!["run", "--quiet", "--locked", "--release", "--manifest-path"];
     let paths = [&manifest, &module, &app, &out, &optimiser].map(|path| path.display().to_string());
     let [manifest, module, app, out, optimiser] = &paths;
@@ -19,20 +28,17 @@ pub(crate) fn build() -> Outcome {
     cargo(&words).map(|said| said.trim_end().to_owned())
 }
 
-/// Where the folder lies: beside everything else that is built.
-pub(crate) fn folder() -> PathBuf {
-    target().join("web")
-}
-
+/// Where everything else is built, too.
 fn target() -> PathBuf {
     let named = std::env::var_os("CARGO_TARGET_DIR").map(PathBuf::from);
     named.map_or_else(|| root().join("target"), |named| root().join(named))
 }
 
 /// The module as the compiler leaves it.
-fn module() -> Result<PathBuf, String> {
+fn module(features: &[&str]) -> Result<PathBuf, String> {
     let manifest = root().join("crates/app/Cargo.toml").display().to_string();
-    let words = ["build", "--locked", "--release", "--manifest-path", &manifest, "--message-format", "json"];
+    let mut words = vec!["build", "--locked", "--release", "--manifest-path", &manifest, "--message-format", "json"];
+    words.extend(features);
     let built = output_of(root().join("tools/wasm-cargo"), &words)?;
     let found = built.split('"').map(Path::new).find(|path| path.ends_with("tautline-app.wasm"));
     found.map(Path::to_owned).ok_or_else(|| "cargo built no tautline-app.wasm".to_owned())

@@ -7,10 +7,12 @@
 //! | what is open: the notebook, the words, what a person set | `session` |
 //! | which screen an address names | `route` |
 //! | the frame around every screen | `shell` |
+//! | a newer version, offered | `newer` |
 //! | the screens | `pages` |
 //! | what several screens are made of | `parts` |
 
 mod device;
+mod newer;
 mod pages;
 mod parts;
 mod route;

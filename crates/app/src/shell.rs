@@ -1,6 +1,7 @@
 //! The frame around every screen: the tape with the app's name, the way to the other screens, the badge, what was said.
 
 use crate::device::here;
+use crate::newer;
 use crate::pages;
 use crate::parts::badge::badge;
 use crate::route::{self, Route};
@@ -41,6 +42,7 @@ fn open(session: Session) -> impl IntoView {
                 view! { <a href=address aria-current=here class=format!("to {icon}")>{name}</a> }
             }).collect_view()}
         </nav>
+        {newer::offer()}
         <main id="main" tabindex="-1">{move || pages::screen(&route.get())}</main>
         <p class="said" role="status" aria-live="polite">{session.said}</p>
     }

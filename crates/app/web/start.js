@@ -3,7 +3,11 @@ import init from "./{app}";
 
 await init({ module_or_path: new URL("./{wasm}", import.meta.url) });
 
-const offer = (waiting) => dispatchEvent(new CustomEvent("tautline-newer", { detail: () => waiting.postMessage("take over") }));
+// The app may not have opened yet, or may be there long since: it looks for the one and listens for the other.
+const offer = (waiting) => {
+  globalThis.tautlineNewer = () => waiting.postMessage("take over");
+  dispatchEvent(new Event("tautline-newer"));
+};
 
 if ("serviceWorker" in navigator) {
   const container = navigator.serviceWorker;

@@ -26,8 +26,8 @@ macro_rules! colours {
         /// The colours of all figures on a screen: light, dark, printed by the browser, and forced.
         ///
         /// A page includes it once. Colours follow the reader's preference; an ancestor with
-        /// `data-theme="light"` or `data-theme="dark"` decides against it, and a page can set any
-        /// `--figure-…` property itself.
+        /// `data-theme="light"`, `"dark"` or `"sunlight"` (the inks of print) decides against it, and a page can set
+        /// any `--figure-…` property itself.
         ///
         /// # Example
         /// ```
@@ -40,6 +40,7 @@ macro_rules! colours {
             "@media (prefers-color-scheme:dark){.figure{", $("--figure-", $name, ":", $dark, ";",)+ "}}\n",
             "[data-theme=light] .figure{", $("--figure-", $name, ":", $light, ";",)+ "}\n",
             "[data-theme=dark] .figure{", $("--figure-", $name, ":", $dark, ";",)+ "}\n",
+            "[data-theme=sunlight] .figure{", $("--figure-", $name, ":", $print, ";",)+ "}\n",
             "@media print{.figure,[data-theme] .figure{", $("--figure-", $name, ":", $print, ";",)+ "}}\n",
             "@media (forced-colors:active){.figure,[data-theme] .figure{forced-color-adjust:none;",
             $("--figure-", $name, ":", $forced, ";",)+ "}}\n",

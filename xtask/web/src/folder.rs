@@ -40,7 +40,6 @@ pub(crate) fn make(app: &Path, out: &Path, bound: Bound) -> Done<Vec<String>> {
         style += &plain(&read(&format!("style/{name}"))?);
     }
     style += tautline_figures::STYLESHEET;
-    style += &plain(&read("style/figures.css")?);
     let style = put(hashed("style", "css", style.as_bytes()), style.as_bytes())?;
 
     let demo = demo()?;

@@ -22,9 +22,19 @@ pub(crate) fn sheet(body: String, style: String) -> impl IntoView {
     view! { <div class="sheet" node_ref=place></div> }
 }
 
-/// Rules for a page's root and body, for the root of a tree within another page.
+/// Rules for a page's body, for the root of a tree within another page. The page's own colours stay outside: those of the
+/// app, which bear the same names, reach in.
 fn within(style: &str) -> String {
-    style.replace(":root{", ":host{").replace("body{", ":host{")
+    let own_colours = |line: &&str| line.contains(":root{") && !line.contains("print");
+    let kept: Vec<&str> = style.lines().filter(|line| !own_colours(line)).collect();
+    kept.join("\n").replace(":root{", ":host{").replace("body{", ":host{")
+}
+
+/// The body under the theme that a person chose: a selector outside the tree doesn't reach its pictures.
+fn themed(body: &str) -> String {
+    let root = document().document_element();
+    let theme = root.and_then(|root| root.get_attribute("data-theme"));
+    theme.map_or_else(|| body.to_owned(), |theme| format!("<div data-theme=\"{theme}\">{body}</div>"))
 }
 
 fn show(place: &Element, body: &str, style: &str) -> Result<(), JsValue> {
@@ -33,7 +43,7 @@ fn show(place: &Element, body: &str, style: &str) -> Result<(), JsValue> {
     // what of the rules isn't understood is passed over by the browser itself
     let _ = rules.replace_sync(&within(style));
     tree.unchecked_ref::<Sheets>().set_adopted(&js_sys::Array::of1(&rules));
-    tree.set_inner_html(body);
+    tree.set_inner_html(&themed(body));
     let own = tree.clone();
     let follow = Closure::<dyn Fn(web_sys::Event)>::new(move |event: web_sys::Event| {
         let link = event

@@ -124,3 +124,6 @@ app-theme-light = light
 app-theme-dark = dark
 app-theme-sunlight = full sun
 app-version = tautline { $version }
+app-newer-label = A newer version
+app-newer = A newer version of tautline is here. What is kept on this device stays; finish what you are at first.
+app-newer-take = Take it now

@@ -23,13 +23,13 @@ mod shell;
 fn main() {
     #[cfg(feature = "conformance")]
     if route::wants_conformance() {
-        leptos::task::spawn_local(async {
+        wasm_bindgen_futures::spawn_local(async {
             device::conformance::run().await;
             shell::title("conformance: passed");
         });
         return;
     }
-    leptos::task::spawn_local(async {
+    wasm_bindgen_futures::spawn_local(async {
         let opened = session::Session::open().await;
         leptos::mount::mount_to_body(move || shell::shell(opened));
         shell::opened();

@@ -103,7 +103,9 @@ fn hundredths_are_rounded_half_up() {
 fn planted_mistakes_are_found() {
     let mut planted = draw(SEED).beside;
     planted.retain(|file| file.name.starts_with("mistakes/") && !file.name.ends_with("txt"));
-    planted.iter_mut().for_each(|file| file.name = file.name.replace("mistakes/", ""));
+    for file in &mut planted {
+        file.name = file.name.replace("mistakes/", "");
+    }
     planted.sort_by(|a, b| a.name.cmp(&b.name));
     let mut input = read_back(&planted).input;
     check(&mut input);

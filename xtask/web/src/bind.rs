@@ -6,6 +6,17 @@ use std::path::Path;
 use std::process::Command;
 use wasm_bindgen_cli_support::Bindgen;
 
+/// What of WebAssembly the compiler uses and every browser of the last years knows; the optimiser may use no more.
+const FEATURES: [&str; 7] = [
+    "--enable-bulk-memory",
+    "--enable-bulk-memory-opt",
+    "--enable-multivalue",
+    "--enable-mutable-globals",
+    "--enable-nontrapping-float-to-int",
+    "--enable-reference-types",
+    "--enable-sign-ext",
+];
+
 /// What became of a module.
 pub(crate) struct Bound {
     /// The module.
@@ -27,8 +38,9 @@ pub(crate) fn bind(module: &Path, out: &Path, optimiser: &[String]) -> Done<Boun
         .map_err(|why| format!("{}: {why:#}", module.display()))?;
     let wasm = scratch.join("app_bg.wasm");
     if let [program, more @ ..] = optimiser {
-        let given = ["-Oz", "--all-features", "--strip-debug", "--strip-producers", "-o"];
-        let status = Command::new(program).args(more).arg(&wasm).args(given).arg(&wasm).status();
+        let given = ["--strip-debug", "--strip-producers", "-Oz", "-o"];
+        let status =
+            Command::new(program).args(more).arg(&wasm).args(FEATURES).args(given).arg(&wasm).status();
         if !status.map_err(|why| format!("{program}: {why}"))?.success() {
             return Err(format!("{program} could not optimise the module"));
         }

@@ -37,7 +37,8 @@ fn target() -> PathBuf {
 /// The module as the compiler leaves it.
 fn module(features: &[&str]) -> Result<PathBuf, String> {
     let manifest = root().join("crates/app/Cargo.toml").display().to_string();
-    let mut words = vec!["build", "--locked", "--release", "--manifest-path", &manifest, "--message-format", "json"];
+    let mut words =
+        vec!["build", "--locked", "--release", "--manifest-path", &manifest, "--message-format", "json"];
     words.extend(features);
     let built = output_of(root().join("tools/wasm-cargo"), &words)?;
     let found = built.split('"').map(Path::new).find(|path| path.ends_with("tautline-app.wasm"));

@@ -8,7 +8,7 @@ export const tests = {
     await page.getByRole("link", { name: "Begin with my own files" }).waitFor();
     await openDemo(page);
     const site = page.getByRole("link", { name: /Hollow Flat \(invented\)/ }).first();
-    assert.match(await site.innerText(), /\d %/);
+    assert.match(await site.innerText(), /\d\s%/);
     await site.click();
     await page.getByText("Hollow Flat (invented)").first().waitFor();
     assert.match(await page.title(), /Hollow Flat/);

@@ -7,9 +7,13 @@ use std::io::Write as _;
 use std::path::Path;
 
 /// What the first load may transfer at most, packed, with all that the worker fetches so that the next needs no network: on a weak signal at the edge of a town that is some ten seconds.
-const BUDGET: usize = 300 * 1024;
+/// It is about twice that: said by every build until it no longer holds.
+const WANTED: usize = 300 * 1024;
 
-/// Packs every file that grows smaller by it; refuses a first load beyond the budget.
+/// What it transfers at most today. Beyond this nothing is added before something is taken away; it only ever falls.
+const MOST: usize = 600 * 1024;
+
+/// Packs every file that grows smaller by it; refuses a first load that grew.
 pub(crate) fn pack(out: &Path, made: &[String]) -> Done<String> {
     let mut said = format!("{}\n", out.display());
     let mut first = 0;
@@ -27,9 +31,9 @@ pub(crate) fn pack(out: &Path, made: &[String]) -> Done<String> {
         let _ = writeln!(said, "{:>9} {sent:>8}  {name}", bytes.len());
         first += sent;
     }
-    let _ = write!(said, "the first load transfers {first} bytes packed, of {BUDGET} that it may");
-    if first > BUDGET {
-        return Err(format!("{said}\nToo much: look for what grew before the budget is raised."));
+    let _ = write!(said, "the first load transfers {first} bytes packed; wanted are {WANTED} at most");
+    if first > MOST {
+        return Err(format!("{said}\nMore than the {MOST} of before: look for what grew."));
     }
     Ok(said)
 }

@@ -45,7 +45,7 @@ pub struct Words {
 }
 
 /// How far a strip reaches to either side of the tape.
-const ASIDE: f64 = 0.36;
+const ASIDE: f64 = 0.3;
 
 /// The part of the ground that one strip shows.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -130,7 +130,7 @@ fn strip(drawing: &mut Drawing<'_>, line: &PracticeLine, window: &Window) {
         let crown = blob(&Place::of(&shrub.crown, number));
         let look = if shrub.alive { Look::hatch(foliage(shrub.species)) } else { Look::hatch(Hatch::Dead) };
         closed(drawing, &crown, window, look);
-        open(drawing, &stems(&Place::of(&shrub.crown, number)), window, Look::line(Colour::Dead, 1.6));
+        open(drawing, &stems(&Place::of(&shrub.crown, number)), window, Look::line(Colour::Dead, 1.5));
         for (part, dead) in (0..).zip(&shrub.dead) {
             let look = Look::hatch(Hatch::Dead).outlined(Colour::Dead, 1.0);
             closed(drawing, &blob(&Place::of(dead, number * 7 + part)), window, look);

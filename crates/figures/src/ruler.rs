@@ -129,9 +129,9 @@ fn ticks(drawing: &mut Drawing<'_>, ruler: &Ruler, scale: Scale, top: f64, mark:
     };
     let place = |grains: i64| scale.at_length(Length::from_nanometres(grains) - from);
     let fine = steps.between.iter().copied().find(|&grains| grains > 0);
-    let short = fine.into_iter().flat_map(every).map(|grains| place(grains));
+    let short = fine.into_iter().flat_map(every).map(&place);
     drawing.strokes(short.map(|x| [(x, top), (x, top + 5.0)]), Look::line(Colour::Edge, 0.8));
-    let long = every(steps.step).map(|grains| place(grains));
+    let long = every(steps.step).map(&place);
     drawing.strokes(long.map(|x| [(x, top), (x, top + 10.0)]), Look::line(Colour::Ink, 1.2));
     for grains in every(steps.step) {
         let text = number(grains);

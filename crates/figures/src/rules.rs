@@ -5,6 +5,7 @@ use crate::frame::Frame;
 use crate::hatch::Hatch;
 use crate::palette::{Colour, Tone};
 use crate::svg::{Area, Drawing, Look, MARGIN};
+use core::f64::consts::FRAC_1_SQRT_2;
 
 /// A rule that is drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -195,19 +196,19 @@ fn look(kind: Kind) -> Look {
 const CIRCLE: [(f64, f64); 16] = [
     (1.0, 0.0),
     (0.9239, 0.3827),
-    (0.7071, 0.7071),
+    (FRAC_1_SQRT_2, FRAC_1_SQRT_2),
     (0.3827, 0.9239),
     (0.0, 1.0),
     (-0.3827, 0.9239),
-    (-0.7071, 0.7071),
+    (-FRAC_1_SQRT_2, FRAC_1_SQRT_2),
     (-0.9239, 0.3827),
     (-1.0, 0.0),
     (-0.9239, -0.3827),
-    (-0.7071, -0.7071),
+    (-FRAC_1_SQRT_2, -FRAC_1_SQRT_2),
     (-0.3827, -0.9239),
     (0.0, -1.0),
     (0.3827, -0.9239),
-    (0.7071, -0.7071),
+    (FRAC_1_SQRT_2, -FRAC_1_SQRT_2),
     (0.9239, -0.3827),
 ];
 

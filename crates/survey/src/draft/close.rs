@@ -121,7 +121,7 @@ impl LineDraft {
         };
         // a tape of another length than planned is the visit's own
         visit.length = own.filter(|own| known.is_some_and(|known| known.length() != own.length()));
-        let plan = (planned != Some(&plan)).then(|| Payload::Line(plan));
+        let plan = (planned != Some(&plan)).then_some(Payload::Line(plan));
         Ok(plan.into_iter().chain([Payload::Visit(Box::new(visit))]).collect())
     }
 }

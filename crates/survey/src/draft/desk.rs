@@ -42,10 +42,9 @@ pub fn meaning(draft: &LineDraft, stroke: Stroke, found: Option<&str>) -> Option
         };
     }
     match stroke {
-        Stroke::Enter => Some(Key::Done),
         Stroke::Character('.' | ',') => Some(Key::Mark),
         Stroke::Character('-') if fits(draft, &Key::FeetAndInches) => Some(Key::FeetAndInches),
-        Stroke::Character('-') => Some(Key::Done),
+        Stroke::Enter | Stroke::Character('-') => Some(Key::Done),
         Stroke::Character(c @ (' ' | '/')) => Some(Key::Letter(c)),
         Stroke::Character('d' | 'D') => Some(Key::Dead(None)),
         Stroke::Character('#') => Some(Key::SamePlant(None)),

@@ -90,6 +90,7 @@ impl Setup {
     }
 }
 
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde hands in a reference")]
 fn unit_out<S: Serializer>(unit: &Bare, serializer: S) -> Result<S::Ok, S::Error> {
     serializer.serialize_str(unit_words(*unit))
 }

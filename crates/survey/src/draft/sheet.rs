@@ -136,11 +136,12 @@ impl Sheet {
 
     fn take(&mut self, key: &Key, setup: &Setup) -> Option<()> {
         match key {
-            Key::Digit(_) | Key::Mark | Key::FeetAndInches | Key::Fraction(..) => self.number(key, setup)?,
             Key::Letter(letter) if self.entry.expects == Expects::Species => {
                 self.entry.letters.push(*letter);
             }
-            Key::Letter(_) => self.number(key, setup)?,
+            Key::Digit(_) | Key::Mark | Key::FeetAndInches | Key::Fraction(..) | Key::Letter(_) => {
+                self.number(key, setup)?;
+            }
             Key::Erase => self.erase()?,
             Key::Done => self.done(setup)?,
             Key::Species(name) => self.choose(name),
@@ -162,7 +163,7 @@ impl Sheet {
             }
             Key::SamePlant(row) => self.same_plant(*row)?,
             Key::Plant(mark) => {
-                self.entry.plant = Some(mark.trim().to_owned()).filter(|mark| !mark.is_empty())
+                self.entry.plant = Some(mark.trim().to_owned()).filter(|mark| !mark.is_empty());
             }
             Key::Swap(id) => {
                 let row = self.row_mut(*id)?;
@@ -178,7 +179,7 @@ impl Sheet {
                 };
                 has.then(|| self.turn_to(Expects::Correction(*id, *figure)))?;
             }
-            Key::CorrectSpecies(id, name) => self.row_mut(*id)?.species = name.trim().to_owned(),
+            Key::CorrectSpecies(id, name) => name.trim().clone_into(&mut self.row_mut(*id)?.species),
             Key::Insert(id) => self.entry.before = self.row(*id).map(|row| row.id),
             Key::Split(id) => {
                 self.row(*id).filter(|row| row.length.is_empty() && !row.removed)?;

@@ -96,7 +96,8 @@ fn differing(a: &Intercept, b: &Intercept, plants: &PlantList) -> Vec<Differs> {
         _ => note(true, Differs::Length),
     }
     note(a.state != b.state, Differs::State);
-    let length = |measure: &Option<crate::measure::Measure>| measure.as_ref().map(|one| one.length());
+    let length =
+        |measure: &Option<crate::measure::Measure>| measure.as_ref().map(crate::measure::Measure::length);
     let trait_of = |one: &Intercept| (one.plant.clone(), length(&one.height), length(&one.width));
     note(trait_of(a) != trait_of(b), Differs::Plant);
     differs

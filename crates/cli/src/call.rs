@@ -111,7 +111,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(assess)
         .subcommand(sites)
         .subcommand(follow::change_command(shared(sub("change", "help-change")), words))
-        .subcommand(follow::trend_command(shared(sub("trend", "help-trend"))).arg(goal()))
+        .subcommand(follow::trend_command(shared(sub("trend", "help-trend")), words).arg(goal()))
         .subcommand(follow::agree_command(shared(sub("agree", "help-agree")), words))
         .subcommand(check)
         .subcommand(sheet)

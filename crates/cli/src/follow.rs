@@ -34,6 +34,37 @@ pub(crate) fn change_command(shared: Command, words: &Words) -> Command {
         )
         .arg(option("untreated", "SITE"))
         .arg(option("picture", "FILE"))
+        .arg(report_option("help-change-report", words))
+}
+
+/// The page, as a file.
+fn report_option(help: &'static str, words: &Words) -> Arg {
+    Arg::new("report").long("report").value_name("FILE").help(words.word(help))
+}
+
+/// Writes the page where one is asked for.
+fn write_page(
+    asked: &ArgMatches,
+    words: &Words,
+    page: impl FnOnce() -> String,
+) -> Result<(), (String, Exit)> {
+    let Some(file) = asked.get_one::<String>("report") else { return Ok(()) };
+    std::fs::write(file, page()).map_err(|error| unwritable(file, &error, words))?;
+    show::aside(&words.say(&Message::new("page-written").with("file", file.as_str())));
+    Ok(())
+}
+
+/// A share from points of cover, such as “5 %”.
+fn points_option(
+    asked: &ArgMatches,
+    name: &'static str,
+    words: &Words,
+) -> Result<Option<f64>, (String, Exit)> {
+    let read = |found: &String| {
+        let share = percent(found).map(|percent| percent / 100.0).filter(|share| *share > 0.0);
+        share.ok_or_else(|| not_a_number(found, &format!("--{name}"), words))
+    };
+    asked.get_one::<String>(name).map(read).transpose()
 }
 
 /// Takes away options that all calls share but this one has no use for.
@@ -64,20 +95,13 @@ pub(crate) fn change(asked: &ArgMatches, words: &Words) -> Done {
         let found = text(name).unwrap_or_default();
         found.parse().map_err(|_| not_a_number(found, &format!("--{name}"), words))
     };
-    let share = |name: &'static str| -> Result<Option<f64>, (String, Exit)> {
-        let read = |found| {
-            let share = percent(found).map(|percent| percent / 100.0).filter(|share| *share > 0.0);
-            share.ok_or_else(|| not_a_number(found, &format!("--{name}"), words))
-        };
-        text(name).map(read).transpose()
-    };
     let default = f64::from(tautline_survey::limits::CHANCE_TO_SETTLE_PER_MILLE) / 1000.0;
     let question = ChangeQuestion {
         question,
         from: year("from")?,
         to: year("to")?,
-        matters: share("matters")?,
-        power: share("power")?.filter(|power| *power < 1.0).unwrap_or(default),
+        matters: points_option(asked, "matters", words)?,
+        power: points_option(asked, "power", words)?.filter(|power| *power < 1.0).unwrap_or(default),
         temporary: asked.get_flag("temporary"),
         untreated: text("untreated").map(str::to_owned),
     };
@@ -102,6 +126,7 @@ pub(crate) fn change(asked: &ArgMatches, words: &Words) -> Done {
         std::fs::write(file, picture).map_err(|error| unwritable(file, &error, words))?;
         show::aside(&words.say(&Message::new("picture-written").with("file", file)));
     }
+    write_page(asked, words, || tautline_report::change_page(&read.input, &changes, words))?;
     let findings: Vec<Finding> =
         read.input.findings.iter().chain(changes.iter().flat_map(|one| &one.findings)).cloned().collect();
     Ok(status(&findings, changes.iter().all(|one| one.figures.is_empty())))
@@ -115,6 +140,8 @@ const NOT_OF_TRENDS: [&str; 6] = ["csv", "explain", "year", "method", "gap-class
 pub(crate) fn agree_command(shared: Command, words: &Words) -> Command {
     without(shared, &NOT_OF_READERS)
         .arg(Arg::new("against").long("against").value_name("READER").help(words.word("help-against")))
+        .arg(Arg::new("tolerance").long("tolerance").value_name("POINTS").help(words.word("help-tolerance")))
+        .arg(report_option("help-agree-report", words))
 }
 
 pub(crate) fn agree(asked: &ArgMatches, words: &Words) -> Done {
@@ -122,17 +149,19 @@ pub(crate) fn agree(asked: &ArgMatches, words: &Words) -> Done {
     let (read, question) = readings(asked, words)?;
     let against = asked.get_one::<String>("against").map(String::as_str);
     let found = tautline_survey::agree::agreements(&read.input, &question, against);
+    let tolerance = points_option(asked, "tolerance", words)?;
     if asked.get_flag("json") {
-        show::json_agree(&read.input, &found, words);
+        show::json_agree(&read.input, &found, tolerance, words);
     } else {
-        show::agreements(&read.input, &found, words);
+        show::agreements(&read.input, &found, tolerance, words);
     }
+    write_page(asked, words, || tautline_report::agree_page(&read.input, &found, tolerance, words))?;
     Ok(status(&findings_of(&read.input.findings, found.iter().map(|one| &one.findings)), found.is_empty()))
 }
 
 /// The options of `tautline trend`.
-pub(crate) fn trend_command(shared: Command) -> Command {
-    without(shared, &NOT_OF_TRENDS)
+pub(crate) fn trend_command(shared: Command, words: &Words) -> Command {
+    without(shared, &NOT_OF_TRENDS).arg(report_option("help-trend-report", words))
 }
 
 pub(crate) fn trend(asked: &ArgMatches, words: &Words) -> Done {
@@ -145,6 +174,7 @@ pub(crate) fn trend(asked: &ArgMatches, words: &Words) -> Done {
     } else {
         show::trends(&read.input, &found, region.as_ref(), words);
     }
+    write_page(asked, words, || tautline_report::trend_page(&read.input, &found, region.as_ref(), words))?;
     let nothing = found.iter().all(|one| one.figures.is_empty());
     Ok(status(&findings_of(&read.input.findings, found.iter().map(|one| &one.findings)), nothing))
 }

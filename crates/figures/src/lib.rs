@@ -7,6 +7,8 @@
 //! - [`costs`]: what designs of each length of line cost, and the cheapest
 //! - [`map`]: a site with its lines to scale, in the order of the walk
 //! - [`practice`]: a practice line seen from above, and why the reading depends on where you stand
+//! - [`trend`]: cover over the years, each line, the model and its band, the goal
+//! - [`control`]: one reader's differences over a season
 //! - [`gaps`]: how much of the line lies in gaps of each class
 //! - [`ruler`]: the tape as one walks along it
 //! - [`rules`]: small drawings of reading rules
@@ -20,6 +22,7 @@
 
 mod axis;
 pub mod costs;
+pub mod control;
 pub mod cover;
 pub mod curve;
 mod frame;
@@ -38,6 +41,7 @@ mod scale;
 mod share;
 mod svg;
 mod text;
+pub mod trend;
 
 pub use frame::Frame;
 pub use goal::{Goal, Relation};

@@ -16,11 +16,13 @@
 //! | every reading | `readings` |
 //! | cautions, files, fingerprint | `foot` |
 //! | what a crew carries | [`packet`] |
+//! | trends, changes, readers side by side | `follow` |
 //! | shown as a page, as text, as PDF | `html`, `plain`, `print` |
 #![forbid(unsafe_code)]
 
 mod checks;
 pub mod document;
+mod follow;
 mod foot;
 mod front;
 mod html;
@@ -39,6 +41,7 @@ mod verdict;
 mod work;
 mod years;
 
+pub use follow::{agree_page, change_page, trend_page};
 pub use telling::{Reader, Telling};
 
 use core::cmp::Reverse;

@@ -56,12 +56,18 @@ fn frames(id: &str, title: &str, description: &str, page: &Page) -> Vec<Frame> {
 }
 
 /// One picture, drawn for the medium.
-fn drawn(id: &str, title: &str, description: &str, page: &Page, draw: impl Fn(&Frame) -> String) -> Picture {
+pub(crate) fn drawn(
+    id: &str,
+    title: &str,
+    description: &str,
+    page: &Page,
+    draw: impl Fn(&Frame) -> String,
+) -> Picture {
     let drawings = frames(id, title, description, page).iter().map(draw).collect();
     Picture { title: title.to_owned(), description: description.to_owned(), drawings }
 }
 
 /// A share as a picture takes it.
-fn share(value: f64) -> Share {
+pub(crate) fn share(value: f64) -> Share {
     Share::new(value).unwrap_or(Share::ZERO)
 }

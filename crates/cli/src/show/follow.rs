@@ -11,7 +11,8 @@ use tautline_exchange::table::row;
 use tautline_figures::change::{Line, Lines, Words as Marks};
 use tautline_survey::explain::{confidence_value, subject_words};
 use tautline_survey::follow::{
-    ChangeFigure, ChangeQuestion, Design, SiteChange, TapeChange, chain, output, sentences, untreated_words,
+    ChangeFigure, ChangeQuestion, Design, SiteChange, TapeChange, chain, output, readers_words, sentences,
+    untreated_words,
 };
 use tautline_survey::goal::Subject;
 use tautline_survey::input::Input;
@@ -40,6 +41,9 @@ pub(crate) fn change(
                     wrapped(&text, 2);
                 }
             }
+        }
+        for message in readers_words(change) {
+            wrapped(&words.say(&message), 2);
         }
         for message in change.beyond.iter().flat_map(|beyond| untreated_words(change, beyond)) {
             wrapped(&words.say(&message), 2);

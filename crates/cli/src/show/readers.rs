@@ -4,7 +4,9 @@ use super::table::Table;
 use super::{STRONG, findings, site_title, title, wrapped};
 use anstream::println;
 use tautline_engine::stretch::Stretch;
-use tautline_survey::agree::{self, Agreement, LinePair, sentences};
+use tautline_survey::agree::{
+    self, Agreement, LinePair, season_sentences, seasons, sentences, standing_sentences,
+};
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_words::Words;
@@ -15,7 +17,7 @@ fn points(difference: f64, words: &Words) -> String {
 }
 
 /// The agreement of every pair of readers.
-pub(crate) fn agreements(input: &Input, agreements: &[Agreement], words: &Words) {
+pub(crate) fn agreements(input: &Input, agreements: &[Agreement], tolerance: Option<f64>, words: &Words) {
     findings(&input.findings, words);
     for agreement in agreements {
         title(&site_title(&agreement.site, agreement.year, None, words));
@@ -28,11 +30,21 @@ pub(crate) fn agreements(input: &Input, agreements: &[Agreement], words: &Words)
                 wrapped(&text, 2);
             }
         }
+        for message in tolerance.iter().flat_map(|tolerance| standing_sentences(agreement, *tolerance)) {
+            wrapped(&words.say(&message), 2);
+        }
         println!();
         lines(agreement, words);
         species(agreement, words);
         wrapped(&words.word("points-of-cover"), 0);
         findings(&agreement.findings, words);
+    }
+    let seasons = seasons(agreements);
+    if !seasons.is_empty() {
+        title(&words.word("title-season"));
+        for message in seasons.iter().flat_map(season_sentences) {
+            wrapped(&words.say(&message), 2);
+        }
     }
     if agreements.is_empty() {
         wrapped(&words.word("agree-nobody"), 0);
@@ -86,6 +98,6 @@ fn species(agreement: &Agreement, words: &Words) {
     table.print();
 }
 
-pub(crate) fn json_agree(input: &Input, agreements: &[Agreement], words: &Words) {
-    super::data::print(&agree::output(input, agreements, &|message| words.say(message)));
+pub(crate) fn json_agree(input: &Input, agreements: &[Agreement], tolerance: Option<f64>, words: &Words) {
+    super::data::print(&agree::output(input, agreements, tolerance, &|message| words.say(message)));
 }

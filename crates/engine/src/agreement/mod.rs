@@ -7,7 +7,9 @@
 //! | how much of what differs is lines and how much readers | [`reliability`] |
 //! | which plants one has and the other hasn't, and how edges differ | [`patches`] |
 //! | which rule would explain it | [`habits`] |
+//! | does one reader drift over a season | [`control`] |
 
+pub mod control;
 pub mod habits;
 mod limits;
 pub mod patches;

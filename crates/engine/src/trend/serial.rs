@@ -37,7 +37,7 @@ pub struct Corrected {
 /// A series that goes up and down slowly (invented) rises less surely than its visits would have it.
 /// ```
 /// use tautline_engine::trend::serial::corrected;
-/// let waves = [1., 2., 3., 2.5, 1.5, 0.5, 0., 1., 2.2, 3.1, 3.9, 3.2, 2.1, 1.2, 0.7, 1.4, 2.6, 3.6, 4.2, 3.8];
+/// let waves = [1., 2., 3., 4., 5., 6., 7., 8., 7., 6., 5., 4., 5., 6., 7., 8., 9., 10., 11., 12.];
 /// let test = corrected(&waves);
 /// assert!(test.times > 1.0);
 /// ```

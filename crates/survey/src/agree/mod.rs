@@ -1,10 +1,12 @@
 //! Do readers agree: the same lines read in the same year by several, set side by side.
 
 mod output;
+mod season;
 mod sentences;
 
 pub use output::{AgreeOutput, output};
-pub use sentences::sentences;
+pub use season::{Point, Ready, Season, Standing, seasons, standing};
+pub use sentences::{season_sentences, sentences, standing_sentences};
 
 use crate::assess::{Question, dedupe, natural_order, round, usable_lines};
 use crate::compare::common_ground;
@@ -218,6 +220,7 @@ fn sheets(pair: &LinePair) -> Sheets {
         first: written(&pair.first, Life::Live),
         second: written(&pair.second, Life::Live),
         first_dead: written(&pair.first, Life::Dead),
+        first_other: pair.first.others.iter().map(|one| one.stretch).collect(),
     }
 }
 

@@ -1,6 +1,6 @@
 //! What `tautline agree --json` prints.
 
-use super::{Agreement, LinePair};
+use super::{Agreement, LinePair, Season, seasons, standing};
 use crate::input::{Input, SourceFile};
 use crate::message::Message;
 use crate::output::{FindingOutput, ProtocolOutput, VERSION, findings, protocols};
@@ -23,6 +23,8 @@ pub struct AgreeOutput {
     pub protocols: Vec<ProtocolOutput>,
     /// One for each pair of readers of a site in a year.
     pub agreements: Vec<AgreementOutput>,
+    /// One for each pair of readers over a year, all sites together.
+    pub seasons: Vec<SeasonOutput>,
     /// What was found on reading.
     pub findings: Vec<FindingOutput>,
 }
@@ -53,16 +55,51 @@ pub struct AgreementOutput {
     pub reliability: Option<(f64, f64, f64)>,
     /// The lines.
     pub lines: Vec<LinePairOutput>,
+    /// Whether the second reader is ready, where a tolerance was given.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub standing: Option<StandingOutput>,
     /// What should be said.
     pub findings: Vec<FindingOutput>,
+}
+
+/// Whether a reader is ready by the office's tolerance.
+#[derive(Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct StandingOutput {
+    /// The tolerance, as a share of the line.
+    pub tolerance: f64,
+    /// Lines within it.
+    pub within: usize,
+    /// Lines that were compared.
+    pub lines: usize,
+    /// `ready`, `practise` or `too-few-lines-read`.
+    pub ready: &'static str,
+}
+
+/// One reader over a season; differences are shares of the line.
+#[derive(Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct SeasonOutput {
+    /// The year.
+    pub year: u16,
+    /// The reader that the other is set beside.
+    pub first: String,
+    /// The reader it is about.
+    pub second: String,
+    /// Day, site, line, difference.
+    pub points: Vec<(String, String, String, f64)>,
+    /// Standard deviation from one line to the next; absent for too few lines.
+    pub sd: Option<f64>,
+    /// Where a rule is broken: the place of the point from 0, and the rule.
+    pub broken: Vec<(usize, &'static str)>,
 }
 
 /// One habit.
 #[derive(Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct HabitOutput {
-    /// `habit-closes-gaps`, `habit-wider`, `habit-narrower`, `habit-tape-off`, `habit-dead-as-live` or
-    /// `habit-leaves-out-small`.
+    /// `habit-closes-gaps`, `habit-opens-gaps`, `habit-wider`, `habit-narrower`, `habit-tape-off`, `habit-tape-stretched`,
+    /// `habit-other-edge`, `habit-dead-as-live`, `habit-other-as-canopy`, `habit-leaves-out-small` or `habit-adds-small`.
     pub habit: &'static str,
     /// The length that goes with it, in nanometres.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -92,18 +129,24 @@ pub struct LinePairOutput {
 }
 
 /// All agreements as data.
-pub fn output(input: &Input, agreements: &[Agreement], say: &dyn Fn(&Message) -> String) -> AgreeOutput {
+pub fn output(
+    input: &Input,
+    agreements: &[Agreement],
+    tolerance: Option<f64>,
+    say: &dyn Fn(&Message) -> String,
+) -> AgreeOutput {
     AgreeOutput {
         format: "tautline.agree",
         version: VERSION,
         files: input.files.clone(),
         protocols: protocols(input),
-        agreements: agreements.iter().map(|one| agreement(one, say)).collect(),
+        agreements: agreements.iter().map(|one| agreement(one, tolerance, say)).collect(),
+        seasons: seasons(agreements).iter().map(season).collect(),
         findings: findings(&input.findings, say),
     }
 }
 
-fn agreement(one: &Agreement, say: &dyn Fn(&Message) -> String) -> AgreementOutput {
+fn agreement(one: &Agreement, tolerance: Option<f64>, say: &dyn Fn(&Message) -> String) -> AgreementOutput {
     AgreementOutput {
         site: one.site.clone(),
         year: one.year,
@@ -116,16 +159,50 @@ fn agreement(one: &Agreement, say: &dyn Fn(&Message) -> String) -> AgreementOutp
         habits: one.habits.iter().map(habit).collect(),
         reliability: one.reliability.map(|icc| (icc.value, icc.interval.0, icc.interval.1)),
         lines: one.lines.iter().map(line).collect(),
+        standing: tolerance.map(|tolerance| standing_output(one, tolerance)),
         findings: findings(&one.findings, say),
+    }
+}
+
+fn standing_output(one: &Agreement, tolerance: f64) -> StandingOutput {
+    let standing = standing(one, tolerance);
+    StandingOutput {
+        tolerance: standing.tolerance,
+        within: standing.within,
+        lines: standing.lines,
+        ready: standing.ready.code(),
+    }
+}
+
+fn season(one: &Season) -> SeasonOutput {
+    let points = one
+        .points
+        .iter()
+        .map(|point| (point.day.to_string(), point.site.clone(), point.line.clone(), point.difference));
+    let broken = one.chart.iter().flat_map(|chart| &chart.broken);
+    SeasonOutput {
+        year: one.year,
+        first: one.first.clone(),
+        second: one.second.clone(),
+        points: points.collect(),
+        sd: one.chart.as_ref().map(|chart| chart.sd),
+        broken: broken.map(|(at, rule)| (*at, rule.code())).collect(),
     }
 }
 
 fn habit(habit: &Habit) -> HabitOutput {
     let (length, share, count) = match *habit {
         Habit::ClosesGaps { closed, gaps, .. } => (Some(closed), None, Some(gaps)),
-        Habit::Wider(way) | Habit::Narrower(way) | Habit::TapeOff(way) => (Some(way), None, None),
-        Habit::DeadAsLive(share) => (None, Some(share), None),
-        Habit::LeavesOutSmall { up_to, plants } => (Some(up_to), None, Some(plants)),
+        Habit::OpensGaps { opened, gaps } => (Some(opened), None, Some(gaps)),
+        Habit::Wider(way) | Habit::Narrower(way) | Habit::TapeOff(way) | Habit::OtherEdge(way) => {
+            (Some(way), None, None)
+        }
+        Habit::DeadAsLive(share) | Habit::OtherAsCanopy(share) | Habit::TapeStretched(share) => {
+            (None, Some(share), None)
+        }
+        Habit::LeavesOutSmall { up_to, plants } | Habit::AddsSmall { up_to, plants } => {
+            (Some(up_to), None, Some(plants))
+        }
     };
     HabitOutput { habit: habit.code(), length_nm: length.map(Length::nanometres), share, count }
 }

@@ -1,6 +1,6 @@
 //! What two readers should hear about each other's sheets.
 
-use super::{Agreement, SHARE_WITHIN};
+use super::{Agreement, Ready, SHARE_WITHIN, Season, standing};
 use crate::explain::confidence_value;
 use crate::message::{Message, Value};
 use tautline_engine::agreement::habits::Habit;
@@ -12,6 +12,59 @@ fn points(difference: f64) -> Value {
 
 fn centimetres(length: Length) -> Value {
     Value::Length(length, Notation::decimals(Unit::Centimetre, 1))
+}
+
+/// How far a stretched tape is off after ten metres.
+fn in_ten_metres(share: f64) -> Length {
+    #[expect(clippy::cast_possible_truncation, reason = "a small share of ten metres")]
+    let nanometres = (share.abs() * 1e10).round() as i64;
+    Length::from_nanometres(nanometres)
+}
+
+/// What is said of the second reader's standing by the office's tolerance.
+pub fn standing_sentences(agreement: &Agreement, tolerance: f64) -> Vec<Message> {
+    let standing = standing(agreement, tolerance);
+    let code = match standing.ready {
+        Ready::Ready => "standing-ready",
+        Ready::Practise => "standing-practise",
+        Ready::TooFew => "standing-too-few",
+    };
+    let mut days: Vec<String> =
+        agreement.lines.iter().filter_map(|pair| pair.second.date.map(|day| day.to_string())).collect();
+    days.sort();
+    days.dedup();
+    let mut said = vec![
+        Message::new(code)
+            .with("tolerance", points(tolerance))
+            .with("within", standing.within)
+            .with("lines", standing.lines),
+    ];
+    if !days.is_empty() {
+        said.push(Message::new("standing-days").with("second", agreement.second.as_str()).with("days", days));
+    }
+    said.push(Message::new("standing-whose"));
+    said
+}
+
+/// What is said of one reader over a season.
+pub fn season_sentences(season: &Season) -> Vec<Message> {
+    let about = |code: &'static str| {
+        Message::new(code)
+            .with("first", season.first.as_str())
+            .with("second", season.second.as_str())
+            .with("year", season.year.to_string())
+            .with("lines", season.points.len())
+    };
+    let Some(chart) = &season.chart else { return vec![about("control-too-few")] };
+    if chart.broken.is_empty() {
+        return vec![about("control-quiet")];
+    }
+    let broken = chart.broken.iter().filter_map(|(at, rule)| {
+        let day = season.points.get(*at)?.day;
+        Some(about("control-broken").with("what", Value::Word(rule.code())).with("day", day.to_string()))
+    });
+    // one broken rule is enough to ask for a look
+    broken.take(1).collect()
 }
 
 /// The sentences, the plain one first, then what to talk about.
@@ -56,6 +109,18 @@ pub fn sentences(agreement: &Agreement) -> Vec<Message> {
             about("habit-tape-back").with("way", centimetres(Length::ZERO - way))
         }
         Habit::TapeOff(way) => about("habit-tape-off").with("way", centimetres(way)),
+        Habit::OpensGaps { opened, gaps } => {
+            about("habit-opens-gaps").with("length", centimetres(opened)).with("gaps", gaps)
+        }
+        Habit::TapeStretched(share) => {
+            let code = if share > 0.0 { "habit-tape-stretched" } else { "habit-tape-shrunk" };
+            about(code).with("way", centimetres(in_ten_metres(share)))
+        }
+        Habit::OtherEdge(way) => about("habit-other-edge").with("way", centimetres(way)),
+        Habit::OtherAsCanopy(share) => about("habit-other-as-canopy").with("share", Value::Share(share, 0)),
+        Habit::AddsSmall { up_to, plants } => {
+            about("habit-adds-small").with("length", centimetres(up_to)).with("plants", plants)
+        }
         Habit::DeadAsLive(share) => about("habit-dead-as-live").with("share", Value::Share(share, 0)),
         Habit::LeavesOutSmall { up_to, plants } => {
             about("habit-leaves-out-small").with("length", centimetres(up_to)).with("plants", plants)

@@ -2,13 +2,15 @@
 
 mod figure;
 mod output;
+mod readers;
 mod sentences;
 mod tape;
 mod unlike;
 
 pub use figure::{ChangeFigure, ChangePart, Checks, Design};
 pub use output::{ChangeOutput, output};
-pub use sentences::{chain, sentences, untreated_words};
+pub use readers::{ReaderBias, Readers};
+pub use sentences::{chain, readers_words, sentences, untreated_words};
 pub use tape::{LineChange, TapeChange};
 
 use crate::assess::{Question, dedupe, round, subjects, usable_lines};
@@ -69,6 +71,8 @@ pub struct SiteChange {
     pub figures: Vec<ChangeFigure>,
     /// The change of canopy beyond that of the untreated neighbour.
     pub beyond: Option<Beyond>,
+    /// What unlike readers do to the change of canopy.
+    pub readers: Option<Readers>,
     /// What should be said.
     pub findings: Vec<Finding>,
 }
@@ -134,6 +138,7 @@ fn site_change(
         assumed: ground.assumed,
         figures: Vec::new(),
         beyond: None,
+        readers: None,
         findings,
     };
     if change.earlier.is_empty() || change.later.is_empty() {
@@ -146,6 +151,7 @@ fn site_change(
             Err(finding) => change.findings.push(finding),
         }
     }
+    change.readers = readers::readers(input, &change, asked);
     change.findings.extend(unlike::findings(input, &change, asked));
     dedupe(&mut change.findings);
     change

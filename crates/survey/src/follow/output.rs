@@ -1,6 +1,6 @@
 //! What `tautline change --json` prints.
 
-use super::{ChangeFigure, LineChange, SiteChange};
+use super::{ChangeFigure, LineChange, Readers, SiteChange};
 use crate::finding::Finding;
 use crate::goal::Subject;
 use crate::input::{Input, SourceFile};
@@ -54,8 +54,27 @@ pub struct SiteOutput {
     /// The change of canopy beyond that of the untreated neighbour.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub beyond: Option<BeyondOutput>,
+    /// The change of canopy with unlike readers' difference taken off, where lines that both read measured it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub readers: Option<ReadersOutput>,
     /// What should be said.
     pub findings: Vec<FindingOutput>,
+}
+
+/// What unlike readers do to a change; shares of the line.
+#[derive(Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct ReadersOutput {
+    /// What the later readers see more.
+    pub bias: f64,
+    /// Lines that both read.
+    pub lines: usize,
+    /// The change less that.
+    pub corrected: f64,
+    /// Its interval.
+    pub interval: Option<(f64, f64)>,
+    /// A smaller change may be lines and readers alone.
+    pub believed: Option<f64>,
 }
 
 /// The change of one subject; differences are shares of the line, later less earlier.
@@ -199,6 +218,16 @@ fn site(change: &SiteChange, say: &dyn Fn(&Message) -> String) -> SiteOutput {
             interval: beyond.interval.ok().map(|both| (both.low, both.high)),
             answer: beyond.answer.ok().map(Answer::code),
         }),
+        readers: match &change.readers {
+            Some(Readers::Measured(measured)) => Some(ReadersOutput {
+                bias: measured.bias.value,
+                lines: measured.bias.lines,
+                corrected: measured.corrected.value,
+                interval: measured.interval.ok().map(|both| (both.low, both.high)),
+                believed: measured.believed,
+            }),
+            _ => None,
+        },
         findings: findings(found, say),
     }
 }

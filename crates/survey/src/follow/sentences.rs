@@ -1,6 +1,6 @@
 //! A change in sentences: for anybody first, then for a specialist, then the whole chain.
 
-use super::{Beyond, ChangeFigure, ChangePart, Design, SiteChange};
+use super::{Beyond, ChangeFigure, ChangePart, Design, Readers, SiteChange};
 use crate::explain::{Step, confidence_value, subject_words};
 use crate::message::{Message, Value};
 use crate::output::estimator;
@@ -120,6 +120,41 @@ fn worth(figure: &ChangeFigure) -> Option<Message> {
     let times = figure.worth?;
     let code = if times > 1.0 { "pairing-is-worth" } else { "pairing-is-worth-nothing" };
     Some(Message::new(code).with("times", Value::Number(times, 1)))
+}
+
+/// What unlike readers do to the change of canopy; nothing where they aren't unlike.
+pub fn readers_words(change: &SiteChange) -> Vec<Message> {
+    let measured = match &change.readers {
+        None => return Vec::new(),
+        Some(Readers::NotMeasured { earlier, later }) => {
+            let message = Message::new("readers-not-measured");
+            return vec![message.with("earlier", earlier.as_str()).with("later", later.as_str())];
+        }
+        Some(Readers::Measured(measured)) => measured,
+    };
+    let names = |lines: &[crate::line::LineResult]| {
+        let mut names: Vec<String> = lines.iter().map(|line| line.reader.clone()).collect();
+        names.sort();
+        names.dedup();
+        names
+    };
+    let Ok(interval) = measured.interval else { return Vec::new() };
+    let code = if measured.bias.value < 0.0 { "readers-measured-less" } else { "readers-measured" };
+    let mut said = vec![
+        Message::new(code)
+            .with("earlier", names(&change.earlier))
+            .with("later", names(&change.later))
+            .with("bias", Value::Number(measured.bias.value.abs() * 100.0, 1))
+            .with("lines", measured.bias.lines)
+            .with("change", number(measured.corrected.value))
+            .with("low", number(interval.low))
+            .with("high", number(interval.high))
+            .with("confidence", confidence_value(change.confidence)),
+    ];
+    said.extend(measured.believed.map(|believed| {
+        Message::new("readers-believed").with("believed", Value::Number(believed * 100.0, 1))
+    }));
+    said
 }
 
 /// What a site did beyond its untreated neighbour.

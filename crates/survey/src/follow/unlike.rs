@@ -1,6 +1,6 @@
 //! What was unlike at the two visits, beside what grew or died.
 
-use super::{ChangeQuestion, Design, SiteChange};
+use super::{ChangeQuestion, Design, Readers, SiteChange};
 use crate::date::Date;
 use crate::finding::Finding;
 use crate::input::Input;
@@ -19,7 +19,10 @@ const SHIFT_WORTH_SAYING: Length = Length::from_nanometres(100_000_000);
 pub(super) fn findings(input: &Input, change: &SiteChange, asked: &ChangeQuestion) -> Vec<Finding> {
     let mut findings = Vec::new();
     findings.extend(season(change));
-    findings.extend(readers(change));
+    // where lines that both read measured them, the change says so itself
+    if !matches!(change.readers, Some(Readers::Measured(_))) {
+        findings.extend(readers(change));
+    }
     findings.extend(conditions(input, change));
     findings.extend(lines_read_once(change));
     findings.extend(pairing(change, asked));

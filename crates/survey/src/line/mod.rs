@@ -167,6 +167,8 @@ pub struct LineResult {
     pub cover: Option<LineCover>,
     /// The counted intercepts as the engine takes them, where positions were read.
     pub counted: Vec<Intercept>,
+    /// The intercepts of plants that don't count, where positions were read.
+    pub others: Vec<Intercept>,
     /// Codes of the species in [`LineResult::cover`], by number.
     pub codes: Vec<String>,
     /// Gaps between the counted plants, where positions were read.
@@ -294,6 +296,7 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
         groups: Vec::new(),
         cover: None,
         counted: Vec::new(),
+        others: Vec::new(),
         codes: Vec::new(),
         gaps: Vec::new(),
         gap_classes: Vec::new(),

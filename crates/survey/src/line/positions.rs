@@ -81,6 +81,7 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
         gap_classes(&result.gaps, breaks.unwrap_or(&published_breaks()), work.slope_cosine.unwrap_or(1.0));
     result.codes = codes;
     result.counted = counted;
+    result.others = others;
     result.cover = Some(low);
 }
 

@@ -153,10 +153,83 @@ too-few-visits = too few visits
 help-agree = Readers of the same lines side by side: how far apart, on which plants, and by which habit
 help-against = The reader whom the others are set beside; the first pass where none is named
 help-trend = The trend of each site over its years: slope, direction, when a goal would be reached; and all sites together
-help-trend-picture = Draw the trend of each site, as SVG
 column-difference = difference
 column-both-have = both have
 column-missed = missed
 column-added = added
 column-mean-difference = mean difference
 column-slope = points a year
+
+## Pages of trends, changes and readers
+picture-of-trend = { $what } over the years
+trend-axis = { $what }, %
+trend-axis-years = year
+trend-mark-line = a line, read again and again
+trend-mark-level = the level of a year
+trend-mark-model = the trend, and how far it may lie off
+trend-goal = goal: { $goal }
+follow-parts = Parts of this page
+follow-beside = To be weighed beside it
+follow-trend-title = Trends over the years
+follow-trend-about = Each site's canopy over its years, by a model of lines and years together and without one; when a goal would be reached if the trend went on; all sites together.
+follow-levels = The level of each year
+follow-levels-table = Level of each year
+follow-slopes = Points a year
+follow-slopes-table = Slope, its interval and p
+follow-sites-table = Slope of each site, points a year
+column-drawn-se = drawn SE
+follow-change-title = Change between two visits
+follow-change-about = What rose, what fell and what can't be told, between two visits of each site; on the tape, where canopy was kept, lost and gained.
+follow-change-nothing = No site was read in both years.
+follow-figures = Figures
+follow-figures-table = Levels, change and its error
+follow-agree-title = Readers side by side
+follow-agree-about = Readers of the same lines: how far their covers lie apart, on which plants, and which habit would explain it. Nobody's fault: who is right is for the rule book and the plant.
+follow-agree-pair = { $site } { $year }: { $second } beside { $first }
+follow-agree-lines = Line by line
+follow-agree-species = Mean difference of each species
+follow-agree-only = only { $reader }
+follow-agree-picture = What both see, and what one sees alone
+follow-agree-told = Canopy along each line as { $first } (above) and { $second } (below) read it.
+follow-agree-certificate = Standing, with its days
+follow-agree-season = { $second } beside { $first } over { $year }
+follow-agree-control = Differences in the order of time
+help-trend-report = Write the page of trends, as HTML
+help-change-report = Write the page of changes, as HTML
+help-agree-report = Write the page of readers, as HTML
+page-written = { $file } written.
+
+## Standing of readers
+help-tolerance = The tolerance that your office set, in points of cover, such as “3 %”: whether each reader is ready, or what to practise
+standing-ready = Ready by your tolerance of { $tolerance }: { $within } of { $lines } lines lie within it.
+standing-practise = To practise, by your tolerance of { $tolerance }: { $within } of { $lines } lines lie within it, and nine of ten are wanted. What to talk about stands below.
+standing-too-few = { $lines ->
+        [one] One line was read by both
+       *[other] { $lines } lines were read by both
+    }: too few to call anybody ready; three are the fewest.
+standing-whose = The tolerance is the office's own; no handbook's is taken.
+standing-days = Lines read by { $second } on { $days }.
+control-quiet = Over { $year } the differences of { $second } from { $first } keep to no pattern on { $lines } lines (Western Electric 1956).
+control-broken = Over { $year } the differences of { $second } from { $first } show a pattern: { $what } on { $day } (Western Electric 1956). About one value in ninety does so by chance; it asks for a look, not for a judgement.
+control-too-few = For a chart over the season { $second } needs five lines or more read by both; there are { $lines }.
+control-beyond-three = a difference beyond three standard deviations
+control-two-of-three = two of three beyond two standard deviations on one side
+control-four-of-five = four of five beyond one standard deviation on one side
+control-eight-in-a-row = eight in a row on one side
+control-axis = difference, points of cover
+control-warning = two standard deviations
+control-action = three
+control-flagged = a rule is broken
+title-season = Over the season
+habit-opens-gaps = { $second } writes { $gaps } gaps that { $first } read as canopy, up to about { $length }. Read the gap rule aloud and measure one gap together.
+habit-tape-stretched = What { $second } reads lies further along the further from zero: about { $way } in ten metres. Pull the tape taut and read its end together.
+habit-tape-shrunk = What { $second } reads lies less far along the further from zero: about { $way } in ten metres. Pull the tape taut and read its end together.
+habit-other-edge = The edges of { $second } lie off by about { $way } either way. The tape may have been read from its other edge, or edges loosely: agree on the edge, and read one plant together.
+habit-other-as-canopy = { $second } writes as canopy { $share } of what { $first } wrote of plants that don't count, such as grass. Part the plant and agree on what it is.
+habit-adds-small = { $second } has { $plants } plants that { $first } hasn't, up to about { $length } long. Agree on the shortest canopy that counts, and on what grows there.
+
+## Readers of a change
+readers-measured = { $later } reads { $bias } points more than { $earlier } on the { $lines } lines that both read. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
+readers-measured-less = { $later } reads { $bias } points less than { $earlier } on the { $lines } lines that both read. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
+readers-believed = A change of less than { $believed } points may be lines and readers alone.
+readers-not-measured = Read by { $earlier } earlier and by { $later } later, who have not read two lines in common: what they see differently stands in the change and isn't in its interval.

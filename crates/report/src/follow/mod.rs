@@ -1,0 +1,126 @@
+//! Pages of what is followed over the years, and of readers side by side.
+//!
+//! They are reports like those of sites, shown by the same page; only what stands in them is another.
+
+mod agree;
+mod change;
+mod trend;
+
+pub use agree::agree_page;
+pub use change::change_page;
+pub use trend::trend_page;
+
+use crate::document::{
+    self, Answer, Block, Item, ListOf, Picture, Report, Section, Sheet, Site, list, paragraph,
+};
+use crate::page::{Medium, Page};
+use crate::{Telling, foot, html};
+use tautline_survey::assess::Question;
+use tautline_survey::finding::{Finding, Weight};
+use tautline_survey::input::Input;
+use tautline_survey::message::Message;
+use tautline_words::Words;
+
+/// Draws a page whose parts are worked out by `told`.
+fn page_of(
+    input: &Input,
+    words: &Words,
+    codes: [&'static str; 3],
+    told: impl Fn(&Page) -> (Vec<Site>, Vec<Section>),
+) -> String {
+    let question = Question::default();
+    let telling = Telling::new(input, &question, &[], words);
+    let page = Page::new(&telling, Medium::Screen);
+    let (sites, closing) = told(&page);
+    let [title, about, nothing] = codes.map(|code| page.word(code));
+    let report = Report {
+        format: document::FORMAT,
+        version: document::VERSION,
+        language: words.language().to_owned(),
+        reader: page.reader.name(),
+        software: env!("CARGO_PKG_VERSION"),
+        heading: title.clone(),
+        about,
+        nothing: sites.is_empty().then_some(nothing),
+        contents: None,
+        closing,
+        foot: foot::sections(&page),
+        fingerprint: foot::fingerprint(&page),
+        sheet: Sheet { left: title.clone(), of: page.word("report-sheet-of") },
+        title,
+        sites,
+    };
+    html::page(&report, &words.word("report-skip"))
+}
+
+/// A part of a page: its answer first, then what it rests on.
+fn site(number: usize, title: String, answer: Answer, parts: Vec<Section>, page: &Page) -> Site {
+    Site {
+        id: crate::page::site_id(number),
+        title,
+        facts: Vec::new(),
+        answers: vec![answer],
+        changed: None,
+        next: None,
+        beside: None,
+        parts,
+        parts_label: page.word("follow-parts"),
+    }
+}
+
+/// The first sentence as the answer, the others below it.
+fn answer(said: &[Message], picture: Option<Picture>, page: &Page) -> Answer {
+    let mut sentences = said.iter().map(|message| capital(&page.say(message)));
+    Answer {
+        asked: None,
+        note: None,
+        verdict: None,
+        sentence: sentences.next(),
+        picture,
+        plainly: sentences.collect(),
+        specialist: None,
+    }
+}
+
+/// A sentence that begins with what it is about begins with a capital letter.
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// What was found, the weightier first.
+fn findings(found: &[Finding], page: &Page) -> Option<Section> {
+    let mut items = Vec::new();
+    for weight in [Weight::MustSettle, Weight::HaveALook, Weight::Note] {
+        let own = found.iter().filter(|finding| finding.weight == weight);
+        items.extend(own.map(|finding| Item::said(page.say(&finding.message))));
+    }
+    section("beside", "follow-beside", list(ListOf::Sentences, items).into_iter().collect(), page)
+}
+
+/// A section; nothing where nothing stands in it.
+fn section(key: &'static str, heading: &str, blocks: Vec<Block>, page: &Page) -> Option<Section> {
+    (!blocks.is_empty()).then(|| Section { key, heading: page.word(heading), blocks })
+}
+
+/// Percentage points with their sign.
+fn points(difference: f64, places: u32, page: &Page) -> String {
+    let number = page.words.number(difference * 100.0, places);
+    if difference > 0.0 { format!("+{number}") } else { number }
+}
+
+fn ends(low: String, high: String, page: &Page) -> String {
+    page.say(&Message::new("between-ends").with("low", low).with("high", high))
+}
+
+fn chance(p: Option<f64>, page: &Page) -> String {
+    match p {
+        None => page.word("report-none"),
+        Some(p) if p < 0.0005 => "<0.001".to_owned(),
+        Some(p) => page.words.number(p, 3),
+    }
+}
+
+fn points_said(page: &Page) -> Block {
+    paragraph(page.word("points-of-cover"))
+}

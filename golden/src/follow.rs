@@ -156,7 +156,7 @@ fn reader_rows(table: &mut Table, inputs: &mut Inputs, site: u64) {
     let (first, second): (Vec<Stretch>, Vec<Stretch>) = patches(2).into_iter().unzip();
     let both = matched(&first, &second);
     table.row(format_args!("readers {site} both"), both.both.len());
-    for habit in habits(&[Sheets { first, second, first_dead: Vec::new() }]) {
+    for habit in habits(&[Sheets { first, second, ..Sheets::default() }]) {
         let way = match habit {
             Habit::Wider(way) | Habit::Narrower(way) | Habit::TapeOff(way) => way.nanometres(),
             _ => 0,

@@ -5,6 +5,7 @@
 mod call;
 
 use call::tautline;
+use std::fmt::Write;
 use std::process::Output;
 
 fn text(output: &Output) -> String {
@@ -69,4 +70,25 @@ fn a_trend_needs_four_visits() {
     let printed = text(&tautline(&["trend", "-", "--count", "SHRB"], &years(6)));
     assert!(printed.contains("Canopy cover rises by about 5.00 points a year over 6 visits"), "{printed}");
     assert!(printed.contains("0.003"), "{printed}");
+}
+
+/// Four lines of 10 m: reader B has 1, 1, 1 and 4 points more. Within 2 points lie three of four, and nine of ten are wanted; within 4
+/// points all four. By hand.
+#[test]
+fn ready_by_the_offices_own_tolerance() {
+    let mut sheet = HEADING.to_owned();
+    for (line, more) in [1.0, 1.0, 1.0, 4.0].iter().enumerate() {
+        for (reader, pass, stop) in [("reader A", 1, 2.0), ("reader B", 2, 2.0 + more / 10.0)] {
+            writeln!(sheet, "Invented,{line},10 m,2026-06-01,{reader},{pass},SHRB,1,{stop}").unwrap();
+        }
+    }
+    let asked =
+        |tolerance| text(&tautline(&["agree", "-", "--count", "SHRB", "--tolerance", tolerance], &sheet));
+    let strict = asked("2 %");
+    assert!(
+        strict.contains("To practise, by your tolerance of 2.0 points: 3 of 4 lines lie within it"),
+        "{strict}"
+    );
+    let wide = asked("4 %");
+    assert!(wide.contains("Ready by your tolerance of 4.0 points: 4 of 4 lines lie within it."), "{wide}");
 }

@@ -5,6 +5,7 @@
 mod call;
 
 use call::tautline;
+use std::fmt::Write;
 use std::process::Output;
 
 fn text(output: &Output) -> String {
@@ -201,4 +202,34 @@ fn what_makes_no_sense_is_refused() {
     let nothing = tautline(&BETWEEN, &sheet(&[("1", "2022-06-01", "reader A", "1", "2")]));
     assert_eq!(nothing.status.code(), Some(3));
     assert!(text(&nothing).contains("No site was read in both 2022 and 2026."));
+}
+
+/// Reader B reads 1, 2 and 3 points more than reader A on the three lines that both read in 2026: 2 points, s = 1, SE = 1/√3 = 0.577 with
+/// 2 degrees of freedom. The change of 11.667 points with SE 1.667 and 2 degrees of freedom becomes 9.667; SE = √(1.667² + 0.577²) = 1.764,
+/// degrees of freedom (by Welch) 3.1111²/(2.7778²/2 + 0.3333²/2) = 2.473, so t(0.95) lies between those of 2 and 3 degrees, 2.920 and 2.353:
+/// the reach is between 4.15 and 5.15 points. By hand.
+#[test]
+fn unlike_readers_are_taken_off_where_both_read_the_same_lines() {
+    let mut sheet = sheet(&[
+        ("1", "2022-06-01", "reader A", "1", "2"),
+        ("2", "2022-06-01", "reader A", "3", "5"),
+        ("3", "2022-06-02", "reader A", "4", "7"),
+        ("1", "2026-06-01", "reader B", "1", "3"),
+        ("2", "2026-06-03", "reader B", "3", "6.5"),
+        ("3", "2026-06-02", "reader B", "3", "7"),
+    ]);
+    let not_measured = text(&tautline(&BETWEEN, &sheet));
+    assert!(not_measured.contains("who have not read two lines in common"), "{not_measured}");
+    for (line, more) in [("7", 1.0), ("8", 2.0), ("9", 3.0)] {
+        for (day, reader, stop) in [(5, "reader A", 2.0), (6, "reader B", 2.0 + more / 10.0)] {
+            writeln!(sheet, "Elsewhere,{line},10 m,2026-06-0{day},{reader},SHRB,1,{stop}").unwrap();
+        }
+    }
+    let printed = text(&tautline(&BETWEEN, &sheet));
+    let said = "reader B reads 2.0 points more than reader A on the 3 lines that both read. With that taken off, and its own doubt put in, \
+                the change is +9.7 points, between ";
+    assert!(printed.contains(said), "{printed}");
+    let believed: f64 =
+        printed.split("A change of less than ").nth(1).unwrap().split(' ').next().unwrap().parse().unwrap();
+    assert!((4.15..5.15).contains(&believed), "{believed}");
 }

@@ -21,8 +21,8 @@
 #![forbid(unsafe_code)]
 
 mod axis;
-pub mod costs;
 pub mod control;
+pub mod costs;
 pub mod cover;
 pub mod curve;
 mod frame;

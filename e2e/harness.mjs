@@ -132,5 +132,5 @@ export const SCREENS = {
 
 export async function show(page, hash) {
   await page.goto(new URL(hash, page.url()).href);
-  await page.locator("main h1, main h2, main p").first().waitFor();
+  await page.locator("main :is(h1, h2, p):visible").first().waitFor();
 }

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { show } from "../harness.mjs";
 
-const SHEET = `site,line,line length,species,start (ft),stop (ft)
+const SHEET = `site,line,line length,species,start (decimal ft),stop (decimal ft)
 Rim Draw (invented),1,100 ft,ATCA,12.0,14.5
 Rim Draw (invented),1,100 ft,ATCA,20.0,2l.5
 Rim Draw (invented),2,100 ft,KRLA,3.0,4.0

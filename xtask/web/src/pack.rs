@@ -32,7 +32,8 @@ pub(crate) fn pack(out: &Path, made: &[String]) -> Done<String> {
         first += sent;
     }
     let _ = write!(said, "the first load transfers {first} bytes packed; wanted are {WANTED} at most");
-    if first > MOST {
+    // the build with the suite of the store is given out to nobody
+    if first > MOST && !out.ends_with("web-conformance") {
         return Err(format!("{said}\nMore than the {MOST} of before: look for what grew."));
     }
     Ok(said)

@@ -27,14 +27,18 @@ pub(crate) fn sheet(body: String, style: String) -> impl IntoView {
 fn within(style: &str) -> String {
     let own_colours = |line: &&str| line.contains(":root{") && !line.contains("print");
     let kept: Vec<&str> = style.lines().filter(|line| !own_colours(line)).collect();
-    kept.join("\n").replace(":root{", ":host{").replace("body{", ":host{")
+    kept.join("\n")
+        .replace(":root{", ":host{")
+        .replace("body{", ":host{")
+        .replace("main,footer{", "article,footer{")
 }
 
-/// The body under the theme that a person chose: a selector outside the tree doesn't reach its pictures.
+/// The body, which is the main thing of its own page and one among others here, under the theme that a person chose: a selector outside the tree doesn't reach its pictures.
 fn themed(body: &str) -> String {
+    let body = body.replace("<main id=\"main\">", "<article>").replace("</main>", "</article>");
     let root = document().document_element();
     let theme = root.and_then(|root| root.get_attribute("data-theme"));
-    theme.map_or_else(|| body.to_owned(), |theme| format!("<div data-theme=\"{theme}\">{body}</div>"))
+    theme.map_or_else(|| body.clone(), |theme| format!("<div data-theme=\"{theme}\">{body}</div>"))
 }
 
 fn show(place: &Element, body: &str, style: &str) -> Result<(), JsValue> {

@@ -2,7 +2,7 @@
 
 use crate::exit::Exit;
 use crate::progress::Progress;
-use crate::{demo, follow, here::Here, inputs, notebook, plan, show};
+use crate::{demo, follow, here::Here, inputs, notebook, plan, practice, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::confidence::Method;
@@ -118,6 +118,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommands(notebook::commands(words))
         .subcommand(demo)
         .subcommand(plan::command(words, shared(sub("effort", "help-plan-effort"))))
+        .subcommand(practice::command(words))
         .subcommand(sub("protocols", "help-protocols"))
         .subcommand(completions)
         .subcommand(sub("man", "help-man"));
@@ -147,6 +148,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
         Some(("sheet", asked)) => sheet(asked, words),
         Some(("demo", asked)) => write_demo(asked, words),
         Some(("plan", asked)) => plan::run(asked, words),
+        Some(("practice", asked)) => practice::run(asked, words),
         Some(("protocols", _)) => {
             show::protocols(words);
             Ok(Exit::Well)

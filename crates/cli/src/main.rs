@@ -8,6 +8,7 @@ mod here;
 mod inputs;
 mod notebook;
 mod plan;
+mod practice;
 mod progress;
 #[cfg(feature = "serve")]
 mod serve;

@@ -9,6 +9,7 @@
 //! | readings, lines, plants, strata, goals | [`delimited`] |
 //! | typed sheets in and out | [`sheet`] |
 //! | canopy of thousands of sites, rows never kept | [`stream`] |
+//! | sheets of learners and experts | [`practice`] |
 //! | protocols as small readable files, and the shipped ones | [`protocol`] |
 //! | delimited text out | [`table`] |
 //! | a site's boundary in, a layout out | [`geojson`] |
@@ -20,6 +21,7 @@ pub mod geojson;
 pub mod headings;
 pub mod laid;
 pub mod limits;
+pub mod practice;
 pub mod protocol;
 pub mod sheet;
 pub mod shown;

@@ -14,6 +14,7 @@
 //! | formulas and arithmetic | `work` |
 //! | the methods paragraph | `methods` |
 //! | every reading | `readings` |
+//! | the coach's paper, and a class's marks | `practice` |
 //! | cautions, files, fingerprint | `foot` |
 //! | what a crew carries | [`packet`] |
 //! | trends, changes, readers side by side | `follow` |
@@ -32,6 +33,7 @@ pub mod packet;
 mod page;
 mod pictures;
 mod plain;
+mod practice;
 mod readings;
 mod shown;
 mod site;
@@ -42,6 +44,7 @@ mod work;
 mod years;
 
 pub use follow::{agree_page, change_page, trend_page};
+pub use practice::{practice_class, practice_line, practice_set, sheet_sentences};
 pub use telling::{Reader, Telling};
 
 use core::cmp::Reverse;

@@ -23,7 +23,7 @@ pub fn arithmetic(input: &Input, result: &LineResult) -> Vec<Message> {
     let notation = result.notation(input);
     let line_notation = if result.is_partly_read() { notation } else { result.length.notation() };
     let work = worked(&terms(input, result), result.read, line_notation, PLACES);
-    let mut said = messages(&work, &write(result.read, line_notation));
+    let mut said = worked_out(&work, &write(result.read, line_notation));
     if result.recording == Recording::Positions {
         said.push(Message::new("work-overlap"));
     }
@@ -58,7 +58,8 @@ fn terms(input: &Input, result: &LineResult) -> Vec<Term> {
         .collect()
 }
 
-fn messages(work: &Worked, line: &str) -> Vec<Message> {
+/// A working said line by line; `line` is the line as given.
+pub fn worked_out(work: &Worked, line: &str) -> Vec<Message> {
     let mut said: Vec<Message> = work
         .groups
         .iter()

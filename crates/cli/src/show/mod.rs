@@ -9,6 +9,7 @@ mod notebook;
 mod openings;
 mod paper;
 mod plan;
+mod practice;
 mod readers;
 mod sentences;
 mod sites;
@@ -23,6 +24,7 @@ pub(crate) use notebook::{
     actions, conflicts, devices, findings_too, imported, joined, record_history, records,
 };
 pub(crate) use plan::{effort, sequential};
+pub(crate) use practice::{practice_class, practice_drill, practice_line, practice_sheets};
 pub(crate) use readers::{agreements, json_agree};
 pub(crate) use sites::{csv_sites, json_sites, sites};
 pub(crate) use trend::{json_trend, trends};

@@ -1,6 +1,6 @@
 //! Marks: what a sheet earns for its edges, its species, its cover and its arithmetic.
 
-use super::exercise::Exercise;
+use super::exercise::{Exercise, SPECIES};
 use super::sheet::LearnerSheet;
 use crate::message::{Message, Value};
 use tautline_engine::length::{Length, Notation};
@@ -114,6 +114,8 @@ pub struct Marked {
     pub group: String,
     /// The line.
     pub line: String,
+    /// The codes of the line's species, by their numbers.
+    pub codes: Vec<String>,
     /// How the tape is numbered, for showing lengths.
     pub notation: Notation,
     /// Intercept by intercept, where places were written.
@@ -143,6 +145,7 @@ struct Against<'a> {
     facts: Facts,
     measure: Measure,
     notation: Notation,
+    codes: Vec<String>,
 }
 
 /// Marks a sheet of an exercise. `recogniser` is the exercise's own, made once for all its learners.
@@ -158,6 +161,7 @@ pub fn mark(sheet: &LearnerSheet, exercise: &Exercise, marking: &Marking, recogn
         facts: exercise.line.facts(),
         measure: exercise.measure(tolerance),
         notation: exercise.tape.notation(),
+        codes: SPECIES.iter().map(|(code, ..)| (*code).to_owned()).collect(),
     };
     let mut marked = of(sheet, &against, marking, Exercise::species);
     if sheet.has_edges() {
@@ -181,6 +185,7 @@ pub fn mark_real(
         facts: Facts::default(),
         measure,
         notation: key.notation,
+        codes: key.codes.clone(),
     };
     of(sheet, &against, marking, |code| key.species(code))
 }
@@ -242,6 +247,7 @@ fn of(
         name: sheet.name.clone(),
         group: sheet.group.clone(),
         line: sheet.line.clone(),
+        codes: against.codes.clone(),
         notation: against.notation,
         graded,
         lengths,
@@ -259,14 +265,15 @@ fn count(number: usize) -> f64 {
 }
 
 /// A mark in words: which intercept, how it was read, and which rule explains it.
-pub fn told(mark: &Mark, notation: Notation) -> Message {
+pub fn told(mark: &Mark, codes: &[String], notation: Notation) -> Message {
     let rows = if mark.key.is_empty() { &mark.read } else { &mark.key };
     let start = rows.iter().map(|row| row.stretch.start()).min().unwrap_or_default();
     let stop = rows.iter().map(|row| row.stretch.stop()).max().unwrap_or_default();
     let read_start = mark.read.iter().map(|row| row.stretch.start()).min().unwrap_or_default();
     let read_stop = mark.read.iter().map(|row| row.stretch.stop()).max().unwrap_or_default();
     let because = mark.because.map_or(Value::from(""), |because| Value::from(reason(because, notation)));
-    let species = rows.first().and_then(|row| row.species);
+    let species = rows.first().and_then(|row| row.species).and_then(|species| usize::try_from(species).ok());
+    let code = species.and_then(|species| codes.get(species));
     Message::new(match mark.found {
         Found::Right => "practice-row-right",
         Found::StartOff => "practice-row-start-off",
@@ -278,7 +285,7 @@ pub fn told(mark: &Mark, notation: Notation) -> Message {
         Found::Missed => "practice-row-missed",
         Found::Invented => "practice-row-invented",
     })
-    .with("species", Exercise::code(species))
+    .with("species", code.map_or("", String::as_str))
     .with("start", Value::Length(start, notation))
     .with("stop", Value::Length(stop, notation))
     .with("read-start", Value::Length(read_start, notation))

@@ -270,7 +270,7 @@ pub fn grade_output(
             .map(|mark| InterceptOutput {
                 found: mark.found.code(),
                 because: mark.because.map(tautline_engine::practice::grade::Because::code),
-                text: say(&told(mark, one.notation)),
+                text: say(&told(mark, &one.codes, one.notation)),
             })
             .collect(),
         mistake: one.named.as_ref().map(|named| mistake(named.mistake, named)),

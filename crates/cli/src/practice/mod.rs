@@ -1,0 +1,144 @@
+//! `tautline practice`: lines with a key, sheets beside it, drills, paper for a class.
+
+mod class;
+mod drill;
+mod line;
+
+use crate::call::{not_a_number, unwritable};
+use crate::exit::Exit;
+use crate::show;
+use clap::{Arg, ArgAction, ArgMatches, Command};
+use tautline_engine::length::{DecimalMark, Length};
+use tautline_engine::practice::level::Level;
+use tautline_survey::measure::Measure;
+use tautline_survey::message::Message;
+use tautline_survey::practice::{Exercise, Marking, TapeKind};
+use tautline_survey::protocol::Protocol;
+use tautline_words::Words;
+
+type Refusal = (String, Exit);
+
+/// The command.
+pub(crate) fn command(words: &Words) -> Command {
+    Command::new("practice")
+        .about(words.word("help-practice"))
+        .subcommand_required(true)
+        .arg_required_else_help(true)
+        .subcommand(line::command(words))
+        .subcommand(line::set_command(words))
+        .subcommand(class::grade_command(words))
+        .subcommand(class::class_command(words))
+        .subcommand(drill::command(words))
+}
+
+/// Does what was asked.
+pub(crate) fn run(asked: &ArgMatches, words: &Words) -> crate::call::Done {
+    match asked.subcommand() {
+        Some(("line", asked)) => line::line(asked, words),
+        Some(("set", asked)) => line::set(asked, words),
+        Some(("grade", asked)) => class::grade(asked, words),
+        Some(("class", asked)) => class::class(asked, words),
+        Some((_, asked)) => drill::drill(asked, words),
+        None => Ok(Exit::NotUnderstood),
+    }
+}
+
+fn option(words: &Words, name: &'static str, value: &'static str, help: &str) -> Arg {
+    Arg::new(name).long(name).value_name(value).help(words.word(help))
+}
+
+fn flag(words: &Words, name: &'static str, help: &str) -> Arg {
+    Arg::new(name).long(name).help(words.word(help)).action(ArgAction::SetTrue)
+}
+
+/// What says which line is meant, apart from its level and number.
+fn with_tape(command: Command, words: &Words) -> Command {
+    command
+        .arg(option(words, "length", "LENGTH", "help-practice-length"))
+        .arg(option(words, "tape", "HOW", "help-practice-tape").value_parser([
+            "ft-in",
+            "decimal-ft",
+            "metric",
+        ]))
+        .arg(option(words, "protocol", "FILE|NAME", "help-protocol"))
+}
+
+/// How lines are drawn and read.
+struct Laid {
+    length: Length,
+    tape: TapeKind,
+    protocol: Protocol,
+}
+
+impl Laid {
+    fn of(asked: &ArgMatches, words: &Words) -> Result<Self, Refusal> {
+        let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
+        let tape = text("tape").and_then(TapeKind::from_word).unwrap_or(TapeKind::FeetAndInches);
+        let length = match text("length") {
+            None => tape.usual_length(),
+            Some(found) => Measure::read(found, None, DecimalMark::Point)
+                .map(|measure| measure.length())
+                .ok()
+                .filter(|length| *length > tape.notation().step() && *length <= LONGEST)
+                .ok_or_else(|| not_a_number(found, "--length", words))?,
+        };
+        let name = text("protocol").unwrap_or(USUAL);
+        Ok(Self { length, tape, protocol: crate::call::protocol_named(name, words)? })
+    }
+
+    fn exercise(&self, level: Level, number: u64) -> Exercise {
+        Exercise::draw(level, number, self.length, self.tape, self.protocol.clone())
+    }
+}
+
+/// The shipped protocol that practice is read under where nobody says.
+const USUAL: &str = "live-canopy-2.5in";
+/// A practice line is no longer than this: a kilometre would fill a book.
+const LONGEST: Length = Length::from_nanometres(200_000_000_000);
+
+fn whole(asked: &ArgMatches, name: &'static str, usual: u64, words: &Words) -> Result<u64, Refusal> {
+    asked.get_one::<String>(name).map_or(Ok(usual), |found| {
+        found.trim().parse().map_err(|_| not_a_number(found, &format!("--{name}"), words))
+    })
+}
+
+fn level(asked: &ArgMatches, words: &Words) -> Result<Level, Refusal> {
+    let Some(found) = asked.get_one::<String>("level") else { return Ok(Level::One) };
+    let level = found.trim().parse().ok().and_then(Level::from_number);
+    let refused = || Message::new("practice-option-level").with("found", found.as_str());
+    level.ok_or_else(|| (words.say(&refused()), Exit::NotUnderstood))
+}
+
+/// The marks as typed, or the example's.
+fn marking(asked: &ArgMatches, words: &Words) -> Result<Marking, Refusal> {
+    let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
+    let refused =
+        |code, found: &str| (words.say(&Message::new(code).with("found", found)), Exit::NotUnderstood);
+    let mut marking = Marking::example();
+    if let Some(found) = text("bands") {
+        marking.bands = Marking::read_bands(found).ok_or_else(|| refused("practice-option-bands", found))?;
+    }
+    if let Some(found) = text("marks") {
+        let numbers: Option<Vec<f64>> = found
+            .split([',', ';'])
+            .map(|part| part.trim().parse().ok().filter(|n| (0.0..=1000.0).contains(n)))
+            .collect();
+        let Some([edges, species, arithmetic]) = numbers.as_deref() else {
+            return Err(refused("practice-option-marks", found));
+        };
+        (marking.edges, marking.species, marking.arithmetic) = (*edges, *species, *arithmetic);
+    }
+    if let Some(found) = text("tolerance") {
+        let read = Measure::read(found, None, DecimalMark::Point);
+        marking.tolerance = Some(read.map_err(|_| not_a_number(found, "--tolerance", words))?.length());
+    }
+    // whoever typed the bands has their year's rules
+    marking.example = text("bands").is_none();
+    Ok(marking)
+}
+
+fn write_page(file: &str, page: &str, words: &Words) -> Result<(), Refusal> {
+    std::fs::write(file, page).map_err(|error| unwritable(file, &error, words))?;
+    show::aside(&words.say(&Message::new("practice-written").with("file", file)));
+    Ok(())
+}

@@ -1,0 +1,419 @@
+//! The coach's paper: practice lines to read, their keys apart, sheets, tally, protests, placards, and a class's marks.
+
+use crate::html::style;
+use crate::markup::{around, escape, text};
+use tautline_engine::length::{Length, Unit, write};
+use tautline_engine::practice::line::{Other, parallax};
+use tautline_engine::practice::mistake::Mistake;
+use tautline_engine::work::{self, rounded_ratio};
+use tautline_figures::practice::{Sight, Strips, Words as Marks, draw_line, draw_sight};
+use tautline_figures::{Frame, Palette};
+use tautline_survey::message::{Message, Value};
+use tautline_survey::practice::{
+    Class, Exercise, Marked, Marking, SPECIES, TapeKind, cost_of_mistakes, told,
+};
+use tautline_words::Words;
+
+const STYLE: &str = include_str!("practice.css");
+
+/// One line to look at, with its key where it is wanted.
+pub fn practice_line(exercise: &Exercise, with_key: bool, words: &Words) -> String {
+    let title = words.say(&Message::new("practice-title").with("line", exercise.name()));
+    let mut body = text("h1", &title) + &about(exercise, words) + &drawing(exercise, words);
+    if with_key {
+        body += &key(exercise, words);
+    }
+    page(&title, &body, words)
+}
+
+/// A set of lines for a class: each with its sheet, the tally, protests and placards, and the keys on sheets of their own.
+///
+/// # Example
+/// ```
+/// use tautline_engine::{length::{Length, Unit}, practice::level::Level};
+/// use tautline_survey::{practice::{Exercise, TapeKind}, protocol::Protocol};
+/// let ten = Length::from_units(10, Unit::Metre);
+/// let line = Exercise::draw(Level::Two, 3, ten, TapeKind::Metric, Protocol::default());
+/// let page = tautline_report::practice_set(&[line], &tautline_words::Words::english());
+/// assert!(page.contains("Keys: keep apart"));
+/// ```
+pub fn practice_set(exercises: &[Exercise], words: &Words) -> String {
+    let title = words.word("practice-set-title");
+    let mut body = text("h1", &title) + &text("p", &words.word("practice-set-about"));
+    body += &text("p", &words.word("practice-set-cautions"));
+    for exercise in exercises {
+        let heading = words.say(&Message::new("practice-title").with("line", exercise.name()));
+        body += &around(
+            "section class=\"own\"",
+            &(text("h2", &heading) + &about(exercise, words) + &drawing(exercise, words)),
+        );
+        body += &around("section class=\"own\"", &blank_sheet(exercise, words));
+    }
+    body += &sight(words);
+    let names: Vec<String> = exercises.iter().map(Exercise::name).collect();
+    body += &tally(&names, words);
+    for name in &names {
+        body += &placard(name, words);
+    }
+    let mut keys = text("h2", &words.word("practice-set-keys"));
+    keys += &exercises
+        .iter()
+        .map(|exercise| around("section class=\"key\"", &key(exercise, words)))
+        .collect::<String>();
+    body += &around("section class=\"own\"", &keys);
+    page(&title, &body, words)
+}
+
+/// A class's marks: places, groups, what cost marks, and every sheet intercept by intercept.
+pub fn practice_class(
+    class: &Class,
+    marked: &[Marked],
+    marking: &Marking,
+    best: usize,
+    words: &Words,
+) -> String {
+    let title = words.word("practice-class-title");
+    let mut body = text("h1", &title);
+    if marking.example {
+        body += &text("p class=\"about\"", &words.word("practice-example-marks"));
+    }
+    let number = |number: f64| words.number(number, 1);
+    let place = |place: usize, tied: bool| {
+        if tied { format!("{place} ({})", words.word("practice-tied")) } else { place.to_string() }
+    };
+    let learners = class.learners.iter().map(|one| {
+        let lines: Vec<String> =
+            one.lines.iter().map(|(line, marks)| format!("{line}: {}", number(*marks))).collect();
+        vec![
+            place(one.place, one.tied),
+            one.name.clone(),
+            one.group.clone(),
+            lines.join(", "),
+            number(one.marks),
+        ]
+    });
+    let columns = ["place", "name", "group", "lines", "marks"]
+        .map(|name| words.word(&format!("practice-column-{name}")));
+    body += &table(&title, &columns, learners.collect());
+    if !class.groups.is_empty() {
+        let columns = [
+            words.word("practice-column-place"),
+            words.word("practice-column-group"),
+            words.say(&Message::new("practice-column-best").with("best", best)),
+            words.word("practice-column-all"),
+        ];
+        let groups = class.groups.iter();
+        let groups = groups
+            .map(|one| vec![place(one.place, one.tied), one.name.clone(), number(one.best), number(one.all)]);
+        body += &table(&words.word("practice-groups-title"), &columns, groups.collect());
+    }
+    if !class.mistakes.is_empty() {
+        let columns =
+            ["mistake", "sheets", "lost"].map(|name| words.word(&format!("practice-column-{name}")));
+        let rows = class
+            .mistakes
+            .iter()
+            .map(|(code, sheets, lost)| vec![words.word(code), sheets.to_string(), number(*lost)]);
+        body += &text("p", &words.word("practice-mistakes-about"));
+        body += &table(&words.word("practice-mistakes-title"), &columns, rows.collect());
+    }
+    for one in marked {
+        body += &around("section", &sheet(one, marking, words));
+    }
+    page(&title, &body, words)
+}
+
+/// One sheet's marks in words.
+fn sheet(one: &Marked, marking: &Marking, words: &Words) -> String {
+    let title =
+        Message::new("practice-sheet-title").with("name", one.name.as_str()).with("line", one.line.as_str());
+    let mut inner = text("h3", &words.say(&title));
+    inner +=
+        &sheet_sentences(one, marking).iter().map(|said| text("p", &words.say(said))).collect::<String>();
+    let rows = one.graded.iter().flat_map(|graded| &graded.marks);
+    let rows: String =
+        rows.map(|mark| text("li", &words.say(&told(mark, &one.codes, one.notation)))).collect();
+    if rows.is_empty() { inner } else { inner + &around("ul", &rows) }
+}
+
+/// What is said of a sheet as a whole: cover, arithmetic, marks, and the habit that would explain it.
+pub fn sheet_sentences(one: &Marked, marking: &Marking) -> Vec<Message> {
+    let share = |share: f64| Value::Share(share, 1);
+    let number = |number: f64| Value::Number(number, 1);
+    let mut said = vec![
+        Message::new("practice-sheet-cover")
+            .with("rows", share(one.rows))
+            .with("key", share(one.key))
+            .with("off", number((one.rows - one.key).abs() * 100.0)),
+    ];
+    if let Some(stated) = &one.stated {
+        let code = if one.sums_up == Some(true) { "practice-sums-up" } else { "practice-sums-up-not" };
+        said.push(Message::new(code).with("stated", stated.as_str()).with("rows", share(one.rows)));
+    }
+    if !one.lengths.is_empty() {
+        let right = one.lengths.iter().filter(|mark| mark.right).count();
+        said.push(Message::new("practice-lengths-right").with("right", right).with("all", one.lengths.len()));
+    }
+    if let Some(named) = &one.named {
+        said.push(
+            Message::new("practice-named")
+                .with("explained", named.faults - named.left)
+                .with("faults", named.faults)
+                .with("mistake", Value::Word(named.mistake.code())),
+        );
+        if !named.alike.is_empty() {
+            let alike = named.alike.iter().map(|one| Value::Word(one.code())).collect();
+            said.push(Message::new("practice-alike").with("alike", Value::List(alike)));
+        }
+    }
+    let parts = one.parts;
+    said.push(
+        Message::new("practice-marks")
+            .with("all", number(parts.all()))
+            .with("most", number(marking.most()))
+            .with("edges", number(parts.edges))
+            .with("species", number(parts.species))
+            .with("cover", number(parts.cover))
+            .with("arithmetic", number(parts.arithmetic)),
+    );
+    said
+}
+
+fn page(title: &str, body: &str, words: &Words) -> String {
+    let head = format!(
+        "<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n{}{}",
+        text("title", title),
+        around("style", &(style() + STYLE)),
+    );
+    format!(
+        "<!DOCTYPE html>\n<html lang=\"{}\">\n{}{}</html>\n",
+        escape(words.language()),
+        around("head", &head),
+        around("body", &around("main id=\"main\"", body))
+    )
+}
+
+fn about(exercise: &Exercise, words: &Words) -> String {
+    let rules = if exercise.protocol.name.is_empty() { "–" } else { exercise.protocol.name.as_str() };
+    let said = Message::new("practice-line-about")
+        .with("length", length(exercise))
+        .with("level", exercise.level.number().to_string())
+        .with("protocol", rules);
+    let mut about = text("p", &words.say(&said));
+    if exercise.line.slope > 0 {
+        let slope = Message::new("practice-line-slope").with("slope", exercise.line.slope.to_string());
+        about += &text("p", &words.say(&slope));
+    }
+    about + &text("p class=\"quiet\"", &words.word("practice-made-up"))
+}
+
+/// The line's length without needless decimals.
+fn length(exercise: &Exercise) -> String {
+    let unit = if exercise.tape == TapeKind::Metric { Unit::Metre } else { Unit::Foot };
+    let number = work::exact_decimal(exercise.line.length, unit);
+    format!("{number}\u{a0}{}", unit.symbol())
+}
+
+/// The drawing, wide and narrow, in pieces that fit a sheet of paper.
+fn drawing(exercise: &Exercise, words: &Words) -> String {
+    const STRIPS_UNDER_A_HEADING: i64 = 2;
+    const STRIPS_ON_A_SHEET: i64 = 3;
+    let each = match exercise.tape {
+        TapeKind::Metric => Length::from_units(150, Unit::Centimetre),
+        TapeKind::FeetAndInches | TapeKind::DecimalFeet => Length::from_units(60, Unit::Inch),
+    };
+    let times = |number: i64| Length::from_nanometres(each.nanometres() * number);
+    let mut drawn = String::new();
+    let mut from = Length::ZERO;
+    let mut strips = STRIPS_UNDER_A_HEADING;
+    while from < exercise.line.length {
+        let to = (from + times(strips)).min(exercise.line.length);
+        let part = Part { from, to, each };
+        let third = Length::from_nanometres(each.nanometres() / 3);
+        let narrow = piece(exercise, &Part { each: third, ..part }, (360, "narrow"), words);
+        drawn +=
+            &around("figure class=\"strips\"", &(piece(exercise, &part, (720, "wide"), words) + &narrow));
+        from = to;
+        strips = STRIPS_ON_A_SHEET;
+    }
+    drawn
+}
+
+/// From where to where of a line is drawn, and how much of it in one strip.
+#[derive(Clone, Copy)]
+struct Part {
+    from: Length,
+    to: Length,
+    each: Length,
+}
+
+fn piece(exercise: &Exercise, part: &Part, (width, name): (u16, &str), words: &Words) -> String {
+    let marks = Marks {
+        species: SPECIES.iter().map(|(code, common, _)| format!("{code} {common}")).collect(),
+        dead: words.word("practice-dead"),
+        others: Other::ALL.map(|other| words.word(other.code())),
+        edge: words.word("practice-edge"),
+    };
+    let Part { from, to, each } = *part;
+    let strips = Strips { line: &exercise.line, from, to, each, words: marks };
+    let start = work::exact_decimal(from, Unit::Millimetre);
+    let frame = Frame {
+        title: words.say(&Message::new("practice-drawing-title").with("line", exercise.name())),
+        description: words.say(
+            &Message::new("practice-drawing-about")
+                .with("length", length(exercise))
+                .with("species", exercise.line.species.to_string()),
+        ),
+        ..Frame::new(&format!("line-{}-{start}-{name}", exercise.name()), width, Palette::screen())
+    };
+    around(&format!("div class=\"{name}\""), &draw_line(&strips, &frame))
+}
+
+/// The key: its rows, its cover, the arithmetic's ends, and what each habit would cost.
+fn key(exercise: &Exercise, words: &Words) -> String {
+    let notation = exercise.tape.notation();
+    let show = |length: Length| words.value(&Value::Length(length, notation));
+    let rows = exercise.key().into_iter().map(|row| {
+        vec![
+            Exercise::code(row.species).to_owned(),
+            show(row.stretch.start()),
+            show(row.stretch.stop()),
+            show(row.stretch.length()),
+        ]
+    });
+    let columns =
+        ["species", "start", "stop", "length"].map(|name| words.word(&format!("practice-column-{name}")));
+    let title = words.say(&Message::new("practice-key-title").with("line", exercise.name()));
+    let (canopy, sum) = exercise.key_lengths();
+    let percent = |length: Length| {
+        rounded_ratio(length.nanometres().saturating_mul(100), exercise.line.length.nanometres(), 1)
+            + "\u{a0}%"
+    };
+    let cover = Message::new("practice-key-cover").with("canopy", percent(canopy)).with("sum", percent(sum));
+    let costs = costs(exercise, words);
+    table(&title, &columns, rows.collect()) + &text("p", &words.say(&cover)) + &costs
+}
+
+fn costs(exercise: &Exercise, words: &Words) -> String {
+    let rule = exercise.protocol.rule().0;
+    let mut kinds: Vec<Mistake> = Vec::new();
+    let ten = |step: i64| Length::from_nanometres(exercise.line.step().nanometres() * step);
+    kinds.extend([Mistake::LeavesGapsOpen, Mistake::CountsDead, Mistake::MissesOverlap, Mistake::WholeCrown]);
+    kinds.extend([
+        Mistake::FromBeside(20),
+        Mistake::FromBehind(20),
+        Mistake::TapeOff(ten(6)),
+        Mistake::Rounds(ten(12)),
+    ]);
+    kinds.extend([
+        Mistake::ClosesGaps(rule.gap.limit + rule.gap.limit),
+        Mistake::LeavesOutSmall(Length::from_units(30, Unit::Centimetre)),
+    ]);
+    kinds.extend(Other::ALL.map(Mistake::Counts));
+    let rows: Vec<Vec<String>> = cost_of_mistakes(exercise, &Marking::example(), &kinds)
+        .into_iter()
+        .map(|(mistake, lost)| {
+            let with =
+                mistake.length().map(|length| format!(" ({})", write(length, exercise.tape.notation())));
+            let with = with
+                .or_else(|| mistake.degrees().map(|degrees| format!(" ({degrees}°)")))
+                .unwrap_or_default();
+            vec![words.word(mistake.code()) + &with, words.number(lost, 1)]
+        })
+        .collect();
+    if rows.is_empty() {
+        return String::new();
+    }
+    let columns = ["mistake", "lost"].map(|name| words.word(&format!("practice-column-{name}")));
+    table(&words.word("practice-cost-title"), &columns, rows)
+        + &text("p class=\"quiet\"", &words.word("practice-example-marks"))
+}
+
+/// An empty sheet to write on.
+fn blank_sheet(exercise: &Exercise, words: &Words) -> String {
+    const ROWS: usize = 22;
+    let title = words.say(&Message::new("practice-set-sheet").with("line", exercise.name()));
+    let columns =
+        ["species", "start", "stop", "length"].map(|name| words.word(&format!("practice-column-{name}")));
+    let name = text("p class=\"write\"", &words.word("practice-set-name"));
+    let last = text("p class=\"write\"", &words.word("practice-set-total"))
+        + &text("p class=\"write\"", &words.word("practice-set-percent"));
+    name + &blank(&title, &columns, ROWS) + &last
+}
+
+/// Tally and protests.
+fn tally(lines: &[String], words: &Words) -> String {
+    let mut columns = vec![words.word("practice-column-group"), words.word("practice-column-name")];
+    columns.extend(lines.iter().cloned());
+    columns.push(words.word("practice-column-marks"));
+    let protests: Vec<String> =
+        words.word("practice-set-protest-columns").split(", ").map(str::to_owned).collect();
+    let tally = blank(&words.word("practice-set-tally"), &columns, 20);
+    let protests = blank(&words.word("practice-set-protests"), &protests, 10);
+    around("section class=\"own\"", &tally) + &around("section class=\"own\"", &protests)
+}
+
+fn placard(line: &str, words: &Words) -> String {
+    let title = words.say(&Message::new("practice-set-placard").with("line", line));
+    around(
+        "section class=\"own placard\"",
+        &(text("h2", &title) + &text("p", &words.word("practice-set-placard-about"))),
+    )
+}
+
+/// Why the reading depends on where you stand.
+fn sight(words: &Words) -> String {
+    let height = Length::from_units(60, Unit::Centimetre);
+    let degrees = 20.0;
+    let off = parallax(height, degrees) * 100.0;
+    let shown = |code: &'static str| {
+        Message::new(code)
+            .with("height", "60\u{a0}cm")
+            .with("degrees", "20")
+            .with("off", format!("{}\u{a0}cm", words.number(off, 0)))
+    };
+    let sight = Sight {
+        height,
+        degrees,
+        height_words: words.say(&shown("practice-sight-height")),
+        angle_words: words.say(&shown("practice-sight-angle")),
+        off_words: words.say(&shown("practice-sight-off")),
+        right_words: words.word("practice-sight-right"),
+    };
+    let frame = Frame {
+        title: words.word("practice-sight-title"),
+        description: words.word("practice-sight-about"),
+        ..Frame::new("sight", 480, Palette::screen())
+    };
+    let heading = text("h2", &words.word("practice-sight-title"));
+    around(
+        "section class=\"own\"",
+        &(heading + &around("figure class=\"sight\"", &draw_sight(&sight, &frame))),
+    )
+}
+
+fn table(title: &str, columns: &[String], rows: Vec<Vec<String>>) -> String {
+    let head: String = columns.iter().map(|column| text("th scope=\"col\"", column)).collect();
+    let body = rows.into_iter().map(|row| {
+        let cells = row
+            .iter()
+            .enumerate()
+            .map(|(at, cell)| text(if at == 0 { "th scope=\"row\"" } else { "td" }, cell));
+        around("tr", &cells.collect::<String>())
+    });
+    let inner = around("caption", &text("span", title))
+        + &around("thead", &around("tr", &head))
+        + &around("tbody", &body.collect::<String>());
+    let tag = format!("div class=\"table\" tabindex=\"0\" role=\"group\" aria-label=\"{}\"", escape(title));
+    around(&tag, &around("table", &inner))
+}
+
+/// A table to write in by hand.
+fn blank(title: &str, columns: &[String], rows: usize) -> String {
+    let head: String = columns.iter().map(|column| text("th scope=\"col\"", column)).collect();
+    let row = around("tr", &"<td></td>".repeat(columns.len()));
+    let inner = around("caption", &text("span", title))
+        + &around("thead", &around("tr", &head))
+        + &around("tbody", &row.repeat(rows));
+    around("div class=\"table blank\"", &around("table", &inner))
+}

@@ -66,7 +66,10 @@ pub(super) fn class(asked: &ArgMatches, words: &Words) -> Done {
     } else {
         show::practice_class(&class, &marking, best, words);
     }
-    if asked.get_flag("forget") {
+    if asked.get_flag("forget") && !findings.is_empty() {
+        // what was not read stands on these sheets alone
+        show::aside(&words.word("practice-not-forgotten"));
+    } else if asked.get_flag("forget") {
         for file in files(asked) {
             std::fs::remove_file(&file).map_err(|error| unwritable(&file, &error, words))?;
             show::aside(&words.say(&Message::new("practice-forgotten").with("file", file.as_str())));

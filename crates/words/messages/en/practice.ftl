@@ -155,6 +155,7 @@ practice-option-bands = “{ $found }” isn't understood. Narrowest first, such
 practice-option-marks = “{ $found }” isn't understood. Three numbers, such as 20,10,10.
 practice-option-level = “{ $found }” isn't a level. Levels go from 1 to 5.
 practice-written = Written to { $file }.
+practice-not-forgotten = No sheet was taken away, since not every row on them was read.
 practice-forgotten = { $file } is removed. Nothing else was kept of the class.
 
 ## Paper

@@ -11,6 +11,8 @@ export PATH=$CACHE/tools/bin:$PATH
 
 # ── each need: a function that provides it, and what to do by hand where it can't ────────────────────────
 
+R_PACKAGES="r-cran-survey r-cran-boot r-cran-lme4 r-cran-pbkrtest r-cran-lmertest"
+
 by_hand() {
     case $1 in
     cargo_deny) say "cargo-deny: cargo install cargo-deny --locked --version $CARGO_DENY_VERSION" ;;
@@ -22,7 +24,7 @@ by_hand() {
     schemathesis) say "PyPI within reach, and Python 3 with venv: apt-get install python3-venv" ;;
     node_tools) say "npm and its registry within reach: apt-get install nodejs npm; then tools/node-tools" ;;
     chromium) say "Chromium: apt-get install chromium, or CHROMIUM names one" ;;
-    reference) say "PyPI within reach, Python 3 with venv, R with survey and boot: apt-get install python3-venv r-base-core r-cran-survey r-cran-boot" ;;
+    reference) say "PyPI within reach, Python 3 with venv, R with survey, boot, lme4, pbkrtest and lmerTest: apt-get install python3-venv r-base-core $R_PACKAGES" ;;
     esac
 }
 
@@ -60,8 +62,8 @@ provide_node_tools() {
 provide_chromium() { [ -x "${CHROMIUM:-/usr/bin/chromium}" ] || system_packages chromium; }
 
 provide_reference() {
-    { have Rscript && Rscript -e 'library(survey); library(boot)'; } ||
-        system_packages r-base-core r-cran-survey r-cran-boot || return
+    { have Rscript && Rscript -e 'library(survey); library(boot); library(lme4); library(pbkrtest); library(lmerTest)'; } ||
+        system_packages r-base-core $R_PACKAGES || return
     python_packages testdata/reference/requirements.txt "$REFERENCE"
 }
 

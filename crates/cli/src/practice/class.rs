@@ -50,7 +50,7 @@ pub(super) fn grade(asked: &ArgMatches, words: &Words) -> Done {
     } else {
         show::practice_sheets(&marked, &marking, words);
     }
-    ended(&marked, &findings, words)
+    Ok(ended(&marked, &findings, words))
 }
 
 pub(super) fn class(asked: &ArgMatches, words: &Words) -> Done {
@@ -75,15 +75,15 @@ pub(super) fn class(asked: &ArgMatches, words: &Words) -> Done {
             show::aside(&words.say(&Message::new("practice-forgotten").with("file", file.as_str())));
         }
     }
-    ended(&marked, &findings, words)
+    Ok(ended(&marked, &findings, words))
 }
 
-fn ended(marked: &[Marked], findings: &[Finding], words: &Words) -> Done {
+fn ended(marked: &[Marked], findings: &[Finding], words: &Words) -> Exit {
     show::findings_aside(findings, words);
     if marked.is_empty() {
         show::aside(&words.word("practice-no-sheets"));
     }
-    Ok(status(findings, marked.is_empty()))
+    status(findings, marked.is_empty())
 }
 
 fn read(names: &[String], findings: &mut Vec<Finding>, words: &Words) -> Result<Vec<LearnerSheet>, Refusal> {

@@ -1,7 +1,7 @@
 //! The chance that a change is seen, by drawing survey after survey and testing each.
 //!
 //! The closed form ([`super::change`]) holds where lines are normally spread. Lines with many zeros and a few dense
-//! patches are not; here they are drawn from such a stand ([`stand`]), or from a person's own lines.
+//! patches are not; here they are drawn from such a stand (`stand`), or from a person's own lines.
 
 mod stand;
 

@@ -9,7 +9,7 @@
 //! | which line, who, which unit | [`setup`] |
 //! | what can be pressed | [`key`] |
 //! | the sheet that keys fill | [`sheet`] |
-//! | what is said while reading | [`remarks`] |
+//! | what is said while reading | [`remarks()`] |
 //! | the visit that a closed line becomes | [`close`](LineDraft::close) |
 //! | species by a few letters, the recent ones first | [`search`] |
 //! | what a keyboard's keys mean | [`desk`] |

@@ -21,7 +21,7 @@ pub struct Band {
     pub marks: f64,
 }
 
-/// How a sheet is marked. The numbers come from the year's rules; those of [`Marking::EXAMPLE`] are an example.
+/// How a sheet is marked. The numbers come from the year's rules; those of [`Marking::example`] are an example.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Marking {
     /// How far an edge or a length may lie off and still be right; two divisions of the tape where nobody says.

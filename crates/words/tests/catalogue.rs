@@ -208,3 +208,27 @@ fn what_is_counted_agrees_with_its_number() {
     assert!(more("verdict-more-plots", 1).starts_with("About one more plot of these lines"));
     assert!(more("verdict-more-plots", 3).starts_with("About 3 more plots of these lines"));
 }
+
+/// A key that stands twice would say in one place what was meant for another.
+#[test]
+fn every_code_stands_once() {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("messages/en");
+    let mut seen: Vec<(String, PathBuf)> = Vec::new();
+    for entry in fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        let text = fs::read_to_string(&path).unwrap();
+        let begins = |line: &&str| line.starts_with(|first: char| first.is_ascii_lowercase());
+        for code in text.lines().filter(begins).filter_map(|line| line.split_once(" =")) {
+            let first = seen.iter().find(|(known, _)| known == code.0);
+            assert!(
+                first.is_none(),
+                "{} stands in {} and {}",
+                code.0,
+                path.display(),
+                first.unwrap().1.display()
+            );
+            seen.push((code.0.to_owned(), path.clone()));
+        }
+    }
+    assert!(seen.len() > 500, "only {} codes were found", seen.len());
+}

@@ -44,7 +44,7 @@ pub(super) fn options(command: Command, words: &Words) -> Command {
         .arg(option("date", "DATE", "help-date"))
         .arg(option("elevation", "METRES", "help-elevation"))
         .arg(option("batch", "NUMBER", "help-batch"))
-        .arg(option("from", "LATITUDE,LONGITUDE", "help-from"))
+        .arg(option("from", "LATITUDE,LONGITUDE", "help-walk-from"))
         .arg(option("seed", "NUMBER", "help-layout-seed"))
         .arg(option("site", "NAME", "help-site-name"))
         .arg(option("unit", "UNIT", "help-unit"))

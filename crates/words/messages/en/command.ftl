@@ -118,7 +118,6 @@ column-se = SE
 column-interval = { $confidence } interval
 column-n = n
 column-share = share of the line
-column-year = year
 column-truth = true cover
 column-caught = the interval
 caught = caught it

@@ -104,7 +104,12 @@ fn cover_words(year: &YearSummary) -> Option<Message> {
             .with("low", share(from))
             .with("high", share(to)),
         (true, None) => Message::new("app-site-cover-alone").with("cover", share(low)),
-        (false, _) => {
+        (false, Some((from, to))) => Message::new("app-site-cover-between-sure")
+            .with("low", share(low))
+            .with("high", share(high))
+            .with("from", share(from))
+            .with("to", share(to)),
+        (false, None) => {
             Message::new("app-site-cover-between").with("low", share(low)).with("high", share(high))
         }
     })

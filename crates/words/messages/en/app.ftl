@@ -40,7 +40,8 @@ app-find = Find a site
 app-more-sites = { $more } more: write a part of the name above.
 app-site-cover = cover { $cover }, between { $low } and { $high }
 app-site-cover-alone = cover { $cover }, no interval
-app-site-cover-between = cover between { $low } and { $high }
+app-site-cover-between = cover between { $low } and { $high }, no interval
+app-site-cover-between-sure = cover between { $low } and { $high }; with its doubt between { $from } and { $to }
 app-site-lines = { $lines ->
     [one] 1 line
    *[other] { $lines } lines

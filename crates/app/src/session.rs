@@ -7,6 +7,7 @@ use leptos::task::spawn_local;
 use std::cell::RefCell;
 use std::rc::Rc;
 use std::sync::Arc;
+use std::time::Duration;
 use tautline_store::{Keep as _, KeepError};
 use tautline_survey::assess::{Question, SiteGoal};
 use tautline_survey::check::check;
@@ -44,6 +45,9 @@ impl Standing {
         Question { goals: self.goals.clone(), ..Question::default() }
     }
 }
+
+/// How long what was said stays: time to read two sentences twice.
+const SAID_FOR: Duration = Duration::from_secs(10);
 
 /// The name under which the sites' summaries are kept beside the notebook.
 const SUMMARIES: &str = "summaries";
@@ -142,9 +146,15 @@ impl Session {
         self.summaries.get()
     }
 
-    /// Says something to eyes and ears.
+    /// Says something to eyes and ears. It goes by itself, so that it covers nothing for long.
     pub(crate) fn tell(self, text: String) {
-        self.said.set(text);
+        self.said.set(text.clone());
+        let go = move || {
+            if self.said.with_untracked(|said| *said == text) {
+                self.said.set(String::new());
+            }
+        };
+        set_timeout(go, SAID_FOR);
     }
 
     fn tell_fault(self, error: &KeepError) {

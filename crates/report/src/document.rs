@@ -1,7 +1,6 @@
 //! The report as data: what it says, in which order, in words and pictures that are finished.
 //!
-//! The page, the plain text and the typeset report are three ways to show one [`Report`], so none can say what another
-//! doesn't. As JSON it is what a template of an office gets (`docs/print.md`).
+//! The page and the plain text are two ways to show one [`Report`], so neither can say what the other doesn't.
 
 use serde::Serialize;
 

@@ -1,14 +1,13 @@
 //! Reports of sites: the verdict in plain words first, then what it rests on, down to the readings.
 //!
-//! What a report says is one [`document::Report`]; the page, the plain text and the typeset report (feature `pdf`) show
-//! it. All its words come from the catalogue; nothing is computed here.
+//! What a report says is one [`document::Report`]; the page and the plain text show it. All its words come from the catalogue; nothing is computed here.
 //!
 //! | what | module |
 //! | --- | --- |
 //! | what is told, and for whom | `telling` |
 //! | the report as data | [`document`] |
 //! | the first page of several sites | `front` |
-//! | one site in one year | `site`, with `verdict`, `tables`, `pictures`, `onward` |
+//! | one site in one year | `site`, with `verdict`, `tables`, `pictures` |
 //! | years side by side | `years` |
 //! | what was found | `checks` |
 //! | formulas and arithmetic | `work` |
@@ -18,7 +17,7 @@
 //! | cautions, files, fingerprint | `foot` |
 //! | what a crew carries | [`packet`] |
 //! | trends, changes, readers side by side | `follow` |
-//! | shown as a page, as text, as PDF | `html`, `plain`, `print` |
+//! | shown as a page, as text | `html`, `plain` |
 #![forbid(unsafe_code)]
 
 mod checks;

@@ -12,12 +12,6 @@ use tautline_words::Words;
 pub(crate) enum Medium {
     /// Wide and narrow, coloured by the page's style.
     Screen,
-    /// Once, in colours of their own.
-    #[cfg_attr(
-        not(feature = "pdf"),
-        expect(dead_code, reason = "only the typeset report is drawn for print")
-    )]
-    Print,
     /// Not at all.
     Plain,
 }

@@ -105,7 +105,7 @@ pub(crate) fn take_in() -> impl IntoView {
             <input type="file" multiple on:change=picked/>
         </label>
         {typed(session, take)}
-        <div aria-live="polite">{move || understood.get().map(|found| shown(session, found, understood))}</div>
+        <div aria-live="polite">{move || understood.get().map(|found| shown(session, &found, understood))}</div>
     }
 }
 
@@ -140,9 +140,9 @@ fn typed(session: Session, take: impl Fn(Vec<Source>) + Copy + 'static) -> impl 
 
 fn shown(
     session: Session,
-    found: Rc<Understood>,
+    found: &Rc<Understood>,
     all: RwSignal<Option<Rc<Understood>>, LocalStorage>,
-) -> impl IntoView {
+) -> impl IntoView + use<> {
     let words = session.words();
     let tally = found.gathered.tally.iter().map(|(kind, tally)| {
         let message = Message::new("app-understood").with("kind", Value::Word(kind_word(kind)));
@@ -157,7 +157,7 @@ fn shown(
     });
     let nothing = found.brings_nothing();
     let keep = {
-        let found = Rc::clone(&found);
+        let found = Rc::clone(found);
         move |_| write(session, &found, all)
     };
     view! {

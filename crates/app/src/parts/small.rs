@@ -32,10 +32,11 @@ pub(crate) fn small(small: Small) -> impl IntoView {
     let interval = small.interval.map(|(low, high)| bar("interval", low, high, "10.5", "3"));
     let (low, high) = small.cover;
     let estimate = bar("estimate", low - small.end / 150.0, high + small.end / 150.0, "6", "12");
-    let ticks: String = (0..=10).map(|tick| format!("M{} 22v2", f64::from(tick) * WIDTH / 10.0)).collect();
+    let ticks: Vec<String> =
+        (0..=10).map(|tick| format!("M{} 22v2", f64::from(tick) * WIDTH / 10.0)).collect();
     view! {
         <svg class="small" viewBox="-2 0 204 26" aria-hidden="true">
-            {goal}<path class="tape" d="M0 22H200"></path><path class="tape" d=ticks></path>{interval}{estimate}
+            {goal}<path class="tape" d="M0 22H200"></path><path class="tape" d=ticks.concat()></path>{interval}{estimate}
         </svg>
     }
 }

@@ -128,7 +128,7 @@ fn slope_rows(figure: &TrendFigure, words: &Words) -> Vec<Vec<String>> {
 
 /// The sites of a region: their share, their own slope, and the one drawn towards the others.
 fn sites(region: &RegionTrend, words: &Words) {
-    let headings = ["site", "share", "own-slope", "se", "drawn", "se"];
+    let headings = ["site", "site-share", "own-slope", "se", "drawn", "se"];
     let headings: Vec<String> = headings.iter().map(|name| words.word(&format!("column-{name}"))).collect();
     let mut table = Table::new(&headings);
     for site in &region.sites {

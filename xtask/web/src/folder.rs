@@ -16,7 +16,7 @@ const ICONS: [(&str, u32, bool); 3] =
     [("icon-192.png", 192, false), ("icon-512.png", 512, false), ("icon-full-512.png", 512, true)];
 
 /// Makes the folder anew and says what is in it.
-pub(crate) fn make(app: &Path, out: &Path, bound: Bound) -> Done<Vec<String>> {
+pub(crate) fn make(app: &Path, out: &Path, bound: &Bound) -> Done<Vec<String>> {
     let _ = fs::remove_dir_all(out);
     fs::create_dir_all(out).map_err(|why| format!("{}: {why}", out.display()))?;
     let mut made = Vec::new();

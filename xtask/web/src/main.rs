@@ -17,7 +17,7 @@ mod folder;
 mod icon;
 mod pack;
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 /// What went wrong, in words for whoever builds.
@@ -41,8 +41,8 @@ fn main() -> ExitCode {
     }
 }
 
-fn build(module: &PathBuf, app: &PathBuf, out: &PathBuf, optimiser: &[String]) -> Done<String> {
+fn build(module: &Path, app: &Path, out: &Path, optimiser: &[String]) -> Done<String> {
     let bound = bind::bind(module, out, optimiser)?;
-    let made = folder::make(app, out, bound)?;
+    let made = folder::make(app, out, &bound)?;
     pack::pack(out, &made)
 }

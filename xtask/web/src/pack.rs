@@ -23,7 +23,7 @@ pub(crate) fn pack(out: &Path, made: &[String]) -> Done<String> {
         let packed = brotli(&bytes).map_err(|why| format!("{}: {why}", path.display()))?;
         let smaller = packed.len() < bytes.len();
         if smaller {
-            fs::write(out.join(format!("{}.br", name)), &packed)
+            fs::write(out.join(format!("{name}.br")), &packed)
                 .map_err(|why| format!("{}: {why}", path.display()))?;
         }
         let sent = if smaller { packed.len() } else { bytes.len() };

@@ -28,7 +28,7 @@ pub struct Named {
 
 /// An edge that lies off by more divisions than this is no ordinary edge error.
 const ORDINARY: i64 = 2;
-/// A mistake is named when it explains so many rows, and half of all that disagree.
+/// A mistake is named when it explains so many rows, and half of all that disagree, and so many rows are as it has them.
 const FEWEST: usize = 5;
 /// Mistakes that leave no more than this many rows more are look-alikes.
 const ALIKE: usize = 1;
@@ -49,7 +49,7 @@ impl Recogniser {
     /// The mistake that explains a learner's sheets of the lines, in the lines' order; `None` where none does.
     ///
     /// Rows of a sheet and of the key agree when species and both edges do, within two divisions. A mistake is named when
-    /// it explains five or more of the rows that disagree, and half of them.
+    /// it explains five or more of the rows that disagree, and half of them, and five rows or more are as it has them.
     ///
     /// # Source
     /// our own; how often it is right is in `docs/practice.md`
@@ -74,7 +74,9 @@ impl Recogniser {
             .iter()
             .filter_map(|(mistake, predicted)| {
                 let (left, off) = self.apart(predicted, sheets, most)?;
-                Some((left, off, *mistake))
+                // a sheet with hardly anything on it is as little explained by what leaves much out
+                let alike = (rows(predicted) + rows(sheets)).saturating_sub(left) / 2;
+                (alike >= FEWEST).then_some((left, off, *mistake))
             })
             .collect();
         best.sort_unstable();
@@ -134,4 +136,8 @@ impl Recogniser {
         let most = self.ordinary().nanometres();
         (same && start <= most && stop <= most).then_some(start + stop)
     }
+}
+
+fn rows(sheets: &[Vec<Row>]) -> usize {
+    sheets.iter().map(Vec::len).sum()
 }

@@ -249,3 +249,13 @@ fn levels_have_what_they_promise() {
     let exact = shrubs(Level::Five).into_iter().flat_map(|shrub| shrub.openings);
     assert!(exact.filter(|opening| opening.cut.length() == gaps.limit).count() > 5);
 }
+
+/// Whoever hands in one row, and that one right, left much out and made no mistake that it could be called by.
+#[test]
+fn a_sheet_with_hardly_anything_on_it_gets_no_name() {
+    let lines = lines(1);
+    let sheets: Vec<Vec<Row>> =
+        lines.iter().map(|line| sheet(line, &rule(), None).into_iter().take(1).collect()).collect();
+    assert_eq!(Recogniser::new(&lines[..1], &rule()).name(&sheets[..1]), None);
+    assert_eq!(Recogniser::new(&lines, &rule()).name(&sheets), None);
+}

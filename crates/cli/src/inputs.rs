@@ -77,7 +77,7 @@ fn folder(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
         let ending = file.extension().and_then(|ending| ending.to_str()).unwrap_or("").to_lowercase();
         let stem = file.file_stem().and_then(|stem| stem.to_str()).unwrap_or("").to_lowercase();
         file.is_file()
-            && ["csv", "tsv", "txt", "sheet", "toml"].contains(&ending.as_str())
+            && ["csv", "tsv", "txt", "sheet", "toml", "xlsx", "ods", "zip"].contains(&ending.as_str())
             && !stem.starts_with("readme")
     });
     files.sort();

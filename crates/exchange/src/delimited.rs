@@ -76,34 +76,12 @@ pub(crate) fn read_with(sources: &[Source], mut sheets: Vec<Sheet>, options: &Op
     for source in sources {
         let sha256 = sha256_hex(&source.bytes);
         if let Some(same) = read.input.files.iter().find(|file| file.sha256 == sha256) {
-            let message = Message::new("same-file-twice")
-                .with("file", source.name.as_str())
-                .with("same", same.name.as_str());
-            read.input.findings.push(Finding::note(message));
+            let finding = same_twice(&source.name, &same.name);
+            read.input.findings.push(finding);
             continue;
         }
         read.input.files.push(SourceFile { name: source.name.clone(), sha256 });
-        let text = match text_of(source, &mut read.input.findings) {
-            Ok(text) => text,
-            Err(refusal) => {
-                read.input.findings.push(refusal);
-                continue;
-            }
-        };
-        let is_toml =
-            std::path::Path::new(&source.name).extension().is_some_and(|e| e.eq_ignore_ascii_case("toml"));
-        if is_toml {
-            let (protocol, findings) = protocol::read(&source.name, &text);
-            // one misread rule would move every figure, so a protocol with anything wrong in it isn't used
-            if findings.is_empty() {
-                read.input.add_protocol(protocol);
-            }
-            read.input.findings.extend(findings);
-        } else if is_sheet(&source.name, &text) {
-            sheets.push(Sheet::typed(&source.name, &text, options));
-        } else {
-            sheets.push(Sheet::cut(&source.name, &text, options));
-        }
+        take(source, options, &mut sheets, &mut read.input);
     }
     // plants, plans and areas first, so that readings find them whatever the order of the files
     sheets.sort_by_key(|sheet| sheet.kind);
@@ -121,12 +99,12 @@ pub(crate) fn read_with(sources: &[Source], mut sheets: Vec<Sheet>, options: &Op
             Kind::Lines | Kind::Readings => readings::readings(sheet, options, &mut so_far, &mut read.input),
             Kind::LengthOfWhat => {
                 let message = Message::new("length-of-what");
-                let place = sheet.place(1, Some(Column::Length));
+                let place = sheet.place(sheet.first, Some(Column::Length));
                 read.input.findings.push(Finding::must_settle(message).at(place));
             }
             Kind::TooManyColumns => {
                 let message = Message::new("too-many-columns").with("most", MOST_COLUMNS);
-                read.input.findings.push(Finding::must_settle(message).at(sheet.place(1, None)));
+                read.input.findings.push(Finding::must_settle(message).at(sheet.place(sheet.first, None)));
             }
             Kind::Unknown => {
                 let headings = sheet.headings.iter().take(MOST_HEADINGS_SHOWN);
@@ -141,6 +119,79 @@ pub(crate) fn read_with(sources: &[Source], mut sheets: Vec<Sheet>, options: &Op
     readings::finish(options, &so_far, &mut read.input);
     shorten(&mut read.input.findings);
     read
+}
+
+fn same_twice(file: &str, same: &str) -> Finding {
+    Finding::note(Message::new("same-file-twice").with("file", file).with("same", same))
+}
+
+/// Takes a file as what it is: a protocol, a typed sheet, a table, or a packed file of several.
+fn take(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, input: &mut Input) {
+    #[cfg(feature = "workbooks")]
+    if crate::workbook::is_packed(&source.bytes) {
+        return take_packed(source, options, sheets, input);
+    }
+    let text = match text_of(source, &mut input.findings) {
+        Ok(text) => text,
+        Err(refusal) => return input.findings.push(refusal),
+    };
+    let is_toml =
+        std::path::Path::new(&source.name).extension().is_some_and(|e| e.eq_ignore_ascii_case("toml"));
+    if is_toml {
+        let (protocol, findings) = protocol::read(&source.name, &text);
+        // one misread rule would move every figure, so a protocol with anything wrong in it isn't used
+        if findings.is_empty() {
+            input.add_protocol(protocol);
+        }
+        input.findings.extend(findings);
+    } else if is_sheet(&source.name, &text) {
+        sheets.push(Sheet::typed(&source.name, &text, options));
+    } else {
+        sheets.push(Sheet::cut(&source.name, &text, options));
+    }
+}
+
+/// Takes the sheets of a workbook, or each file of a packed folder; a folder packed within a folder is left out.
+#[cfg(feature = "workbooks")]
+fn take_packed(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, input: &mut Input) {
+    use crate::workbook::{Opened, Room, is_packed, open, sheet};
+    let mut room = Room::new();
+    let (files, mut others) = match open(source, &mut room) {
+        Err(message) => return input.findings.push(Finding::must_settle(message)),
+        Ok(Opened::Sheets(grids)) => {
+            return sheets.extend(sheet::all(&source.name, grids, options, &mut input.findings));
+        }
+        Ok(Opened::Folder(files, others)) => (files, others),
+    };
+    let mut seen: Vec<(String, &str)> = Vec::new();
+    for file in &files {
+        let sha256 = sha256_hex(&file.bytes);
+        if let Some((_, same)) = seen.iter().find(|(known, _)| *known == sha256) {
+            input.findings.push(same_twice(&file.name, same));
+            continue;
+        }
+        seen.push((sha256, &file.name));
+        if !is_packed(&file.bytes) {
+            take(file, options, sheets, input);
+            continue;
+        }
+        match open(file, &mut room) {
+            Err(message) => input.findings.push(Finding::must_settle(message)),
+            Ok(Opened::Sheets(grids)) => {
+                sheets.extend(sheet::all(&file.name, grids, options, &mut input.findings));
+            }
+            Ok(Opened::Folder(..)) => others.push(file.name.clone()),
+        }
+    }
+    if files.is_empty() {
+        let message = Message::new("packed-without-tables").with("file", source.name.as_str());
+        input.findings.push(Finding::must_settle(message));
+    }
+    if !others.is_empty() {
+        let found: Vec<String> = others.iter().take(MOST_HEADINGS_SHOWN).map(|name| short(name)).collect();
+        let message = Message::new("packed-left-out").with("file", source.name.as_str()).with("found", found);
+        input.findings.push(Finding::note(message));
+    }
 }
 
 /// The text of a file, and what had to be taken for granted; or why it isn't read.
@@ -179,11 +230,42 @@ pub(crate) enum Kind {
     Unknown,
 }
 
+impl Kind {
+    /// What a table is, by its headings.
+    pub(crate) fn of(headings: &[Heading], options: &Options) -> Self {
+        let has = |column| headings.iter().any(|heading| heading.column == Some(column));
+        // “length” is the intercept's once the tape's own length stands somewhere else
+        let length_is_read =
+            has(Column::Length) && (has(Column::LineLength) || options.line_length.is_some());
+        if headings.len() > MOST_COLUMNS {
+            Self::TooManyColumns
+        } else if has(Column::Finding) && has(Column::SettledBy) {
+            Self::Settled
+        } else if has(Column::Line) && (has(Column::Species) || has(Column::Start) || length_is_read) {
+            Self::Readings
+        } else if has(Column::Line) && has(Column::Length) {
+            Self::LengthOfWhat
+        } else if has(Column::Line) {
+            Self::Lines
+        } else if (has(Column::Code) || has(Column::Species)) && has(Column::Form) {
+            Self::Plants
+        } else if has(Column::Stratum) && has(Column::Area) {
+            Self::Strata
+        } else if has(Column::Goal) {
+            Self::Goals
+        } else {
+            Self::Unknown
+        }
+    }
+}
+
 /// A file cut into rows under headings.
 pub(crate) struct Sheet {
     name: String,
     pub(crate) kind: Kind,
     pub(crate) headings: Vec<Heading>,
+    /// The row of the headings.
+    first: u64,
     pub(crate) rows: Vec<(u64, Vec<String>)>,
     mark: DecimalMark,
     /// The rows of a typed sheet, which has no headings.
@@ -195,7 +277,15 @@ impl Sheet {
         let typed = TypedSheet::read(name, text, options.unit, options.mark);
         let mark = typed.mark;
         let (headings, rows) = (Vec::new(), Vec::new());
-        Self { name: name.to_owned(), kind: Kind::Readings, headings, rows, mark, typed: Some(typed) }
+        Self {
+            name: name.to_owned(),
+            kind: Kind::Readings,
+            headings,
+            first: 1,
+            rows,
+            mark,
+            typed: Some(typed),
+        }
     }
 
     /// Cuts text into rows under the headings of its first row.
@@ -204,31 +294,22 @@ impl Sheet {
         let first = if cut.rows.is_empty() { Vec::new() } else { cut.rows.remove(0).1 };
         let headings: Vec<Heading> =
             first.iter().take(MOST_COLUMNS + 1).map(|cell| heading(&short(cell))).collect();
-        let has = |column| headings.iter().any(|heading| heading.column == Some(column));
-        // “length” is the intercept's once the tape's own length stands somewhere else
-        let length_is_read =
-            has(Column::Length) && (has(Column::LineLength) || options.line_length.is_some());
-        let kind = if headings.len() > MOST_COLUMNS {
-            Kind::TooManyColumns
-        } else if has(Column::Finding) && has(Column::SettledBy) {
-            Kind::Settled
-        } else if has(Column::Line) && (has(Column::Species) || has(Column::Start) || length_is_read) {
-            Kind::Readings
-        } else if has(Column::Line) && has(Column::Length) {
-            Kind::LengthOfWhat
-        } else if has(Column::Line) {
-            Kind::Lines
-        } else if (has(Column::Code) || has(Column::Species)) && has(Column::Form) {
-            Kind::Plants
-        } else if has(Column::Stratum) && has(Column::Area) {
-            Kind::Strata
-        } else if has(Column::Goal) {
-            Kind::Goals
-        } else {
-            Kind::Unknown
-        };
-        let mark = options.mark.unwrap_or_else(|| decimal_mark(cut.delimiter, &cut.rows));
-        Self { name: name.to_owned(), kind, headings, rows: cut.rows, mark, typed: None }
+        let kind = Kind::of(&headings, options);
+        let cells = cut.rows.iter().flat_map(|(_, cells)| cells).map(String::as_str);
+        let mark = options.mark.unwrap_or_else(|| decimal_mark(cut.delimiter, &cells));
+        Self { name: name.to_owned(), kind, headings, first: 1, rows: cut.rows, mark, typed: None }
+    }
+
+    /// Rows of which the headings are known already, those of a spreadsheet.
+    #[cfg(feature = "workbooks")]
+    pub(crate) fn under(
+        name: String,
+        kind: Kind,
+        (first, headings): (u64, Vec<Heading>),
+        rows: Vec<(u64, Vec<String>)>,
+        mark: DecimalMark,
+    ) -> Self {
+        Self { name, kind, headings, first, rows, mark, typed: None }
     }
 
     /// Sets aside rows whose cells can't be told apart, and names them: more cells than headings, as a decimal
@@ -241,7 +322,7 @@ impl Sheet {
         {
             if self.headings[..at].iter().any(|before| before.column == heading.column) {
                 let message = Message::new("heading-twice").with("found", heading.text.as_str());
-                findings.push(Finding::must_settle(message).at(self.place(1, heading.column)));
+                findings.push(Finding::must_settle(message).at(self.place(self.first, heading.column)));
             }
         }
         let rows = std::mem::take(&mut self.rows);
@@ -270,7 +351,7 @@ impl Sheet {
         let found: Vec<String> = unused.map(|heading| heading.text.clone()).collect();
         if !found.is_empty() {
             let message = Message::new("columns-not-used").with("found", found);
-            findings.push(Finding::note(message).at(self.place(1, None)));
+            findings.push(Finding::note(message).at(self.place(self.first, None)));
         }
     }
 
@@ -315,9 +396,12 @@ impl Sheet {
 ///
 /// Commas with three digits behind them in every cell could be marks of thousands: then the point stays, and each
 /// such cell is refused.
-fn decimal_mark(delimiter: char, rows: &[(u64, Vec<String>)]) -> DecimalMark {
+pub(crate) fn decimal_mark<'a>(
+    delimiter: char,
+    cells: &(impl Iterator<Item = &'a str> + Clone),
+) -> DecimalMark {
     let behind = |mark: char| {
-        rows.iter().flat_map(|(_, cells)| cells).filter_map(move |cell| {
+        cells.clone().filter_map(move |cell| {
             let (before, after) = cell.split_once(mark)?;
             let digits = after.chars().take_while(char::is_ascii_digit).count();
             (before.ends_with(|c: char| c.is_ascii_digit()) && digits > 0).then_some(digits)

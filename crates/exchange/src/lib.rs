@@ -14,6 +14,7 @@
 //! | delimited text out | [`table`] |
 //! | a site's boundary in, a layout out | [`geojson`] |
 //! | a layout for a GPS receiver and as a lines table | [`laid`] |
+//! | spreadsheets and packed folders, with the feature `workbooks` | `workbook` |
 
 pub mod delimited;
 mod encoding;
@@ -29,6 +30,8 @@ pub mod source;
 pub mod stream;
 pub mod table;
 pub mod text;
+#[cfg(feature = "workbooks")]
+pub mod workbook;
 
 pub use delimited::{Options, Read, read};
 pub use source::Source;

@@ -17,3 +17,15 @@ pub const LONGEST_SHOWN: usize = 200;
 
 /// How far into a file is looked to tell text from anything else, in bytes.
 pub const LOOKED_AT: usize = 64 * 1024;
+
+/// Cells of a workbook, empty ones before a filled one counted: 12 million, a full sheet of a million rows and a dozen columns.
+#[cfg(feature = "workbooks")]
+pub const MOST_CELLS: u64 = 12_000_000;
+
+/// Files within a packed one. A season's sheets are some hundreds.
+#[cfg(feature = "workbooks")]
+pub const MOST_PACKED: usize = 10_000;
+
+/// How many rows of a spreadsheet are looked at for its headings; what stands above them are titles and remarks.
+#[cfg(feature = "workbooks")]
+pub const ROWS_ABOVE_HEADINGS: usize = 30;

@@ -23,11 +23,22 @@ impl Source {
         let mut bytes = Vec::with_capacity(LOOKED_AT);
         let looked_at = u64::try_from(LOOKED_AT).unwrap_or(u64::MAX);
         reader.by_ref().take(looked_at).read_to_end(&mut bytes)?;
-        if !text::is_binary(&bytes) {
+        if !text::is_binary(&bytes) || is_packed(&bytes) {
             reader.take(LARGEST_FILE + 1 - looked_at.min(LARGEST_FILE)).read_to_end(&mut bytes)?;
         }
         Ok(Self { name: name.into(), bytes })
     }
+}
+
+/// Whether a file is packed and can be opened here: a spreadsheet, or a folder as one file.
+#[cfg(feature = "workbooks")]
+fn is_packed(bytes: &[u8]) -> bool {
+    crate::workbook::is_packed(bytes)
+}
+
+#[cfg(not(feature = "workbooks"))]
+const fn is_packed(_: &[u8]) -> bool {
+    false
 }
 
 #[cfg(test)]

@@ -22,7 +22,6 @@ const ROW: &str = "A,1,20 m,SHAD,3,4\n";
 fn what_is_no_text() {
     for binary in [
         b"\0".to_vec(),
-        b"PK\x03\x04\x14\0\x06\0\x08\0".to_vec(),
         b"\x89PNG\r\n\x1a\n\x01\x02\x03\x04".to_vec(),
         [HEAD.as_bytes(), b"A,1,20 m,SH\0AD,3,4\n"].concat(),
         (0..=255).cycle().take(5000).collect(),
@@ -30,6 +29,15 @@ fn what_is_no_text() {
         for name in ["a.csv", "a.sheet", "a.toml", "-"] {
             assert_eq!(found(&bytes(name, binary.clone())), [("file-not-text", 0)], "{name}");
         }
+    }
+}
+
+/// The beginning of a packed file, and no more of it: without the feature that opens them, it is no text.
+#[test]
+fn a_packed_file_that_is_cut_off() {
+    let code = if cfg!(feature = "workbooks") { "packed-damaged" } else { "file-not-text" };
+    for name in ["a.csv", "a.xlsx", "a.toml", "-"] {
+        assert_eq!(found(&bytes(name, b"PK\x03\x04\x14\0\x06\0\x08\0".to_vec())), [(code, 0)], "{name}");
     }
 }
 

@@ -18,6 +18,11 @@ pub const LONGEST_SHOWN: usize = 200;
 /// How far into a file is looked to tell text from anything else, in bytes.
 pub const LOOKED_AT: usize = 64 * 1024;
 
+/// What a packed file may come to in bytes, once unpacked: 1 GiB. A full sheet of a million rows and six columns is 270 MB of XML, of
+/// which a cell at a time is kept; whatever is kept whole may be no larger than [`LARGEST_FILE`].
+#[cfg(feature = "workbooks")]
+pub const MOST_UNPACKED: u64 = 4 * LARGEST_FILE;
+
 /// Cells of a workbook, empty ones before a filled one counted: 12 million, a full sheet of a million rows and a dozen columns.
 #[cfg(feature = "workbooks")]
 pub const MOST_CELLS: u64 = 12_000_000;

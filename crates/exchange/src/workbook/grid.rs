@@ -1,7 +1,7 @@
 //! Cells as a spreadsheet holds them, and room for no more of them than a table could need.
 
 use super::Refusal;
-use crate::limits::{LARGEST_FILE, MOST_CELLS, MOST_COLUMNS};
+use crate::limits::{LARGEST_FILE, MOST_CELLS, MOST_COLUMNS, MOST_UNPACKED};
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
@@ -98,7 +98,7 @@ pub(crate) struct Room {
 impl Room {
     /// All there is for one file.
     pub(crate) const fn new() -> Self {
-        Self { cells: MOST_CELLS, text: LARGEST_FILE, unpacked: LARGEST_FILE }
+        Self { cells: MOST_CELLS, text: LARGEST_FILE, unpacked: MOST_UNPACKED }
     }
 
     /// One text that stands in a thousand cells is a thousand texts.

@@ -58,7 +58,7 @@ pub(crate) fn open(source: &Source, room: &mut Room) -> Result<Opened, Message> 
     let names = packed::names(&mut archive).map_err(refuse)?;
     let has = |name: &str| names.iter().any(|own| own == name);
     if has("[Content_Types].xml") {
-        return xlsx::grids(&source.bytes, room).map(Opened::Sheets).map_err(refuse);
+        return xlsx::grids(&source.bytes, &mut archive, room).map(Opened::Sheets).map_err(refuse);
     }
     if has("content.xml") {
         return ods::grids(&mut archive, room).map(Opened::Sheets).map_err(refuse);

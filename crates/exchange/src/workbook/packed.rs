@@ -15,7 +15,7 @@ pub(super) type Archive<'a> = ZipArchive<Cursor<&'a [u8]>>;
 /// The endings of files that are taken out of a packed folder.
 const ENDINGS: [&str; 7] = ["csv", "tsv", "txt", "sheet", "toml", "xlsx", "ods"];
 
-/// A packed file whose parts were all unpacked once, into nothing: whole, unlocked, and together no larger than a file may be.
+/// A packed file whose parts were all unpacked once, into nothing: whole, unlocked, and no larger than can be read.
 pub(super) fn sized<'a>(bytes: &'a [u8], room: &mut Room) -> Result<Archive<'a>, Refusal> {
     if bytes.len() as u64 > LARGEST_FILE {
         return Err("file-too-large");
@@ -26,9 +26,13 @@ pub(super) fn sized<'a>(bytes: &'a [u8], room: &mut Room) -> Result<Archive<'a>,
     }
     for at in 0..archive.len() {
         let part = archive.by_index(at).map_err(|error| why(&error))?;
-        let took =
-            io::copy(&mut part.take(room.unpacked + 1), &mut io::sink()).map_err(|_| "packed-damaged")?;
-        room.unpacked = room.unpacked.checked_sub(took).ok_or("packed-too-large")?;
+        let is_streamed = part.name().map_err(|error| why(&error))?.starts_with("xl/worksheets/");
+        let most = if is_streamed { room.unpacked } else { room.unpacked.min(LARGEST_FILE) };
+        let took = io::copy(&mut part.take(most + 1), &mut io::sink()).map_err(|_| "packed-damaged")?;
+        if took > most {
+            return Err("packed-too-large");
+        }
+        room.unpacked -= took;
     }
     Ok(archive)
 }
@@ -36,6 +40,14 @@ pub(super) fn sized<'a>(bytes: &'a [u8], room: &mut Room) -> Result<Archive<'a>,
 /// The names of the parts.
 pub(super) fn names(archive: &mut Archive) -> Result<Vec<String>, Refusal> {
     (0..archive.len()).map(|at| name(archive, at)).collect()
+}
+
+/// Looks at every part, unpacked as it is read.
+pub(super) fn each(
+    archive: &mut Archive,
+    mut look: impl FnMut(&mut dyn io::Read) -> Result<(), Refusal>,
+) -> Result<(), Refusal> {
+    (0..archive.len()).try_for_each(|at| look(&mut archive.by_index(at).map_err(|error| why(&error))?))
 }
 
 /// One part, by its name.
@@ -73,12 +85,12 @@ fn name(archive: &mut Archive, at: usize) -> Result<String, Refusal> {
     Ok(name.into_owned())
 }
 
-/// One part whole; [`sized`] has seen how large it is.
+/// One part whole, if it is no larger than a file may be.
 fn unpacked(archive: &mut Archive, at: usize) -> Result<Vec<u8>, Refusal> {
     let part = archive.by_index(at).map_err(|error| why(&error))?;
     let mut bytes = Vec::new();
-    part.take(LARGEST_FILE).read_to_end(&mut bytes).map_err(|_| "packed-damaged")?;
-    Ok(bytes)
+    part.take(LARGEST_FILE + 1).read_to_end(&mut bytes).map_err(|_| "packed-damaged")?;
+    if bytes.len() as u64 > LARGEST_FILE { Err("packed-too-large") } else { Ok(bytes) }
 }
 
 fn why(error: &ZipError) -> Refusal {

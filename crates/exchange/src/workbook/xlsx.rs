@@ -5,12 +5,19 @@
 
 use super::Refusal;
 use super::grid::{Grid, Held, Merged, Room};
+use super::packed::{self, Archive};
 use calamine::{Data, DataRef, Reader as _, SheetType, Xlsx};
-use std::io::Cursor;
+use quick_xml::Reader;
+use quick_xml::events::Event;
+use std::io::{BufReader, Cursor, Read};
+
+/// The letters and digits of the last cell that a sheet can have, XFD1048576 (ECMA-376 Part 1, 18.18.7).
+const LONGEST_REFERENCE: (usize, usize) = (3, 7);
 
 /// The sheets of a workbook.
-pub(super) fn grids(bytes: &[u8], room: &mut Room) -> Result<Vec<Grid>, Refusal> {
+pub(super) fn grids(bytes: &[u8], archive: &mut Archive, room: &mut Room) -> Result<Vec<Grid>, Refusal> {
     let damaged = |_| "workbook-damaged";
+    packed::each(archive, |part| cells_are_named_soundly(part))?;
     let mut book: Xlsx<_> = Xlsx::new(Cursor::new(bytes)).map_err(damaged)?;
     let sheets: Vec<String> = book
         .sheets_metadata()
@@ -40,6 +47,56 @@ pub(super) fn grids(bytes: &[u8], room: &mut Room) -> Result<Vec<Grid>, Refusal>
         grids.push(grid);
     }
     Ok(grids)
+}
+
+/// Refuses a part with cells outside of any sheet: the library works out their places without looking for numbers that are
+/// too large, so that such a cell would stand somewhere else. What is no XML ends there, as it does for the library.
+fn cells_are_named_soundly(part: impl Read) -> Result<(), Refusal> {
+    let mut reader = Reader::from_reader(BufReader::new(part));
+    reader.config_mut().check_end_names = false;
+    let mut buffer = Vec::new();
+    loop {
+        buffer.clear();
+        match reader.read_event_into(&mut buffer) {
+            Ok(Event::Start(element) | Event::Empty(element)) => {
+                let name = match element.local_name().as_ref() {
+                    "c" | "row" => "r",
+                    "mergeCell" | "dimension" => "ref",
+                    _ => continue,
+                };
+                for attribute in element.attributes().with_checks(false) {
+                    let attribute = attribute.map_err(|_| "workbook-damaged")?;
+                    if attribute.key.as_ref() == name && !is_sound(&attribute.value) {
+                        return Err("workbook-damaged");
+                    }
+                }
+            }
+            Ok(Event::Eof) | Err(_) => return Ok(()),
+            Ok(_) => {}
+        }
+    }
+}
+
+/// Whether a reference names a cell, a row or a range that a sheet can have, the first of a range before its last.
+fn is_sound(reference: &str) -> bool {
+    let ends: Option<Vec<(u32, u32)>> = reference.split(':').map(place).collect();
+    match ends.as_deref() {
+        Some([_]) => true,
+        Some([first, last]) => first.0 <= last.0 && first.1 <= last.1,
+        _ => false,
+    }
+}
+
+/// Row and column of a reference such as `B12`; the column is nought where a row alone is named.
+fn place(reference: &str) -> Option<(u32, u32)> {
+    let digits = reference.trim_start_matches(|c: char| c.is_ascii_alphabetic());
+    let letters = &reference[..reference.len() - digits.len()];
+    if letters.len() > LONGEST_REFERENCE.0 || digits.len() > LONGEST_REFERENCE.1 {
+        return None;
+    }
+    let column =
+        letters.bytes().fold(0, |sum, one| sum * 26 + u32::from(one.to_ascii_uppercase() - b'A') + 1);
+    Some((digits.parse().ok()?, column))
 }
 
 /// Whether a style shows numbers in per cent (ECMA-376 Part 1, 18.8.31).

@@ -42,15 +42,18 @@ fn a_workbook_broken_off_anywhere() {
     }
 }
 
-/// A few hundred kilobytes that unpack to more than a file may hold, whatever the file says of itself.
+/// A few hundred kilobytes or a few megabytes that unpack to more than may be read: in one part, and in all together.
 #[test]
 fn a_small_file_that_unpacks_to_a_huge_one() {
-    let zeros = vec![b' '; usize::try_from(LARGEST_FILE / 8).unwrap()];
-    let parts: Vec<(String, &[u8])> = (0..9).map(|at| (format!("{at}.csv"), zeros.as_slice())).collect();
-    let parts: Vec<(&str, &[u8])> = parts.iter().map(|(name, bytes)| (name.as_str(), *bytes)).collect();
-    let bomb = packed(&parts);
-    assert!(bomb.len() < 1 << 20, "{}", bomb.len());
+    let zeros = vec![b' '; usize::try_from(LARGEST_FILE + 1).unwrap()];
+    let bomb = packed(&[("a.csv", &zeros)]);
+    assert!(bomb.len() < 1 << 19, "{}", bomb.len());
     assert_eq!(only_code("bomb.zip", bomb), "packed-too-large");
+    // called like a sheet of a workbook, it is no shorter for it
+    let named = packed(&[("xl/worksheets/a.csv", &zeros)]);
+    assert_eq!(only_code("bomb.zip", named), "packed-too-large");
+    let parts = ["a.csv", "b.csv", "c.csv", "d.csv", "e.csv"].map(|name| (name, &zeros[1..]));
+    assert_eq!(only_code("bomb.zip", packed(&parts)), "packed-too-large");
 }
 
 /// A cell that says it stands a million times in a row that says so too; and one long text that stands in every row.
@@ -88,6 +91,20 @@ fn cells_in_opposite_corners() {
     }
     let read = reads("a.xlsx", book.save_to_buffer().unwrap());
     assert_eq!(read.input.visits[0].place.as_ref().unwrap().row, 1_048_576);
+}
+
+/// Places that no sheet has, and ranges that end before they begin. Each would wrap round into a place that exists: 4294967297 is
+/// row 1 once more.
+#[test]
+fn cells_outside_of_any_sheet() {
+    for (cell, range) in
+        [("A4294967297", "A1"), ("AAAAAAAAA1", "A1"), ("A1", "B2:A1"), ("A1", "A1:A4294967297"), ("1A", "A1")]
+    {
+        let sheet = format!(
+            r#"<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData><row r="1"><c r="{cell}"><v>1</v></c></row></sheetData><mergeCells><mergeCell ref="{range}"/></mergeCells></worksheet>"#
+        );
+        assert_eq!(only_code("a.xlsx", packed_xlsx(&sheet)), "workbook-damaged", "{cell} {range}");
+    }
 }
 
 /// Entities that name each other (the “billion laughs”, W3C XML 1.0 4.4) and one that names a file are never followed.

@@ -19,6 +19,7 @@ by_hand() {
     cargo_bolero) say "cargo-bolero: cargo install cargo-bolero --locked --version $CARGO_BOLERO_VERSION --no-default-features --features libfuzzer" ;;
     wasm_compiler) say "a compiler for the browser: rustup target add wasm32-unknown-unknown" ;;
     xmllint) say "xmllint: apt-get install libxml2-utils" ;;
+    poppler) say "pdftotext and pdfinfo: apt-get install poppler-utils" ;;
     node) say "Node.js 18 or newer: apt-get install nodejs" ;;
     strace) say "strace: apt-get install strace" ;;
     schemathesis) say "PyPI within reach, and Python 3 with venv: apt-get install python3-venv" ;;
@@ -51,6 +52,8 @@ provide_wasm_compiler() { tools/wasm-cargo prepare; }
 provide_strace() { have strace || system_packages strace; }
 
 provide_node() { have node || system_packages nodejs; }
+
+provide_poppler() { have pdftotext || system_packages poppler-utils; }
 
 provide_xmllint() { have xmllint || system_packages libxml2-utils; }
 
@@ -100,6 +103,7 @@ needs_of() {
     guided) say cargo_bolero ;;
     locks) say wasm_compiler ;;
     gpx) say xmllint ;;
+    pdf) say poppler ;;
     golden) say wasm_compiler node ;;
     app) say wasm_compiler node_tools chromium ;;
     reference) say reference ;;

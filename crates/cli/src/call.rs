@@ -2,7 +2,7 @@
 
 use crate::exit::Exit;
 use crate::progress::Progress;
-use crate::{demo, follow, here::Here, inputs, notebook, plan, practice, show};
+use crate::{demo, follow, here::Here, inputs, notebook, plan, practice, report, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::confidence::Method;
@@ -69,14 +69,10 @@ pub(crate) fn command(words: &Words) -> Command {
             .arg(option("gap-classes", "LENGTHS", "help-gap-classes"))
             .arg(option("by", "WHAT", "help-by").value_parser(["species", "form", "group"]))
     };
-    let where_present = || option("where-present", "PERCENT", "help-where-present");
-    let goal = || option("goal", "GOAL", "help-goal").action(ArgAction::Append);
-    let assess = shared(sub("assess", "help-assess"))
-        .arg(goal())
-        .arg(option("report", "FILE", "help-report"))
-        .arg(option("claim", "WHAT", "help-claim").value_parser(["site", "plot"]))
-        .args([where_present(), option("sequential", "“5 to 30”", "help-sequential")]);
-    let sites = or_notebook(sub("sites", "help-sites")).arg(goal()).arg(where_present());
+    let sequential = option("sequential", "“5 to 30”", "help-sequential");
+    let assess = judging(shared(sub("assess", "help-assess")), words)
+        .args([option("report", "FILE", "help-report"), sequential]);
+    let sites = or_notebook(sub("sites", "help-sites")).args([goal(words), where_present(words)]);
     let reading = |command| notebook::reading(command, words);
     let files = Arg::new("files")
         .value_name("FILES")
@@ -103,15 +99,17 @@ pub(crate) fn command(words: &Words) -> Command {
         .about(words.word("help-tautline"))
         .after_help(words.word("help-exit"))
         .term_width(100)
+        .arg(option("language", "LANGUAGE", "help-language").global(true))
         .subcommand_required(true)
         .arg_required_else_help(true)
         .subcommand(
             shared(sub("cover", "help-cover")).arg(flag("work", "help-work")).arg(flag("gaps", "help-gaps")),
         )
+        .subcommand(report::command(judging(shared(sub("report", "help-report-of")), words), words))
         .subcommand(assess)
         .subcommand(sites)
         .subcommand(follow::change_command(shared(sub("change", "help-change")), words))
-        .subcommand(follow::trend_command(shared(sub("trend", "help-trend")), words).arg(goal()))
+        .subcommand(follow::trend_command(shared(sub("trend", "help-trend")), words).arg(goal(words)))
         .subcommand(follow::agree_command(shared(sub("agree", "help-agree")), words))
         .subcommands([check, sheet])
         .subcommands(notebook::commands(words))
@@ -134,11 +132,29 @@ fn with_server(whole: Command, _: &Words) -> Command {
     whole
 }
 
+fn goal(words: &Words) -> Arg {
+    Arg::new("goal").long("goal").value_name("GOAL").help(words.word("help-goal")).action(ArgAction::Append)
+}
+
+fn where_present(words: &Words) -> Arg {
+    Arg::new("where-present")
+        .long("where-present")
+        .value_name("PERCENT")
+        .help(words.word("help-where-present"))
+}
+
+/// The options of a call that judges sites.
+fn judging(command: Command, words: &Words) -> Command {
+    let claim = Arg::new("claim").long("claim").value_name("WHAT").help(words.word("help-claim"));
+    command.args([goal(words), claim.value_parser(["site", "plot"]), where_present(words)])
+}
+
 /// Does what was asked.
 pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
     let done = match matches.subcommand() {
         Some(("cover", asked)) => cover(asked, words),
         Some(("assess", asked)) => assess_sites(asked, words),
+        Some(("report", asked)) => report::report(asked, words),
         Some(("sites", asked)) => crate::sites::sites(asked, words),
         Some(("change", asked)) => follow::change(asked, words),
         Some(("trend", asked)) => follow::trend(asked, words),
@@ -194,8 +210,8 @@ fn assess_sites(asked: &ArgMatches, words: &Words) -> Done {
         show::assess(&read.input, &assessments, words, asked.get_flag("explain"));
     }
     if let Some(file) = asked.get_one::<String>("report") {
-        let page = tautline_report::html(&read.input, &question, &assessments, words);
-        std::fs::write(file, page).map_err(|error| unwritable(file, &error, words))?;
+        let telling = tautline_report::Telling::new(&read.input, &question, &assessments, words);
+        report::write_as_named(file, asked, &telling)?;
         show::aside(&words.say(&Message::new("report-written").with("file", file.as_str())));
     }
     let findings: Vec<Finding> =

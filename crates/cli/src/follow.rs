@@ -68,7 +68,7 @@ fn points_option(
 }
 
 /// Takes away options that all calls share but this one has no use for.
-fn without(command: Command, options: &'static [&'static str]) -> Command {
+pub(crate) fn without(command: Command, options: &'static [&'static str]) -> Command {
     command.mut_args(|option| {
         let unused = options.contains(&option.get_id().as_str());
         option.hide(unused)
@@ -76,7 +76,7 @@ fn without(command: Command, options: &'static [&'static str]) -> Command {
 }
 
 /// Refuses an option that was taken away.
-fn refuse(asked: &ArgMatches, options: &[&str], words: &Words) -> Result<(), (String, Exit)> {
+pub(crate) fn refuse(asked: &ArgMatches, options: &[&str], words: &Words) -> Result<(), (String, Exit)> {
     let given = |name: &&&str| asked.value_source(name) == Some(clap::parser::ValueSource::CommandLine);
     match options.iter().find(given) {
         None => Ok(()),

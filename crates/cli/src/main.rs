@@ -6,10 +6,12 @@ mod exit;
 mod follow;
 mod here;
 mod inputs;
+mod language;
 mod notebook;
 mod plan;
 mod practice;
 mod progress;
+mod report;
 #[cfg(feature = "serve")]
 mod serve;
 mod show;
@@ -17,10 +19,15 @@ mod sites;
 
 use exit::Exit;
 use std::process::ExitCode;
-use tautline_words::Words;
 
 fn main() -> ExitCode {
-    let words = Words::english();
+    let words = match language::words(std::env::args_os(), language::surroundings) {
+        Ok(words) => words,
+        Err(refused) => {
+            show::refusal(&refused);
+            return Exit::NotUnderstood.into();
+        }
+    };
     let exit = match call::command(&words).try_get_matches() {
         Ok(matches) => call::run(&matches, &words),
         Err(error) => {

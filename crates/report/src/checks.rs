@@ -91,7 +91,8 @@ impl Found<'_> {
                 own.into_iter().map(|one| Item::said(page.say(&one.words()))).collect()
             } else {
                 let count = Message::new("report-more-to-look-at").with("count", own.len());
-                vec![Item::leading_to(checks_id.to_owned(), page.say(&count))]
+                let to = page.reader.reads("checks").then(|| checks_id.to_owned());
+                vec![Item { to, ..Item::said(page.say(&count)) }]
             };
             if !items.is_empty() {
                 kinds.push(document::Kind { label: label(kind, page), items });

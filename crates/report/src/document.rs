@@ -1,6 +1,7 @@
 //! The report as data: what it says, in which order, in words and pictures that are finished.
 //!
-//! The page and the plain text are two ways to show one [`Report`], so neither can say what the other doesn't.
+//! The page, the plain text and the typeset report are three ways to show one [`Report`], so none can say what another
+//! doesn't. As JSON it is what a template of an office gets (`docs/print.md`).
 
 use serde::Serialize;
 
@@ -41,8 +42,20 @@ pub struct Report {
     pub foot: Vec<Section>,
     /// How to know the data again; nothing where it came from no file.
     pub fingerprint: Option<Fingerprint>,
+    /// How to know the readings of each site and year again, whatever file or notebook they come from.
+    pub prints: Vec<Print>,
     /// What stands at the foot of a sheet.
     pub sheet: Sheet,
+}
+
+/// How to know the readings of a site in a year again.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[non_exhaustive]
+pub struct Print {
+    /// The site and the year.
+    pub title: String,
+    /// `readings:` and 64 hexadecimal digits.
+    pub print: String,
 }
 
 /// The first page of several sites.
@@ -65,6 +78,8 @@ pub struct Site {
     pub id: String,
     /// Name, year and plot.
     pub title: String,
+    /// How many lines its figures stand on, and when they were read: what stands beside every caption on paper.
+    pub basis: String,
     /// When, by whom, under which rules, and what was noted.
     pub facts: Vec<Term>,
     /// One for each goal; one without a verdict where nobody set a goal; none where no line could be worked out.

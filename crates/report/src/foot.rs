@@ -1,9 +1,13 @@
 //! The end of the page: what was found on reading the files, cautions, the files, and how to know the data again.
 
 use crate::checks;
-use crate::document::{Fingerprint, Item, ListOf, Section, list, sentences};
+use crate::document::{Fingerprint, Item, ListOf, Print, Section, list, sentences};
 use crate::page::Page;
+use crate::shown;
+use crate::telling::Reader;
+use std::collections::BTreeSet;
 use tautline_survey::assess::Assessment;
+use tautline_survey::imprint::{MARK, of_readings};
 use tautline_survey::message::Message;
 
 /// What was found on reading the files that speaks of no site on the page; nothing where nothing was.
@@ -16,8 +20,20 @@ pub(crate) fn found_on_reading(assessments: &[&Assessment], page: &Page) -> Opti
     })
 }
 
-/// Cautions and files.
-pub(crate) fn sections(page: &Page) -> Vec<Section> {
+/// The readings of each site and year on the page, to be known again.
+pub(crate) fn prints(assessments: &[&Assessment], page: &Page) -> Vec<Print> {
+    // the plots of a site share its readings
+    let mut seen = BTreeSet::new();
+    let rounds = assessments.iter().filter(|one| seen.insert((one.site.as_str(), one.year)));
+    let print = |one: &&Assessment| Print {
+        title: shown::title(&Assessment { plot: None, ..(*one).clone() }, page),
+        print: format!("{MARK}{}", of_readings(page.input, &one.site, one.year)),
+    };
+    rounds.map(print).collect()
+}
+
+/// Cautions, files, and how to know the readings again.
+pub(crate) fn sections(assessments: &[&Assessment], page: &Page) -> Vec<Section> {
     let cautions = page.each(&["report-caution-advice", "report-caution-rule", "report-caution-local"]);
     let files: Vec<Item> = page
         .input
@@ -31,8 +47,15 @@ pub(crate) fn sections(page: &Page) -> Vec<Section> {
         .collect();
     let part = |key, heading: &str, block| Section { key, heading: page.word(heading), blocks: vec![block] };
     let cautions = sentences(cautions).map(|list| part("cautions", "report-cautions", list));
-    let files = list(ListOf::Files, files).map(|list| part("files", "report-files", list));
-    cautions.into_iter().chain(files).collect()
+    // a landowner has one page: the fingerprint below it stands for the files
+    let files = if page.reader == Reader::Landowner { None } else { list(ListOf::Files, files) };
+    let files = files.map(|list| part("files", "report-files", list));
+    let prints = prints(assessments, page).into_iter().map(|one| {
+        let said = Message::new("report-print").with("title", one.title).with("print", one.print);
+        Item::said(page.say(&said))
+    });
+    let prints = list(ListOf::Files, prints.collect()).map(|list| part("prints", "report-prints", list));
+    cautions.into_iter().chain(files).chain(prints).collect()
 }
 
 /// How to know the data again.

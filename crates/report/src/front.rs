@@ -37,7 +37,7 @@ pub(crate) fn contents(sorted: &[&Assessment], page: &Page) -> Contents {
         );
     }
     let after = [
-        ("readings", "report-readings", true),
+        ("readings", "report-readings", page.reader.reads_readings()),
         ("cautions", "report-cautions", true),
         ("files", "report-files", !page.input.files.is_empty()),
     ];

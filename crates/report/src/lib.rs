@@ -1,13 +1,14 @@
 //! Reports of sites: the verdict in plain words first, then what it rests on, down to the readings.
 //!
-//! What a report says is one [`document::Report`]; the page and the plain text show it. All its words come from the catalogue; nothing is computed here.
+//! What a report says is one [`document::Report`]; the page, the plain text and the typeset report (feature `pdf`) show
+//! it. All its words come from the catalogue; nothing is computed here.
 //!
 //! | what | module |
 //! | --- | --- |
 //! | what is told, and for whom | `telling` |
 //! | the report as data | [`document`] |
 //! | the first page of several sites | `front` |
-//! | one site in one year | `site`, with `verdict`, `tables`, `pictures` |
+//! | one site in one year | `site`, with `verdict`, `tables`, `pictures`, `onward` |
 //! | years side by side | `years` |
 //! | what was found | `checks` |
 //! | formulas and arithmetic | `work` |
@@ -17,7 +18,7 @@
 //! | cautions, files, fingerprint | `foot` |
 //! | what a crew carries | [`packet`] |
 //! | trends, changes, readers side by side | `follow` |
-//! | shown as a page, as text | `html`, `plain` |
+//! | shown as a page, as text, as PDF | `html`, `plain`, `print` |
 #![forbid(unsafe_code)]
 
 mod checks;
@@ -28,11 +29,14 @@ mod front;
 mod html;
 mod markup;
 mod methods;
+mod onward;
 pub mod packet;
 mod page;
 mod pictures;
 mod plain;
 mod practice;
+#[cfg(feature = "pdf")]
+pub mod print;
 mod readings;
 mod shown;
 mod site;
@@ -133,7 +137,8 @@ fn report(telling: &Telling, medium: Medium) -> Report {
         contents: (sorted.len() > 1).then(|| front::contents(&sorted, &page)),
         sites: sites.map(|(at, one)| site::told(&site_id(at), one, &years_of(at, &sorted), &page)).collect(),
         closing: foot::found_on_reading(&sorted, &page).into_iter().chain(readings).collect(),
-        foot: foot::sections(&page),
+        foot: foot::sections(&sorted, &page),
+        prints: foot::prints(&sorted, &page),
         fingerprint: foot::fingerprint(&page),
         sheet: sheet(&title, &page),
         title,

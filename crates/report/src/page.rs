@@ -1,5 +1,6 @@
 //! What every part of a page needs: the input, what was asked of it, the words, and the colours of the species.
 
+use crate::onward::Changes;
 use crate::pictures::Tones;
 use crate::telling::{Reader, Telling};
 use tautline_survey::assess::Question;
@@ -12,6 +13,12 @@ use tautline_words::Words;
 pub(crate) enum Medium {
     /// Wide and narrow, coloured by the page's style.
     Screen,
+    /// Once, in colours of their own.
+    #[cfg_attr(
+        not(feature = "pdf"),
+        expect(dead_code, reason = "only the typeset report is drawn for print")
+    )]
+    Print,
     /// Not at all.
     Plain,
 }
@@ -24,12 +31,14 @@ pub(crate) struct Page<'a> {
     pub(crate) reader: Reader,
     pub(crate) medium: Medium,
     pub(crate) tones: Tones,
+    pub(crate) changes: Changes,
 }
 
 impl<'a> Page<'a> {
     pub(crate) fn new(telling: &Telling<'a>, medium: Medium) -> Self {
         let Telling { input, question, assessments, words, reader, .. } = *telling;
-        Self { input, question, words, reader, medium, tones: Tones::of(assessments) }
+        let changes = Changes::up_to(input, question, assessments);
+        Self { input, question, words, reader, medium, tones: Tones::of(assessments), changes }
     }
 
     /// The words for a code without values.

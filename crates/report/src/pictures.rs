@@ -15,6 +15,9 @@ use tautline_survey::assess::Assessment;
 const WIDE: u16 = 704;
 const NARROW: u16 = 358;
 
+/// The family of the letters in a printed picture, which the typesetter carries.
+const PRINTED_FONT: &str = "Libertinus Serif";
+
 /// The colour of each species, the same through the whole page.
 pub(crate) struct Tones(BTreeMap<String, Tone>);
 
@@ -35,7 +38,7 @@ impl Tones {
     }
 }
 
-/// The frames of one picture: on a page for a wide and for a narrow screen, in plain text none.
+/// The frames of one picture: on a screen for a wide and for a narrow page, in print one, in plain text none.
 fn frames(id: &str, title: &str, description: &str, page: &Page) -> Vec<Frame> {
     let frame = |name: &str, width, palette| Frame {
         title: title.to_owned(),
@@ -47,6 +50,7 @@ fn frames(id: &str, title: &str, description: &str, page: &Page) -> Vec<Frame> {
         Medium::Screen => {
             vec![frame("wide", WIDE, Palette::screen()), frame("narrow", NARROW, Palette::screen())]
         }
+        Medium::Print => vec![frame("print", WIDE, Palette::print().with_font(PRINTED_FONT))],
         Medium::Plain => Vec::new(),
     }
 }

@@ -3,7 +3,7 @@
 use crate::document::{Answer, Block, Section, Site, Term, paragraph, quiet, terms};
 use crate::page::Page;
 use crate::pictures::{cover, curve, gaps, lines};
-use crate::{checks, methods, shown, tables, verdict, work, years};
+use crate::{checks, methods, onward, shown, tables, verdict, work, years};
 use tautline_survey::assess::{Assessment, By, Figure, Judgement, Kind, kinds};
 use tautline_survey::explain::{figure_words, goal_words, protocol_words};
 use tautline_survey::goal::Subject;
@@ -26,10 +26,11 @@ pub(crate) fn told(id: &str, assessment: &Assessment, years: &[(String, &Assessm
     Site {
         id: id.to_owned(),
         title,
+        basis: basis(assessment, page),
         facts: facts(assessment, page),
         answers: if there { answers(id, assessment, page) } else { Vec::new() },
-        changed: None,
-        next: None,
+        changed: onward::changed(assessment, page).filter(|_| there),
+        next: onward::next(assessment, page),
         beside: found.beside_the_figure(&format!("{id}-checks"), page).filter(|_| there),
         parts,
         parts_label: page.say(&label),
@@ -75,18 +76,30 @@ fn parts(id: &str, assessment: &Assessment, years: &[(String, &Assessment)], pag
         .collect()
 }
 
-/// When and by whom it was read, under which rules, and what was noted.
-fn facts(assessment: &Assessment, page: &Page) -> Vec<Term> {
-    let lines = &assessment.lines;
-    let visits = || lines.iter().map(|line| &page.input.visits[line.visit]);
-    let days = || lines.iter().filter_map(|line| line.date);
-    let day = match (days().min(), days().max()) {
+/// The first and the last day of reading; nothing where no line has a date.
+fn days(assessment: &Assessment, page: &Page) -> String {
+    let days = || assessment.lines.iter().filter_map(|line| line.date);
+    match (days().min(), days().max()) {
         (Some(first), Some(last)) if first != last => {
             shown::between(first.to_string(), last.to_string(), page)
         }
         (Some(day), _) => day.to_string(),
         _ => String::new(),
-    };
+    }
+}
+
+/// How many lines the figures stand on, and when they were read.
+fn basis(assessment: &Assessment, page: &Page) -> String {
+    let lines = Message::new("report-basis-lines").with("lines", assessment.lines.len());
+    let said = [page.say(&lines), days(assessment, page)];
+    said.into_iter().filter(|one| !one.is_empty()).collect::<Vec<_>>().join(", ")
+}
+
+/// When and by whom it was read, under which rules, and what was noted.
+fn facts(assessment: &Assessment, page: &Page) -> Vec<Term> {
+    let lines = &assessment.lines;
+    let visits = || lines.iter().map(|line| &page.input.visits[line.visit]);
+    let day = days(assessment, page);
     let planned = page.input.plan.iter().filter(|line| {
         line.site == assessment.site && (assessment.plot.is_none() || line.plot == assessment.plot)
     });

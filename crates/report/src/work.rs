@@ -59,6 +59,8 @@ fn of_line(line: &LineResult, page: &Page) -> Vec<Block> {
     let mut blocks = vec![heading(4, page.say(&title))];
     blocks.extend(sentences(closed));
     blocks.extend(list(ListOf::Arithmetic, arithmetic));
-    blocks.push(Block::Jump(readings));
+    if page.reader.reads_readings() {
+        blocks.push(Block::Jump(readings));
+    }
     blocks
 }

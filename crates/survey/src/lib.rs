@@ -13,6 +13,7 @@
 //! | a line that is being read | [`draft`] |
 //! | goals | [`goal`] |
 //! | everything handed in | [`input`] |
+//! | readings as a fingerprint | [`imprint`] |
 //! | a site's outline as handed in | [`boundary`] |
 //! | lines laid out | [`layout`] |
 //! | how many lines, how long | [`effort`] |
@@ -47,6 +48,7 @@ pub mod explain;
 pub mod finding;
 pub mod follow;
 pub mod goal;
+pub mod imprint;
 pub mod input;
 pub mod layout;
 pub mod limits;

@@ -4,7 +4,8 @@
 //! here and nowhere else, by [`tautline_engine::num::decimal`].
 #![forbid(unsafe_code)]
 
-use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use fluent_bundle::concurrent::FluentBundle; // reports are written by several threads
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::borrow::Cow;
 use tautline_engine::length::{DecimalMark, write};
 use tautline_engine::num::decimal::{decimal, percent};
@@ -14,26 +15,47 @@ use tautline_survey::protocol::Assumption;
 use unic_langid::LanguageIdentifier;
 use unicode_width::UnicodeWidthStr;
 
-const ENGLISH: [&str; 12] = [
-    include_str!("../messages/en/app.ftl"),
-    include_str!("../messages/en/survey.ftl"),
-    include_str!("../messages/en/exchange.ftl"),
-    include_str!("../messages/en/draft.ftl"),
-    include_str!("../messages/en/command.ftl"),
-    include_str!("../messages/en/report.ftl"),
-    include_str!("../messages/en/follow.ftl"),
-    include_str!("../messages/en/methods.ftl"),
-    include_str!("../messages/en/notebook.ftl"),
-    include_str!("../messages/en/packet.ftl"),
-    include_str!("../messages/en/plan.ftl"),
-    include_str!("../messages/en/practice.ftl"),
-];
+/// The files of each language: one name, one file in each.
+macro_rules! catalogue {
+    ($($file:literal)+) => {
+        const ENGLISH: &[&str] = &[$(include_str!(concat!("../messages/en/", $file, ".ftl")),)+];
+        const SPANISH: &[&str] = &[$(include_str!(concat!("../messages/es/", $file, ".ftl")),)+];
+    };
+}
+
+catalogue! {
+    "app" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice"
+}
+
+type Bundle = FluentBundle<FluentResource>;
 
 /// The catalogue in one language.
 pub struct Words {
-    bundle: FluentBundle<FluentResource>,
+    language: &'static str,
+    bundle: Bundle,
+    /// English, for what the language has no words for yet.
+    fallback: Option<Bundle>,
     mark: DecimalMark,
 }
+
+/// What the files hold is checked by a test; a bad message here falls back to its code.
+fn bundle(language: &'static str, texts: &[&str]) -> Bundle {
+    let identifier = LanguageIdentifier::from_bytes(language.as_bytes()).unwrap_or_default();
+    let mut bundle = FluentBundle::new_concurrent(vec![identifier]);
+    bundle.set_use_isolating(false);
+    for text in texts {
+        let resource = FluentResource::try_new((*text).to_owned()).unwrap_or_else(|(good, _)| good);
+        bundle.add_resource_overriding(resource);
+    }
+    bundle
+}
+
+/// Where Spanish is written with a decimal point.
+///
+/// # Source
+/// Unicode Common Locale Data Repository, `es` and `es_419` with the regions that depart from it; from memory
+const WITH_A_POINT: [&str; 13] =
+    ["419", "BZ", "CU", "DO", "GT", "HN", "MX", "NI", "PA", "PE", "PR", "SV", "US"];
 
 impl Words {
     /// The English catalogue.
@@ -46,19 +68,45 @@ impl Words {
     /// assert_eq!(words.say(&Message::new("per-cent").with("figure", "9.4")), "9.4\u{a0}%"); // a no-break space
     /// ```
     pub fn english() -> Self {
-        let mut bundle = FluentBundle::new(vec![LanguageIdentifier::from_bytes(b"en").unwrap_or_default()]);
-        bundle.set_use_isolating(false);
-        for text in ENGLISH {
-            // what the files hold is checked by a test; a bad message here falls back to its code
-            let resource = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(good, _)| good);
-            bundle.add_resource_overriding(resource);
+        Self { language: "en", bundle: bundle("en", ENGLISH), fallback: None, mark: DecimalMark::Point }
+    }
+
+    /// The Spanish catalogue, numbers as they are written where it is spoken; `es-MX` has a decimal point, `es` a comma.
+    fn spanish(region: &str) -> Self {
+        let mark = if WITH_A_POINT.contains(&region.to_uppercase().as_str()) {
+            DecimalMark::Point
+        } else {
+            DecimalMark::Comma
+        };
+        Self { language: "es", bundle: bundle("es", SPANISH), fallback: Some(bundle("en", ENGLISH)), mark }
+    }
+
+    /// The languages there are.
+    pub const LANGUAGES: [&'static str; 2] = ["en", "es"];
+
+    /// The catalogue in a language, named as `es`, `es-MX` or `es_MX.UTF-8`; nothing where there is none.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_words::Words;
+    /// let say = |language| Words::in_language(language).map(|words| words.percent(0.094, 1));
+    /// assert_eq!(say("en-GB").as_deref(), Some("9.4\u{a0}%"));
+    /// assert_eq!(say("es").as_deref(), Some("9,4\u{a0}%"));
+    /// assert_eq!(say("es_MX.UTF-8").as_deref(), Some("9.4\u{a0}%"));
+    /// assert_eq!(say("tlh"), None);
+    /// ```
+    pub fn in_language(named: &str) -> Option<Self> {
+        let mut parts = named.split(['-', '_', '.', '@']);
+        match parts.next()?.to_lowercase().as_str() {
+            "en" => Some(Self::english()),
+            "es" => Some(Self::spanish(parts.next().unwrap_or_default())),
+            _ => None,
         }
-        Self { bundle, mark: DecimalMark::Point }
     }
 
     /// The language of the words, as a page or a file names it: `en`.
-    pub fn language(&self) -> &str {
-        self.bundle.locales.first().map_or("en", |language| language.language.as_str())
+    pub fn language(&self) -> &'static str {
+        self.language
     }
 
     /// The decimal mark of its numbers.
@@ -76,11 +124,11 @@ impl Words {
     }
 
     fn format(&self, code: &str, arguments: &FluentArgs) -> String {
-        let Some(pattern) = self.bundle.get_message(code).and_then(|found| found.value()) else {
-            return code.to_owned();
-        };
+        let mut bundles = [Some(&self.bundle), self.fallback.as_ref()].into_iter().flatten();
+        let found = bundles.find_map(|bundle| Some((bundle, bundle.get_message(code)?.value()?)));
+        let Some((bundle, pattern)) = found else { return code.to_owned() };
         let mut errors = Vec::new();
-        self.bundle.format_pattern(pattern, Some(arguments), &mut errors).into_owned()
+        bundle.format_pattern(pattern, Some(arguments), &mut errors).into_owned()
     }
 
     /// The words for a code without values.

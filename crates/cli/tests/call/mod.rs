@@ -6,6 +6,7 @@ use std::process::{Command, Output, Stdio};
 pub(crate) fn tautline(arguments: &[&str], input: &str) -> Output {
     let mut child = Command::new(env!("CARGO_BIN_EXE_tautline"))
         .args(arguments)
+        .env("LC_ALL", "C") // whatever language the tester speaks
         .stdin(Stdio::piped())
         .stdout(Stdio::piped())
         .stderr(Stdio::piped())

@@ -44,7 +44,8 @@ fn page_of(
         nothing: sites.is_empty().then_some(nothing),
         contents: None,
         closing,
-        foot: foot::sections(&page),
+        foot: foot::sections(&[], &page),
+        prints: Vec::new(),
         fingerprint: foot::fingerprint(&page),
         sheet: Sheet { left: title.clone(), of: page.word("report-sheet-of") },
         title,
@@ -58,6 +59,7 @@ fn site(number: usize, title: String, answer: Answer, parts: Vec<Section>, page:
     Site {
         id: crate::page::site_id(number),
         title,
+        basis: String::new(),
         facts: Vec::new(),
         answers: vec![answer],
         changed: None,

@@ -161,7 +161,7 @@ fn together(region: &RegionTrend, page: &Page) -> Option<Section> {
         page.word("follow-sites-table"),
         vec![
             (Column::Text, page.word("column-site")),
-            (Column::Figure, page.word("column-site-share")),
+            (Column::Figure, page.word("trend-column-share")),
             (Column::Figure, page.word("column-own-slope")),
             (Column::Figure, page.word("column-se")),
             (Column::Figure, page.word("column-drawn")),

@@ -32,6 +32,16 @@ help-method = Interval method: logit-t-effective (the default), logit-t, student
 help-by = Also each species, form or group
 help-goal = The goal, such as “at least 15 %” or “shrub: 15..25 %”
 help-report = Write the report of the sites to this file, as a page for a browser
+help-report-of = Write the report of all sites, or one for each site, as a page, text or PDF; or hold one against the readings
+help-report-into = The file to write (.html, .txt, .pdf), or a folder for one report a site
+help-report-as = In a folder: html (the default), text or pdf
+help-report-for = For whom: specialist (everything, the default), landowner, board or class; the figures are the same
+help-report-template = For PDF: a folder whose files take the place of those that come with tautline (docs/print.md)
+help-report-paper = For PDF: a4 (the default) or letter
+help-report-day = For PDF: the day that the file gives as its own; the last day of reading where none is given
+help-report-archival = For PDF: for keeping, as PDF/A-2a
+help-report-resume = In a folder: leave alone what is there of the same readings
+help-report-verify = Say whether the readings behind this report stand as they did when it was written
 help-claim = What the claim is about: site (lines or plots are the units) or plot (each by itself)
 help-on-the-level = Gap classes and plants per area on the level, by the slope of each line, not along the ground (cover needs no such thing)
 help-use-partly-read = Take the part that was read of lines read in part
@@ -39,6 +49,7 @@ help-where-present = Cover where shrubs are present, in per cent, for sites on w
 help-demo-folder = The folder to write; it must not hold a demo already
 help-seed = Another seed gives another demo
 help-shell = The shell
+help-language = The language of what is printed and written: en, es, or with a region, such as es-MX
 help-exit =
     Exit status:
       0  all well
@@ -48,6 +59,10 @@ help-exit =
       4  a file could not be read or written
 
 ## Refusals
+built-without-pdf = This tautline was built without PDF. “cargo build --release --package tautline-cli --features pdf” builds it with; .html and .txt need nothing more.
+option-not-a-day = “{ $found }” isn't a day. Write it as 2026-06-03.
+verify-no-print = { $file } carries no fingerprint of readings. Reports written by tautline report and tautline assess do.
+language-unknown = “{ $found }” is no language that tautline has. It has: { $known }.
 file-unreadable = { $file } can't be read: { $why }.
 file-unwritable = { $file } can't be written: { $why }.
 no-files-in-folder = { $file } holds no file that is read (.csv, .tsv, .txt, .sheet, .toml).
@@ -280,3 +295,20 @@ work-overlap = overlap counted once; the stretches are the joined ones, gaps und
 metres = { $figure } m
 per-hectare = { $figure } per ha
 from-memory = From memory: the source was not at hand when the rules were written down.
+
+## Reports
+reports-written = { $written ->
+    [one] One report written
+   *[other] { $written } reports written
+}{ $pages ->
+    [0] {""}
+    [one] {", "}one page
+   *[other] {", "}{ $pages } pages
+}{ $kept ->
+    [0] {""}
+   *[other] {", "}{ $kept } left as they were
+}: { $folder }.
+progress-reports = writing reports
+verify-stands = { $site }, { $year }: the readings stand as they did when the report was written.
+verify-stands-undated = { $site }, undated: the readings stand as they did when the report was written.
+verify-differs = Readings { $print } …: nothing here is like that now. They were corrected since, or belong to other files; the report names the site beside this number.

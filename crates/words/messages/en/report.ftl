@@ -26,6 +26,10 @@ report-fact-lines-said = { $planned ->
     [0] { $used } in the figures
    *[other] { $used } in the figures, { $planned } planned
 }
+report-basis-lines = { $lines ->
+    [one] one line
+   *[other] { $lines } lines
+}
 report-fact-readers = Readers
 report-fact-recorders = Recorders
 report-fact-noted = Noted on the day
@@ -180,3 +184,30 @@ report-curve-limit = gaps closed up to ({ $unit })
 report-curve-cover = canopy cover (%)
 report-curve-recorded = rule that was read
 report-curve-unknown = finer than was read
+
+## What changed, what comes next
+report-changed = What changed
+report-first-visit = No earlier year is among these readings, so there is nothing to set this one beside.
+report-next = What comes next
+report-next-settle = Settle first what must be settled: { $count ->
+    [one] one thing is
+   *[other] { $count } things are
+} listed under what weighs on this figure.
+report-next-lines = Read { $more ->
+    [one] one more line
+   *[other] { $more } more lines
+} of this length under the same rules, if the goal has to be settled.
+report-next-plots = Read { $more ->
+    [one] one more plot
+   *[other] { $more } more plots
+} of such lines under the same rules, if the goal has to be settled.
+report-next-visit = To follow change, read the same lines again under the same rules, at the same time of the year ({ $day } was the last day of reading) and at the same stage of growth.
+report-next-visit-undated = To follow change, read the same lines again under the same rules, at the same time of the year and at the same stage of growth, and write down the day.
+report-prints = To know the readings again
+report-print = { $title }: { $print }
+
+## Typesetting
+template-wrong = The template { $file } fails in row { $row }, column { $column }: { $said }.{ $hint }
+template-nowhere = The report can't be typeset: { $said }.{ $hint }
+template-hint = {" "}{ $hint }.
+template-too-large = { $file } is larger than { $most } MB and isn't read as part of a template.

@@ -1,0 +1,152 @@
+//! A report for each of many sites, on all cores. Each file is written whole; what was interrupted goes on with
+//! `--resume`, which leaves alone what says the same readings already.
+
+use super::shape::{Press, write as write_file};
+use crate::call::{Done, status, unwritable};
+use crate::exit::Exit;
+use crate::progress::Progress;
+use crate::show;
+use std::collections::{BTreeMap, BTreeSet};
+use std::num::NonZero;
+use std::path::{Path, PathBuf};
+use std::sync::Mutex;
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::thread::{available_parallelism, scope};
+use tautline_report::{Reader, Telling};
+use tautline_survey::assess::{Assessment, Question, assess};
+use tautline_survey::finding::Finding;
+use tautline_survey::imprint::{found_in, of_readings};
+use tautline_survey::input::Input;
+use tautline_survey::message::Message;
+use tautline_words::Words;
+
+/// What is written, where, and for whom.
+pub(crate) struct Batch<'a> {
+    pub(crate) folder: &'a Path,
+    pub(crate) press: &'a Press,
+    pub(crate) reader: Reader,
+    pub(crate) question: &'a Question,
+    pub(crate) words: &'a Words,
+}
+
+/// What came of the sites so far.
+#[derive(Default)]
+struct Came {
+    written: usize,
+    as_they_were: usize,
+    pages: usize,
+    figures: bool,
+    findings: Vec<Finding>,
+    refused: Option<(String, Exit)>,
+}
+
+/// A report for each site of the input.
+pub(crate) fn write(batch: &Batch, input: &Input, resume: bool) -> Done {
+    let folder = batch.folder.display().to_string();
+    std::fs::create_dir_all(batch.folder).map_err(|error| unwritable(&folder, &error, batch.words))?;
+    let sites = input.by_site();
+    let files = files(batch, sites.keys());
+    let jobs: Vec<(&Input, &PathBuf)> = sites.values().zip(&files).collect();
+    let progress = Progress::new("progress-reports", batch.words);
+    let (taken, came) = (AtomicUsize::new(0), Mutex::new(Came::default()));
+    let threads = available_parallelism().unwrap_or(NonZero::<usize>::MIN).get().min(jobs.len().max(1));
+    scope(|scope| {
+        for _ in 0..threads {
+            scope.spawn(|| {
+                while let Some((site, file)) = jobs.get(taken.fetch_add(1, Ordering::Relaxed)) {
+                    let made = one(batch, site, file, resume);
+                    let Ok(mut came) = came.lock() else { return };
+                    match made {
+                        Ok(one) => came.add(one),
+                        Err(refused) => came.refused = Some(refused),
+                    }
+                    if came.refused.is_some() {
+                        return;
+                    }
+                    progress.tell(came.written + came.as_they_were, jobs.len());
+                }
+            });
+        }
+    });
+    drop(progress);
+    let mut came = came.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner);
+    if let Some(refused) = came.refused {
+        return Err(refused);
+    }
+    let said = Message::new("reports-written")
+        .with("written", came.written)
+        .with("kept", came.as_they_were)
+        .with("folder", folder);
+    show::aside(&batch.words.say(&said.with("pages", came.pages)));
+    came.findings.extend(input.findings.iter().cloned());
+    Ok(status(&came.findings, !came.figures))
+}
+
+impl Came {
+    fn add(&mut self, one: One) {
+        match one {
+            One::AsItWas => {
+                self.as_they_were += 1;
+                self.figures = true;
+            }
+            One::Written { pages, findings, figures } => {
+                self.written += 1;
+                self.pages += pages;
+                self.findings.extend(findings);
+                self.figures |= figures;
+            }
+        }
+    }
+}
+
+/// What came of one site.
+enum One {
+    /// Its file says the same readings already.
+    AsItWas,
+    Written {
+        pages: usize,
+        findings: Vec<Finding>,
+        figures: bool,
+    },
+}
+
+fn one(batch: &Batch, site: &Input, file: &Path, resume: bool) -> Result<One, (String, Exit)> {
+    let assessments = assess(site, batch.question);
+    if resume && stands(file, site, &assessments) {
+        return Ok(One::AsItWas);
+    }
+    let telling = Telling::new(site, batch.question, &assessments, batch.words).to(batch.reader);
+    let made = batch.press.made(&telling)?;
+    write_file(file, &made.bytes, batch.words)?;
+    let figures = assessments.iter().any(|one| !one.figures.is_empty());
+    Ok(One::Written {
+        pages: made.pages,
+        findings: assessments.into_iter().flat_map(|one| one.findings).collect(),
+        figures,
+    })
+}
+
+/// Whether a file is a report of just these readings.
+fn stands(file: &Path, site: &Input, assessments: &[Assessment]) -> bool {
+    let Ok(bytes) = std::fs::read(file) else { return false };
+    let found: BTreeSet<String> = found_in(&bytes).into_iter().collect();
+    let wanted: BTreeSet<String> =
+        assessments.iter().map(|one| of_readings(site, &one.site, one.year)).collect();
+    !wanted.is_empty() && found == wanted
+}
+
+/// A file for each site, named after it as far as every system allows.
+fn files<'a>(batch: &Batch, sites: impl Iterator<Item = &'a String>) -> Vec<PathBuf> {
+    let mut given: BTreeMap<String, usize> = BTreeMap::new();
+    sites
+        .map(|site| {
+            let kept = |c: char| if c.is_alphanumeric() { c } else { '-' };
+            let name: String = site.chars().map(kept).take(80).collect();
+            let name = name.split('-').filter(|part| !part.is_empty()).collect::<Vec<_>>().join("-");
+            let name = if name.is_empty() { "site".to_owned() } else { name };
+            let again = given.entry(name.to_lowercase()).and_modify(|times| *times += 1).or_insert(1);
+            let name = if *again > 1 { format!("{name}-{again}") } else { name };
+            batch.folder.join(format!("{name}.{}", batch.press.shape.ending()))
+        })
+        .collect()
+}

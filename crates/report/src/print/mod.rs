@@ -1,0 +1,125 @@
+//! The report typeset, as PDF: by templates that an office can replace, from the same [`Report`] as the page.
+//!
+//! Nothing is fetched and nothing outside the template folder is read; the date comes from outside; the same report and
+//! the same template give the same bytes.
+
+mod template;
+mod world;
+
+pub use template::{Template, TemplateError};
+
+use crate::document::Report;
+use crate::page::Medium;
+use crate::{Telling, report};
+use tautline_survey::date::Date;
+use typst::diag::SourceDiagnostic;
+use typst::ecow::EcoVec;
+use typst::foundations::{Datetime, Smart};
+use typst::text::FontBook;
+use typst::utils::LazyHash;
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
+use world::Desk;
+
+/// How long results of typesetting are kept for the next report, in reports.
+const KEPT_FOR: usize = 2;
+
+/// The size of a sheet.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Paper {
+    /// 210 by 297 mm (ISO 216).
+    #[default]
+    A4,
+    /// 8.5 by 11 inches (ANSI/ASME Y14.1).
+    Letter,
+}
+
+impl Paper {
+    /// Its name in a template.
+    const fn name(self) -> &'static str {
+        match self {
+            Self::A4 => "a4",
+            Self::Letter => "us-letter",
+        }
+    }
+}
+
+/// How a report is set.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Setting {
+    /// The sheet.
+    pub paper: Paper,
+    /// The day that the file gives as its own; the day of the newest reading where none is given.
+    pub day: Option<Date>,
+    /// For keeping: PDF/A-2a (ISO 19005-2), which holds everything that is needed to show it.
+    pub archival: bool,
+}
+
+/// A typeset report.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Printed {
+    /// The file.
+    pub bytes: Vec<u8>,
+    /// How many sheets it has.
+    pub pages: usize,
+}
+
+/// Typesets reports with one template, from any number of threads.
+///
+/// # Example
+/// ```
+/// use tautline_report::print::{Press, Setting, Template};
+/// use tautline_report::Telling;
+/// use tautline_survey::{assess::Question, input::Input};
+/// let (words, input, question) = (tautline_words::Words::english(), Input::default(), Question::default());
+/// let press = Press::new(Template::shipped());
+/// let printed = press.print(&Telling::new(&input, &question, &[], &words), &Setting::default()).unwrap();
+/// assert!(printed.bytes.starts_with(b"%PDF-1.7") && printed.pages == 1);
+/// ```
+pub struct Press {
+    template: Template,
+    book: LazyHash<FontBook>,
+}
+
+impl Press {
+    /// A press for this template.
+    pub fn new(template: Template) -> Self {
+        let book = LazyHash::new(FontBook::from_fonts(template.fonts()));
+        Self { template, book }
+    }
+
+    /// Typesets a report.
+    ///
+    /// # Errors
+    /// what is wrong with the template, and where
+    pub fn print(&self, telling: &Telling, setting: &Setting) -> Result<Printed, TemplateError> {
+        let report = report(telling, Medium::Print);
+        let visits = telling.assessments.iter().flat_map(|one| &one.lines);
+        let day = setting.day.or_else(|| visits.filter_map(|line| line.date).max());
+        self.set(&report, *setting, day)
+    }
+
+    fn set(&self, report: &Report, setting: Setting, day: Option<Date>) -> Result<Printed, TemplateError> {
+        let data = serde_json::to_vec(report).map_err(|error| TemplateError::of_data(&error))?;
+        let desk = Desk::new(&self.template, &self.book, data, report, setting.paper, day);
+        let fault = |found: EcoVec<SourceDiagnostic>| desk.fault(&found);
+        let document: PagedDocument = typst::compile(&desk).output.map_err(fault)?;
+        let standards = if setting.archival { vec![PdfStandard::A_2a] } else { Vec::new() };
+        let standards = PdfStandards::new(&standards).unwrap_or_default(); // one standard agrees with itself
+        let options = PdfOptions {
+            ident: Smart::Custom(format!("{} {}", report.title, report.sheet.left)),
+            creator: Smart::Custom(Some(format!("tautline {}", report.software))),
+            timestamp: day.and_then(midnight).map(Timestamp::new_utc),
+            standards,
+            ..PdfOptions::default()
+        };
+        let bytes = typst_pdf::pdf(&document, &options).map_err(fault)?;
+        typst::comemo::evict(KEPT_FOR);
+        Ok(Printed { bytes, pages: document.pages().len() })
+    }
+}
+
+/// The beginning of a day.
+fn midnight(day: Date) -> Option<Datetime> {
+    Datetime::from_ymd_hms(i32::from(day.year()), day.month(), day.day(), 0, 0, 0)
+}

@@ -1,0 +1,130 @@
+# La aplicación en un navegador.
+
+app-this-device = este dispositivo
+app-skip = Ir al contenido
+app-screens = Pantallas
+app-sites = Sitios
+app-take-in = Recibir
+app-settle = Resolver
+app-notebook = Cuaderno
+app-closed = No se puede abrir el cuaderno
+app-closed-way-out = Con esto no se pierde nada de lo que contiene. Cierre otras ventanas de tautline y cargue la página otra vez. Una ventana en modo privado no guarda nada: use una normal.
+app-badge-here = { $records ->
+    [0] aquí aún nada
+    [one] 1 cambio solo aquí
+   *[other] { $records } cambios solo aquí
+}
+app-badge-to-settle = { $things ->
+    [one] 1 por resolver
+   *[other] { $things } por resolver
+}
+app-badge-sent = todo enviado
+app-must-settle = { $findings ->
+    [one] Hay que resolver una cosa
+   *[other] Hay que resolver { $findings } cosas
+}
+app-have-a-look = { $findings ->
+    [one] Conviene mirar una cosa
+   *[other] Conviene mirar { $findings } cosas
+}
+app-welcome = Un cuaderno para líneas de arbustos
+app-welcome-what = Lea líneas a lo largo de una cinta tensa, vea cuánto de un sitio cubren los arbustos vivos y cuán seguro es eso, y si se cumple la meta. Todo funciona sin red, y lo que escribe se queda en este dispositivo hasta que lo comparta.
+app-open-demo = Mirar la demostración
+app-begin-empty = Empezar con mis archivos
+app-demo-invented = La demostración es un matorral inventado con gente inventada. Se puede retirar entera.
+app-cautions = En el campo van primero las normas locales, los dueños de la tierra y la práctica con licencia. Pida permiso antes de entrar, cubra sus estacas, y que alguien sepa cuándo debe volver.
+app-demo-reason = demostración, inventada
+app-demo-kept = La demostración está en este cuaderno. Todo en ella es inventado.
+app-demo-missing = No se pudo traer la demostración. Abra la aplicación una vez con red y quedará aquí para siempre.
+app-find = Buscar un sitio
+app-more-sites = { $more } más: escriba arriba una parte del nombre.
+app-site-cover = cobertura { $cover }, entre { $low } y { $high }
+app-site-cover-alone = cobertura { $cover }, sin intervalo
+app-site-cover-between = cobertura entre { $low } y { $high }, sin intervalo
+app-site-cover-between-sure = cobertura entre { $low } y { $high }; contando con su duda, entre { $from } y { $to }
+app-site-lines = { $lines ->
+    [one] 1 línea
+   *[other] { $lines } líneas
+}
+app-site-last = leído el { $date }
+app-site-not-read = { $count ->
+    [one] 1 línea sin leer
+   *[other] { $count } líneas sin leer
+}
+app-site-to-settle = { $count } por resolver
+app-site-to-look-at = { $count } por mirar
+app-reading = Leyendo el cuaderno…
+app-site-unknown = En el cuaderno no hay lecturas de este sitio.
+app-report-file = El informe como archivo
+app-what-if = Y si…
+app-what-if-changes-nothing = Solo responde esta pantalla; en el cuaderno no cambia nada.
+app-confidence = Con qué seguridad
+app-method = Intervalo
+app-gap-rule = Regla de claros
+app-gap-rule-own = La regla del protocolo de cada lectura.
+app-gap-rule-not-read = Una longitud con su unidad, como 4 in o 10 cm.
+app-gap-rule-asked = Los claros menores que { $length } se leen como copa, donde las lecturas lo permiten.
+app-take-in-what = Tablas de lecturas, planes, listas de plantas, metas, protocolos, hojas tecleadas y copias de otros cuadernos. Verá lo que se entendió antes de que se escriba nada.
+app-pick-files = Elija archivos, o suéltelos aquí
+app-typed = O teclee una hoja tal como está en papel
+app-typed-name = tecleada.sheet
+app-typed-example =
+    Site: Hollow Flat
+    Unit: ft
+    Line B1, 100 ft
+    ATCA 12.4-14.1
+    KRLA 22.0-22.7
+app-files-left = Demasiado largos para la aplicación, o ilegibles: { $files }. La orden acepta más largos.
+app-understood-heading = Lo que se entendió
+app-understood = { $kind }: { $new } nuevos, { $changed } cambiados, { $known } que ya estaban
+app-understood-copy = { $revisions ->
+    [one] una revisión de otro cuaderno
+   *[other] { $revisions } revisiones de otro cuaderno
+}
+app-lines-broken = { $file }: { $lines ->
+    [one] un renglón no está entero y se omitió.
+   *[other] { $lines } renglones no están enteros y se omitieron.
+}
+app-brings-nothing = Esto no trae nada que no esté ya aquí.
+app-keep = Guardarlo
+app-leave = Dejarlo
+app-kept = Guardado en este dispositivo.
+app-kind-visit = lecturas de líneas
+app-kind-line = líneas planeadas
+app-kind-stratum = estratos
+app-kind-plants = lista de plantas
+app-kind-protocol = protocolos
+app-kind-goal = metas
+app-kind-settlement = lo resuelto por personas
+app-kind-other = los archivos mismos
+app-settle-nothing = Nada que resolver.
+app-settle-what = Dos personas escribieron distinto sobre una misma cosa. Ninguna cifra usa lo uno ni lo otro hasta que alguien elija.
+app-reason = Por qué (si quiere)
+app-this-stands = Esta vale
+app-settled = Resuelto. La otra queda en el historial.
+app-sharing = Compartir
+app-sharing-under-way = Buscando el cuaderno compartido.
+app-sharing-nobody = No responde ningún cuaderno compartido. Todo se guarda en este dispositivo, y pasa allá cuando uno responda.
+app-sharing-done = Lo que hay aquí está también en el cuaderno compartido.
+app-share-now = Compartir ahora
+app-copy = Una copia de todo
+app-copy-what = Un archivo con todo lo que se escribió alguna vez en este dispositivo, también las versiones pasadas. Es una copia completa, con lugares y nombres. Cualquier tautline la recibe.
+app-copy-now = Hacer una copia
+app-persist = Sitio en este dispositivo
+app-persist-promised = El navegador conserva el cuaderno aunque le falte sitio.
+app-persist-not = El navegador no ha prometido conservar el cuaderno cuando le falte sitio. Ponga la aplicación en la pantalla de inicio, y haga una copia cada noche.
+app-persist-unknown = El navegador no dice si conserva el cuaderno cuando le falta sitio. Haga una copia cada noche.
+app-persist-ask = Pedir al navegador que lo conserve
+app-you = Quién escribe aquí
+app-you-what = Va con cada cambio, para que otros sepan a quién preguntar.
+app-your-name = Su nombre
+app-device-name = Cómo llama a este dispositivo
+app-look = Luz
+app-theme-device = como la tiene el dispositivo
+app-theme-light = clara
+app-theme-dark = oscura
+app-theme-sunlight = pleno sol
+app-version = tautline { $version }
+app-newer-label = Una versión más nueva
+app-newer = Hay una versión más nueva de tautline. Lo guardado en este dispositivo se queda; termine antes lo que esté haciendo.
+app-newer-take = Tomarla ahora

@@ -1,0 +1,87 @@
+//! Every language says what English says: the same codes, each once, with the same values in them.
+
+#![expect(clippy::unwrap_used, reason = "a test that can't read the catalogue has failed")]
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs;
+use std::path::Path;
+use tautline_survey::message::{Message, Value};
+use tautline_words::Words;
+
+/// The codes of a language's files, each with the file it stands in and the values that it names.
+fn codes(language: &str) -> BTreeMap<String, (String, BTreeSet<String>)> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("messages").join(language);
+    let mut found: BTreeMap<String, (String, BTreeSet<String>)> = BTreeMap::new();
+    let mut paths: Vec<_> = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    paths.sort();
+    for path in paths {
+        let file = path.file_name().unwrap().to_string_lossy().into_owned();
+        let mut open: Option<String> = None;
+        for line in fs::read_to_string(&path).unwrap().lines() {
+            let begins = line.starts_with(|c: char| c.is_ascii_lowercase()).then(|| line.split_once(" ="));
+            if let Some((code, _)) = begins.flatten() {
+                let before = found.insert(code.to_owned(), (file.clone(), BTreeSet::new()));
+                assert!(before.is_none(), "{language}/{file}: “{code}” stands twice, also in {before:?}");
+                open = Some(code.to_owned());
+            }
+            let Some((_, values)) = open.as_ref().and_then(|code| found.get_mut(code)) else { continue };
+            for rest in line.split('$').skip(1) {
+                let name = |c: char| c.is_ascii_alphanumeric() || c == '-' || c == '_';
+                values.insert(rest.chars().take_while(|&c| name(c)).collect());
+            }
+        }
+    }
+    found
+}
+
+#[test]
+fn spanish_has_every_code_that_english_has() {
+    let (english, spanish) = (codes("en"), codes("es"));
+    let missing: Vec<String> = english
+        .iter()
+        .filter(|(code, _)| !spanish.contains_key(*code))
+        .map(|(code, (file, _))| format!("{code} (messages/es/{file})"))
+        .collect();
+    assert!(missing.is_empty(), "no Spanish words for: {}", missing.join(", "));
+    let left: Vec<&String> = spanish.keys().filter(|code| !english.contains_key(*code)).collect();
+    assert!(left.is_empty(), "Spanish words for what nothing says any more: {left:?}");
+    for (code, (file, values)) in &spanish {
+        assert_eq!(&english[code].0, file, "{code} stands in another file than in English");
+        assert_eq!(&english[code].1, values, "{code} names other values than in English");
+    }
+    assert!(spanish.len() > 700, "only {}", spanish.len());
+}
+
+/// The catalogue's own reader takes every message of each file as the files' writers meant it.
+#[test]
+fn every_code_is_understood_in_each_language() {
+    for language in Words::LANGUAGES {
+        let words = Words::in_language(language).unwrap();
+        let not_understood: Vec<String> =
+            codes(language).into_keys().filter(|code| !words.has(code)).collect();
+        assert!(not_understood.is_empty(), "{language}: {not_understood:?}");
+    }
+}
+
+/// Unicode CLDR writes `9,4 %` in `es`, `9.4 %` in `es-MX` (from memory).
+#[test]
+fn a_figure_is_marked_as_where_it_is_read() {
+    let said = |language: &str| {
+        let words = Words::in_language(language).unwrap();
+        let goal = Message::new("at-least").with("value", Value::Share(0.155, 1));
+        words.say(&goal).replace('\u{a0}', " ")
+    };
+    assert_eq!(said("es"), "al menos 15,5 %");
+    assert_eq!(said("es-AR"), "al menos 15,5 %");
+    assert_eq!(said("es_MX.UTF-8"), "al menos 15.5 %");
+    assert_eq!(said("es-US"), "al menos 15.5 %");
+    assert_eq!(said("en-US"), "at least 15.5 %");
+}
+
+/// A code that a language lacks is said in English; one that nobody has comes back as it is.
+#[test]
+fn what_is_missing_is_no_panic() {
+    let words = Words::in_language("es").unwrap();
+    assert_eq!(words.word("no-such-code-anywhere"), "no-such-code-anywhere");
+    assert_eq!(words.word("met"), "cumplida");
+}

@@ -13,6 +13,7 @@
 //! | [`run`] | all blocks, side by side, kept on disk as they are done |
 //! | [`table`] | the data file |
 //! | [`bar`] | what is asked of a method, and who meets it |
+//! | [`sequential`] | a plan that may stop after any line, and `docs/sequential.md` |
 //! | [`page`], [`picture`] | `docs/intervals.md` and its picture, from the data file alone |
 #![forbid(unsafe_code)]
 
@@ -22,6 +23,7 @@ pub mod page;
 pub mod picture;
 pub mod rivals;
 pub mod run;
+pub mod sequential;
 pub mod stands;
 pub mod survey;
 pub mod table;

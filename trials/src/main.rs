@@ -10,6 +10,7 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use tautline_trials::bar::{CLASSES, measured};
 use tautline_trials::block::{Block, LINES, Plan};
 use tautline_trials::run::{Sign, run};
+use tautline_trials::sequential;
 use tautline_trials::table::{self, Row};
 use tautline_trials::{page, picture};
 
@@ -49,11 +50,19 @@ fn main() -> ExitCode {
                 .action(ArgAction::SetTrue)
                 .help("Print the engine's table of measured coverage, from the table that stands there"),
         )
+        .arg(
+            Arg::new("sequential")
+                .long("sequential")
+                .action(ArgAction::SetTrue)
+                .help("Try sequential plans alone and write sequential.md, or with --check compare"),
+        )
         .get_matches();
     let folder = |name: &str| PathBuf::from(asked.get_one::<String>(name).expect("it has a default"));
     let (into, work) = (folder("into"), folder("work"));
     let outcome = if asked.get_flag("table") {
         old_rows(&into).map(|rows| eprint!("{}", engine_table(&rows)))
+    } else if asked.get_flag("sequential") {
+        tried_sequential(&into, asked.get_flag("check"))
     } else if asked.get_flag("page") {
         old_rows(&into).and_then(|rows| write(&into, &rows))
     } else if asked.get_flag("check") {
@@ -90,6 +99,16 @@ fn tried(work: &Path) -> io::Result<Vec<Row>> {
         }
         bar.inc(1);
     })
+}
+
+fn tried_sequential(into: &Path, check: bool) -> io::Result<()> {
+    let (design, cases) = sequential::cases(sequential::Size::FULL);
+    let page = sequential::page(design, &cases, sequential::Size::FULL);
+    let file = into.join("sequential.md");
+    if !check {
+        return fs::write(file, page);
+    }
+    if fs::read_to_string(file)? == page { Ok(()) } else { Err(io::Error::other("sequential.md is another")) }
 }
 
 fn old_rows(into: &Path) -> io::Result<Vec<Row>> {

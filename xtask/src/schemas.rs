@@ -5,6 +5,7 @@ use std::path::PathBuf;
 
 use schemars::{Schema, schema_for};
 use tautline_survey::agree::AgreeOutput;
+use tautline_survey::benchmark::BenchmarksOutput;
 use tautline_survey::effort::EffortOutput;
 use tautline_survey::effort::sequential::SequentialOutput;
 use tautline_survey::follow::ChangeOutput;
@@ -35,6 +36,7 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("sync-state", schema_for!(State)),
         ("agree", schema_for!(AgreeOutput)),
         ("trend", schema_for!(TrendOutput)),
+        ("plan-benchmarks", schema_for!(BenchmarksOutput)),
         ("plan-effort", schema_for!(EffortOutput)),
         ("plan-sequential", schema_for!(SequentialOutput)),
         ("plan-lines", schema_for!(LayoutOutput)),

@@ -228,3 +228,37 @@ fn what_can_t_be_used_is_refused_and_left_alone() {
     assert!(said(at, &["settle", "--keep", "ffff", "--notebook", "n.tautline"], 2).contains("ffff"));
     assert_eq!(said(at, &["export", "--json", "--notebook", "n.tautline"], 0).lines().count(), 6);
 }
+
+/// What was promised is kept with its corrections, and names what was left open.
+#[test]
+fn objectives_triggers_and_decisions() {
+    let folder = folder();
+    let at = folder.path();
+    let book = ["--notebook", "n.tautline", "--site", "Invented"];
+    let objective =
+        ["ledger", "objective", "--name", "spring", "--goal", "at least 15 %", "--confidence", "90"];
+    let first = said(at, &[&objective[..], &book[..]].concat(), 0);
+    assert!(first.contains("Left open") && first.contains("agreed"), "{first}");
+    assert!(said(at, &[&objective[..], &book[..]].concat(), 0).contains("stands there already"));
+    let agreed = ["--agreed", "owner, 2026-03-01", "--smallest-change", "4", "--false-alarm", "10"];
+    said(at, &[&objective[..], &agreed, &book[..]].concat(), 0);
+    let trigger =
+        ["ledger", "trigger", "--name", "low", "--when", "not met twice", "--then", "rest a spring"];
+    said(at, &[&trigger[..], &book[..]].concat(), 0);
+    let decide = ["ledger", "decide", "--date", "2028-07-01", "--trigger", "low", "--read", "12.1 %"];
+    let decided = ["--decided", "rest in 2029", "--by", "owner", "--again", "2029-09-01"];
+    said(at, &[&decide[..], &decided, &book[..]].concat(), 0);
+    let shown = said(at, &["ledger", "show", "--notebook", "n.tautline"], 0);
+    for part in ["at least 15 %", "owner (2026-03-01)", "rest a spring", "look again: 2029-09-01", "4.0 %"] {
+        assert!(shown.contains(part), "{part}: {shown}");
+    }
+    assert_eq!(shown.matches("“spring”").count(), 1, "the correction stands, not both: {shown}");
+    assert!(shown.contains("Nobody is named who agreed"), "{shown}");
+    // it is kept with what it was before, and comes through lines of JSON
+    let lines = said(at, &["export", "--json", "--notebook", "n.tautline"], 0);
+    assert_eq!(lines.matches("\"kind\":\"objective\"").count(), 2);
+    std::fs::write(at.join("lines.jsonl"), lines).unwrap();
+    said(at, &["import", "lines.jsonl", "--notebook", "other.tautline"], 0);
+    assert!(said(at, &["ledger", "show", "--notebook", "other.tautline"], 0).contains("rest in 2029"));
+    said(at, &[&objective[..6], &["--false-alarm", "lots"], &book[..]].concat(), 2);
+}

@@ -242,3 +242,26 @@ fn what_is_not_understood_is_said() {
         Some(4)
     );
 }
+
+/// A number under an unsaid rule is a range: 15 % could be 5.8 to 39 % (Wambolt et al. 2006: up to 2.6 times); a user's own under
+/// the user's own protocol is a match.
+#[test]
+fn published_numbers_are_no_false_match() {
+    let printed = text(&tautline(&["plan", "benchmarks", "sage-grouse-spring", "--protocol", "canopy-2in"]));
+    assert!(printed.contains("No match") && printed.contains("5.8 % to 39.0 %"), "{printed}");
+    assert!(printed.contains("15–25 % suitable") && printed.contains("caption of figure 6"), "{printed}");
+    let folder = folder("plan-benchmarks");
+    let own = folder.join("own.toml");
+    let protocol = tautline_exchange::protocol::find("canopy-2in").unwrap();
+    let text_of_own = format!(
+        "[[benchmark]]\nkey = \"ours\"\nname = \"our pasture\"\ncover = \"at least 12 %\"\nplants = \"shrubs\"\n\
+         scale = \"stand\"\nrule = \"{}\"\nsource = \"invented\"\n",
+        protocol.fingerprint()
+    );
+    std::fs::write(&own, text_of_own).unwrap();
+    let call = ["plan", "benchmarks", "ours", "--own", own.to_str().unwrap(), "--protocol", "canopy-2in"];
+    assert!(text(&tautline(&call)).contains("Scale and rule are yours"));
+    let nest = text(&tautline(&[&call[..], &["--scale", "nest"]].concat()));
+    assert!(nest.contains("No match") && nest.contains("14.4 % to 52.8 %"), "{nest}");
+    assert_eq!(tautline(&["plan", "benchmarks", "unicorn"]).status.code(), Some(3));
+}

@@ -16,6 +16,7 @@
 //! | a layout for a GPS receiver and as a lines table | [`laid`] |
 //! | spreadsheets and packed folders, with the feature `workbooks` | `workbook` |
 
+pub mod benchmarks;
 pub mod delimited;
 mod encoding;
 pub mod geojson;

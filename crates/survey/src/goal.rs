@@ -146,7 +146,7 @@ pub fn read_confidence(text: &str, mark: DecimalMark) -> Option<u16> {
     (percent.0.is_multiple_of(1_000) && CONFIDENCE_PER_MILLE.contains(&per_mille)).then_some(per_mille)
 }
 
-/// Reads a goal as a person writes it: `at least 15 %`, `ATCA: at most 10 %`, `group browse: 15..25 %`,
+/// Reads a goal as a person writes it: `at least 15 %`, `ATCA: at most 10 %`, `group browse: 15..25 %`, `between 15 and 25 %`,
 /// `height of ATCA: at least 40 cm`.
 ///
 /// # Errors
@@ -199,7 +199,10 @@ fn read_relation<T>(
     if let Some(rest) = lower.strip_prefix("at most ") {
         return Ok(Relation::AtMost(value(rest.trim())?));
     }
-    let between = lower.split_once("..").or_else(|| lower.split_once(" to "));
+    let between = match lower.strip_prefix("between ") {
+        Some(rest) => rest.split_once(" and "),
+        None => lower.split_once("..").or_else(|| lower.split_once(" to ")),
+    };
     let (low, high) = between.ok_or_else(|| GoalError::NoRelation(text.to_owned()))?;
     let high = high.trim();
     // `30..80 cm`: the unit behind the second value is the first one's too
@@ -225,6 +228,10 @@ mod tests {
         assert_eq!(goal("atca: at least 5 %").subject, Subject::Species("ATCA".into()));
         assert_eq!(goal("form shrub: at least 5 %").subject, Subject::Form(GrowthForm::Shrub));
         assert_eq!(goal("group browse: 5..9 %").subject, Subject::Group("browse".into()));
+        let between = Wanted::Cover(Relation::Between(Percent(150_000), Percent(250_000)));
+        for written in ["15..25 %", "15 to 25 %", "between 15 and 25 %", "between 15 % and 25 %"] {
+            assert_eq!(goal(written).wanted, between, "{written}");
+        }
         let Wanted::Height(Relation::Between(low, high)) = goal("height of ATCA: 30..80 cm").wanted else {
             panic!("a height goal")
         };

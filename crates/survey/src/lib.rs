@@ -17,6 +17,8 @@
 //! | a site's outline as handed in | [`boundary`] |
 //! | lines laid out | [`layout`] |
 //! | how many lines, how long | [`effort`] |
+//! | published numbers beside one's own way to read | [`benchmark`] |
+//! | objectives, triggers, decisions | [`promise`] |
 //! | slips and oddities of readings | [`mod@check`] |
 //! | cover of one line | [`mod@line`] |
 //! | unlike protocols brought to common ground | [`compare`] |
@@ -37,6 +39,7 @@
 
 pub mod agree;
 pub mod assess;
+pub mod benchmark;
 pub mod boundary;
 pub mod canonical;
 pub mod check;
@@ -62,6 +65,7 @@ pub mod paper;
 pub mod plan;
 pub mod plants;
 pub mod practice;
+pub mod promise;
 pub mod protocol;
 pub mod record;
 pub mod revision;

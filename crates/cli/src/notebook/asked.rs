@@ -63,5 +63,6 @@ pub(crate) fn commands(words: &Words) -> Vec<Command> {
         .arg(Arg::new("to").value_name("TO").help(words.word("help-backup-to")).required(true));
     let json = Arg::new("json").long("json").action(ArgAction::SetTrue).required(true);
     let export = sub("export", "help-export").arg(json.help(words.word("help-export-json")));
-    vec![import, history, settle, restore, erase, devices, backup, export]
+    let ledger = super::ledger::command(words, sub);
+    vec![import, history, settle, restore, erase, devices, backup, export, ledger]
 }

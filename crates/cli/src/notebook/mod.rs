@@ -6,6 +6,7 @@ mod devices;
 mod erase;
 mod history;
 mod import;
+mod ledger;
 mod right;
 
 #[cfg(test)]
@@ -43,6 +44,7 @@ pub(crate) fn run(name: &str, asked: &ArgMatches, words: &Words, here: &mut Here
         "devices" => devices::devices(asked, words),
         "erase" => erase::erase(asked, words, here),
         "backup" => copies::backup(asked, words),
+        "ledger" => ledger::run(asked, words, here),
         _ => copies::export(asked, words),
     }
 }

@@ -1,5 +1,6 @@
 //! `tautline plan`: how many lines, and where.
 
+mod benchmarks;
 mod effort;
 mod figure;
 mod lines;
@@ -21,6 +22,7 @@ pub(crate) fn command(words: &Words, effort: Command) -> Command {
         .subcommand(effort::command(words, effort))
         .subcommand(lines::command(words))
         .subcommand(packet::command(words))
+        .subcommand(benchmarks::command(words))
         .subcommand(sequential::command(words))
 }
 
@@ -28,6 +30,7 @@ pub(crate) fn command(words: &Words, effort: Command) -> Command {
 pub(crate) fn run(asked: &ArgMatches, words: &Words) -> Done {
     match asked.subcommand() {
         Some(("effort", asked)) => effort::run(asked, words),
+        Some(("benchmarks", asked)) => benchmarks::run(asked, words),
         Some(("packet", asked)) => packet::run(asked, words),
         Some(("sequential", asked)) => sequential::run(asked, words),
         Some((_, asked)) => lines::run(asked, words),

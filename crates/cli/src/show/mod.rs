@@ -1,5 +1,6 @@
 //! What the command prints: tables that fit 100 columns, findings, chains, and data.
 
+mod benchmarks;
 mod chain;
 mod check;
 mod data;
@@ -10,12 +11,14 @@ mod openings;
 mod paper;
 mod plan;
 mod practice;
+mod promised;
 mod readers;
 mod sentences;
 mod sites;
 mod table;
 mod trend;
 
+pub(crate) use benchmarks::benchmarks;
 pub(crate) use check::{check, csv_check, json_check};
 pub(crate) use data::{csv_assess, csv_cover, json, json_assess, json_cover};
 pub(crate) use follow::{change, csv_change, json_change, picture_of, picture_told};
@@ -25,6 +28,7 @@ pub(crate) use notebook::{
 };
 pub(crate) use plan::{effort, sequential};
 pub(crate) use practice::{practice_class, practice_drill, practice_line, practice_sheets};
+pub(crate) use promised::{open_parts, promised};
 pub(crate) use readers::{agreements, json_agree};
 pub(crate) use sites::{csv_sites, json_sites, sites};
 pub(crate) use trend::{json_trend, trends};

@@ -148,6 +148,8 @@ impl Current {
                 }
                 Payload::Goal(goal) => goals.push(goal),
                 Payload::Settlement(word) => input.settlements.push(*word),
+                // kept beside the figures; none of them moves one
+                Payload::Objective(_) | Payload::Trigger(_) | Payload::Decision(_) => {}
                 Payload::Import(files) => {
                     for file in files {
                         if !input.files.contains(&file) {

@@ -8,6 +8,7 @@ use crate::input::SourceFile;
 use crate::message::{Message, Value as Said};
 use crate::plan::{PlannedLine, Stratum};
 use crate::plants::PlantList;
+use crate::promise::{Decision, Objective, Trigger};
 use crate::protocol::Protocol;
 use crate::revision::{Kind, Revision};
 use crate::visit::Visit;
@@ -36,6 +37,12 @@ pub enum Payload {
     Settlement(Box<Settlement>),
     /// The files of an import.
     Import(Vec<SourceFile>),
+    /// An objective.
+    Objective(Box<Objective>),
+    /// A trigger.
+    Trigger(Box<Trigger>),
+    /// A decision.
+    Decision(Box<Decision>),
 }
 
 /// The records of every kind, by the word that a revision names the kind with; for the schema alone.
@@ -51,6 +58,9 @@ pub struct Kinds {
     goal: SiteGoal,
     settlement: Settlement,
     import: Vec<SourceFile>,
+    objective: Objective,
+    trigger: Trigger,
+    decision: Decision,
     content: crate::revision::Content<Value>,
     header: crate::revision::Header,
 }
@@ -98,6 +108,9 @@ impl Payload {
             "goal" => typed(revision).map(Self::Goal),
             "settlement" => typed(revision).map(Self::Settlement),
             "import" => typed(revision).map(Self::Import),
+            "objective" => typed(revision).map(Self::Objective),
+            "trigger" => typed(revision).map(Self::Trigger),
+            "decision" => typed(revision).map(Self::Decision),
             _ => Err(NoPayload::Newer),
         }
     }
@@ -113,6 +126,9 @@ impl Payload {
             Self::Goal(_) => "goal",
             Self::Settlement(_) => "settlement",
             Self::Import(_) => "import",
+            Self::Objective(_) => "objective",
+            Self::Trigger(_) => "trigger",
+            Self::Decision(_) => "decision",
         }
     }
 
@@ -135,6 +151,9 @@ impl Payload {
             Self::Goal(goal) => serde_json::to_value(goal),
             Self::Settlement(settlement) => serde_json::to_value(settlement),
             Self::Import(files) => serde_json::to_value(files),
+            Self::Objective(objective) => serde_json::to_value(objective),
+            Self::Trigger(trigger) => serde_json::to_value(trigger),
+            Self::Decision(decision) => serde_json::to_value(decision),
         };
         json.expect("records have text for keys")
     }
@@ -184,6 +203,15 @@ impl Payload {
                 word.row.map_or_else(String::new, |row| row.to_string()),
             ],
             Self::Import(files) => files.iter().map(|file| file.sha256.clone()).collect(),
+            Self::Objective(one) => vec![one.site.clone(), one.name.clone()],
+            Self::Trigger(one) => vec![one.site.clone(), one.name.clone()],
+            // another decision of the same day on the same site is another one where another trigger or person made it
+            Self::Decision(one) => vec![
+                one.site.clone(),
+                one.date.map_or_else(String::new, |date| date.to_string()),
+                one.trigger.clone(),
+                one.by.clone(),
+            ],
         };
         Key { kind: self.kind(), parts }
     }
@@ -208,6 +236,11 @@ impl Payload {
                 None => Message::new("record-goal"),
             },
             Self::Settlement(word) => Message::new("record-settlement").with("code", word.code.as_str()),
+            Self::Objective(one) => Message::new("record-objective").with("name", one.name.as_str()),
+            Self::Trigger(one) => Message::new("record-trigger").with("name", one.name.as_str()),
+            Self::Decision(one) => Message::new("record-decision")
+                .with("site", one.site.as_str())
+                .with("date", one.date.map_or_else(String::new, |date| date.to_string())),
             Self::Import(files) => Message::new("record-import")
                 .with("files", Said::List(files.iter().map(|file| Said::Text(file.name.clone())).collect())),
         }

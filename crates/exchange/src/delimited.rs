@@ -3,6 +3,7 @@
 mod cells;
 pub mod goals;
 mod lists;
+mod places;
 mod readings;
 mod settled;
 mod visits;
@@ -94,6 +95,7 @@ pub(crate) fn read_with(sources: &[Source], mut sheets: Vec<Sheet>, options: &Op
         match sheet.kind {
             Kind::Plants => lists::plants(sheet, &mut read.input),
             Kind::Strata => lists::strata(sheet, options, &mut read.input),
+            Kind::Sites => places::sites(sheet, options, &mut read.input),
             Kind::Goals => goals::goals(sheet, &mut read),
             Kind::Settled => settled::settled(sheet, &mut read.input),
             Kind::Lines | Kind::Readings => readings::readings(sheet, options, &mut so_far, &mut read.input),
@@ -222,6 +224,7 @@ pub(crate) enum Kind {
     Strata,
     Goals,
     Settled,
+    Sites,
     Lines,
     Readings,
     /// Lines with lengths and nothing else: of the lines, or of intercepts?
@@ -251,6 +254,8 @@ impl Kind {
             Self::Plants
         } else if has(Column::Stratum) && has(Column::Area) {
             Self::Strata
+        } else if has(Column::Ownership) || has(Column::Nest) || has(Column::Places) {
+            Self::Sites
         } else if has(Column::Goal) {
             Self::Goals
         } else {
@@ -343,7 +348,7 @@ impl Sheet {
 
     /// Columns that nothing is done with. On readings and lines they are kept as conditions.
     fn name_unused_columns(&self, findings: &mut Vec<Finding>) {
-        if !matches!(self.kind, Kind::Plants | Kind::Strata | Kind::Goals) {
+        if !matches!(self.kind, Kind::Plants | Kind::Strata | Kind::Sites | Kind::Goals) {
             return;
         }
         let unused =
@@ -378,6 +383,10 @@ impl Sheet {
     fn names_sites(&self) -> bool {
         self.headings.iter().any(|heading| heading.column == Some(Column::Site))
             || self.typed.as_ref().is_some_and(TypedSheet::names_sites)
+    }
+
+    const fn mark(&self) -> DecimalMark {
+        self.mark
     }
 
     fn place(&self, row: u64, column: Option<Column>) -> Place {

@@ -12,6 +12,13 @@ pub enum Column {
     Stratum,
     Plot,
     Slope,
+    StartLatitude,
+    StartLongitude,
+    EndLatitude,
+    EndLongitude,
+    Ownership,
+    Nest,
+    Places,
     Date,
     Reader,
     Recorder,
@@ -48,13 +55,20 @@ pub enum Column {
 }
 
 /// Every heading that is understood, as `docs/files.md` lists them; the first of each column is its plain one.
-pub const HEADINGS: [(Column, &[&str]); 39] = [
+pub const HEADINGS: [(Column, &[&str]); 46] = [
     (Column::Site, &["site", "site name", "site id"]),
     (Column::Line, &["line", "line name", "line id", "transect"]),
     (Column::LineLength, &["line length", "tape length", "transect length"]),
     (Column::Stratum, &["stratum"]),
     (Column::Plot, &["plot"]),
     (Column::Slope, &["slope"]),
+    (Column::StartLatitude, &["start latitude", "latitude"]),
+    (Column::StartLongitude, &["start longitude", "longitude"]),
+    (Column::EndLatitude, &["end latitude"]),
+    (Column::EndLongitude, &["end longitude"]),
+    (Column::Ownership, &["ownership"]),
+    (Column::Nest, &["nest"]),
+    (Column::Places, &["places"]),
     (Column::Date, &["date", "read on"]),
     (Column::Reader, &["reader", "observer", "observers", "read by"]),
     (Column::Recorder, &["recorder", "written by"]),

@@ -25,7 +25,7 @@ fn every_plain_heading_stands_on_the_page() {
 #[test]
 fn every_example_is_read_and_nothing_in_it_is_wrong() {
     let examples = examples(FILES, "csv");
-    assert_eq!(examples.len(), 6);
+    assert_eq!(examples.len(), 7);
     for example in examples {
         let source = Source { name: "example.csv".into(), bytes: example.clone().into() };
         let read = tautline_exchange::read(&[source], &Options::default());
@@ -34,6 +34,7 @@ fn every_example_is_read_and_nothing_in_it_is_wrong() {
             + read.input.plan.len()
             + read.input.plants.plants.len()
             + read.input.strata.len()
+            + read.input.sites.len()
             + read.input.settlements.len()
             + read.goals.len();
         assert!(things > 0, "{example}");

@@ -3,6 +3,7 @@
 use crate::canonical;
 use crate::check::Settlement;
 use crate::finding::Finding;
+use crate::place::{LinePlace, Site};
 use crate::plan::{PlannedLine, Stratum};
 use crate::plants::PlantList;
 use crate::protocol::Protocol;
@@ -27,6 +28,10 @@ pub struct Input {
     pub files: Vec<SourceFile>,
     /// Planned lines.
     pub plan: Vec<PlannedLine>,
+    /// What is known of sites as a whole.
+    pub sites: Vec<Site>,
+    /// Where lines lie.
+    pub places: Vec<LinePlace>,
     /// Strata with their areas.
     pub strata: Vec<Stratum>,
     /// The plant list; empty where none was handed in.

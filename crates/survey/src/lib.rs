@@ -7,6 +7,7 @@
 //! | --- | --- |
 //! | a length as it was written down | [`measure`] |
 //! | sites, strata and planned lines | [`plan`] |
+//! | where lines lie, and how much of it is told | [`place`] |
 //! | plants and growth forms | [`plants`] |
 //! | the written rules, their fingerprint, what they leave open | [`protocol`] |
 //! | visits and their intercepts | [`visit`] |
@@ -62,6 +63,7 @@ pub mod near;
 pub mod notebook;
 pub mod output;
 pub mod paper;
+pub mod place;
 pub mod plan;
 pub mod plants;
 pub mod practice;

@@ -135,10 +135,9 @@ fn prints(current: &Current, input: &Input, question: &Question) -> BTreeMap<Str
             Payload::Settlement(word) => Some(word.site.as_str()).filter(|site| !site.is_empty()),
             Payload::Goal(goal) => goal.site.as_deref(),
             Payload::Plants(_) | Payload::Protocol(_) => None,
-            // the files of an import move no figure, nor does what was promised and decided
-            Payload::Import(_) | Payload::Objective(_) | Payload::Trigger(_) | Payload::Decision(_) => {
-                continue;
-            }
+            // the files of an import move no figure, nor do places, nor what was promised and decided
+            Payload::Import(_) | Payload::Site(_) | Payload::Place(_) => continue,
+            Payload::Objective(_) | Payload::Trigger(_) | Payload::Decision(_) => continue,
         };
         match site {
             Some(site) => own.entry(site.to_owned()).or_default().push(standing.revision.sha256()),

@@ -56,6 +56,8 @@ fn is_about(revision: &Revision, site: Option<&str>, line: Option<&str>) -> bool
     let (own_site, own_line) = match &payload {
         Payload::Visit(visit) => (&visit.site, Some(&visit.line)),
         Payload::Line(planned) => (&planned.site, Some(&planned.line)),
+        Payload::Place(place) => (&place.site, Some(&place.line)),
+        Payload::Site(site) => (&site.site, None),
         Payload::Stratum(stratum) => (&stratum.site, None),
         _ => return false,
     };

@@ -1,6 +1,7 @@
 //! Readings and lines tables: rows become visits.
 
 use super::cells::Row;
+use super::places;
 use super::visits::{Visits, settle};
 use super::{Kind, Options, Sheet};
 use crate::headings::{Column, Heading};
@@ -74,6 +75,8 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     }
     let site = row.site(options).ok_or_else(|| row.about(Column::Site, "site-missing"))?;
     plan(row, &site, options, &mut so_far.planned, input);
+    places::site(row, &site, input);
+    places::line(row, &site, row.text(Column::Line), input);
     let says = row.typed.map(|typed| &typed.says);
     if says == Some(&Says::Plan) {
         return Ok(());

@@ -143,3 +143,23 @@ fn what_is_no_table_is_said() {
     assert_eq!(one("").input.findings[0].message.code, "file-empty");
     assert_eq!(one("a\0b").input.findings[0].message.code, "file-not-text");
 }
+
+#[test]
+fn where_lines_lie_and_how_much_is_told() {
+    use tautline_survey::place::{Openness, Position};
+    let lines = "site,line,line length,start latitude,start longitude,end latitude,end longitude\n\
+                 Hollow Flat,1,50 m,38.5,-113.25,38.500000001,-113.249\nHollow Flat,2,50 m,38.5,,,\nHollow Flat,1,50 m,38.6,-113.25,,\n\
+                 Rim Draw,1,50 m,38.7,-113.5,,\n";
+    let sites = "site,ownership,nest,places\nHollow Flat,state,yes,\nRim Draw,private,,exact\nRim Draw,,,blurred 5 km\n";
+    let source = |name: &str, text: &str| Source { name: name.into(), bytes: text.into() };
+    let read = read(&[source("lines.csv", lines), source("sites.csv", sites)], &Options::default()).input;
+    let first = read.place("Hollow Flat", "1").unwrap();
+    assert_eq!(first.start, Position { latitude: 38_500_000_000, longitude: -113_250_000_000 });
+    assert_eq!(first.end, Some(Position { latitude: 38_500_000_001, longitude: -113_249_000_000 }));
+    assert_eq!(read.place("Hollow Flat", "2"), None);
+    // a nest is kept back; so is what two rows say unlike things of
+    assert_eq!(read.openness("Hollow Flat"), Openness::Withheld);
+    assert_eq!(read.openness("Rim Draw"), Openness::Withheld);
+    let codes: Vec<&str> = read.findings.iter().map(|finding| finding.message.code).collect();
+    assert_eq!(codes, ["site-differs", "position-not-understood", "place-differs"]);
+}

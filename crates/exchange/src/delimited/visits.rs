@@ -120,7 +120,7 @@ impl Visits {
     /// Keeps what stands in columns that aren't understood, each value once a visit.
     pub(super) fn keep_conditions(&mut self, row: &Row, at: usize, visit: &mut Visit) {
         let cells = row.sheet.headings.iter().zip(row.cells);
-        let cells = cells.filter(|(heading, cell)| heading.column.is_none() && !cell.is_empty());
+        let cells = cells.filter(|(heading, cell)| is_condition(heading.column) && !cell.is_empty());
         let typed = row.typed.iter().flat_map(|typed| &typed.conditions).cloned();
         for condition in cells.map(|(heading, cell)| (heading.text.clone(), cell.clone())).chain(typed) {
             if self.conditions.insert((at, condition.0.clone(), condition.1.clone())) {
@@ -176,6 +176,11 @@ pub(crate) fn unnamed_protocol(options: &Options, input: &mut Input) -> String {
         (None, 0, [only]) => input.add_protocol(only.clone()),
         _ => String::new(),
     }
+}
+
+/// What isn't understood is kept as a condition, and so is what is said of the site with each reading.
+const fn is_condition(column: Option<Column>) -> bool {
+    matches!(column, None | Some(Column::Ownership | Column::Nest))
 }
 
 fn begun(key: &Key, protocol: String, place: Option<Place>) -> Visit {

@@ -57,6 +57,11 @@ impl Role {
                 | Column::Stratum
                 | Column::Plot
                 | Column::Slope
+                | Column::StartLatitude
+                | Column::StartLongitude
+                | Column::EndLatitude
+                | Column::EndLongitude
+                | Column::Places
                 | Column::Unit
                 | Column::HeightUnit
                 | Column::Outcome
@@ -65,6 +70,8 @@ impl Role {
             // every column by name, so that a new one is thought about here
             Some(
                 Column::Note
+                | Column::Ownership
+                | Column::Nest
                 | Column::Code
                 | Column::Name
                 | Column::CommonName

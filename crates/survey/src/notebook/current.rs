@@ -140,6 +140,8 @@ impl Current {
         for standing in self.standing.into_values() {
             match standing.payload {
                 Payload::Line(line) => input.plan.push(line),
+                Payload::Site(site) => input.sites.push(site),
+                Payload::Place(place) => input.places.push(place),
                 Payload::Stratum(stratum) => input.strata.push(stratum),
                 Payload::Visit(visit) => input.visits.push(*visit),
                 Payload::Plants(plants) => input.plants = plants,
@@ -160,6 +162,7 @@ impl Current {
             }
         }
         input.plan.sort_by(|a, b| a.site.cmp(&b.site).then_with(|| natural_order(&a.line, &b.line)));
+        input.places.sort_by(|a, b| a.site.cmp(&b.site).then_with(|| natural_order(&a.line, &b.line)));
         input.visits.sort_by(|a, b| {
             (&a.site, a.date)
                 .cmp(&(&b.site, b.date))

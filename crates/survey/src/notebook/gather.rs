@@ -86,6 +86,12 @@ impl Gathered {
         for line in &input.plan {
             self.take(&mut payloads, Payload::Line(line.clone()));
         }
+        for site in &input.sites {
+            self.take(&mut payloads, Payload::Site(site.clone()));
+        }
+        for place in &input.places {
+            self.take(&mut payloads, Payload::Place(place.clone()));
+        }
         for stratum in &input.strata {
             self.take(&mut payloads, Payload::Stratum(stratum.clone()));
         }
@@ -137,6 +143,15 @@ fn keep_what_is_not_said(read: &mut Payload, stood: &Payload) {
             read.plot = read.plot.take().or_else(|| stood.plot.clone());
             read.slope = read.slope.or(stood.slope);
         }
+        (Payload::Site(read), Payload::Site(stood)) => {
+            if read.ownership.is_empty() {
+                read.ownership.clone_from(&stood.ownership);
+            }
+            // a nest is gone when somebody opens the places, not when a file is silent
+            read.nest |= stood.nest;
+            read.places = read.places.or(stood.places);
+        }
+        (Payload::Place(read), Payload::Place(stood)) => read.end = read.end.or(stood.end),
         (Payload::Visit(read), Payload::Visit(stood)) => {
             read.length = read.length.take().or_else(|| stood.length.clone());
             if read.protocol.is_empty() {

@@ -6,6 +6,7 @@ use crate::finding::Place;
 use crate::goal::{Relation, Subject, Wanted};
 use crate::input::SourceFile;
 use crate::message::{Message, Value as Said};
+use crate::place::{LinePlace, Site};
 use crate::plan::{PlannedLine, Stratum};
 use crate::plants::PlantList;
 use crate::promise::{Decision, Objective, Trigger};
@@ -23,6 +24,10 @@ pub const VERSION: u32 = 1;
 pub enum Payload {
     /// A planned line.
     Line(PlannedLine),
+    /// What is known of a site.
+    Site(Site),
+    /// Where a line lies.
+    Place(LinePlace),
     /// A stratum with its area.
     Stratum(Stratum),
     /// A visit with its intercepts.
@@ -51,6 +56,8 @@ pub enum Payload {
 #[expect(dead_code, reason = "only its schema is used")]
 pub struct Kinds {
     line: PlannedLine,
+    site: Site,
+    place: LinePlace,
     stratum: Stratum,
     visit: Visit,
     plants: PlantList,
@@ -101,6 +108,8 @@ impl Payload {
         }
         match revision.head().kind.0.as_str() {
             "line" => typed(revision).map(Self::Line),
+            "site" => typed(revision).map(Self::Site),
+            "place" => typed(revision).map(Self::Place),
             "stratum" => typed(revision).map(Self::Stratum),
             "visit" => typed(revision).map(Self::Visit),
             "plants" => typed(revision).map(Self::Plants),
@@ -119,6 +128,8 @@ impl Payload {
     pub const fn kind(&self) -> &'static str {
         match self {
             Self::Line(_) => "line",
+            Self::Site(_) => "site",
+            Self::Place(_) => "place",
             Self::Stratum(_) => "stratum",
             Self::Visit(_) => "visit",
             Self::Plants(_) => "plants",
@@ -144,6 +155,8 @@ impl Payload {
     pub fn to_json(&self) -> Value {
         let json = match self {
             Self::Line(line) => serde_json::to_value(line),
+            Self::Site(site) => serde_json::to_value(site),
+            Self::Place(place) => serde_json::to_value(place),
             Self::Stratum(stratum) => serde_json::to_value(stratum),
             Self::Visit(visit) => serde_json::to_value(visit),
             Self::Plants(plants) => serde_json::to_value(plants),
@@ -181,6 +194,8 @@ impl Payload {
     pub fn key(&self) -> Key {
         let parts: Vec<String> = match self {
             Self::Line(line) => vec![line.site.clone(), line.line.clone()],
+            Self::Site(site) => vec![site.site.clone()],
+            Self::Place(place) => vec![place.site.clone(), place.line.clone()],
             Self::Stratum(stratum) => vec![stratum.site.clone(), stratum.name.clone()],
             Self::Visit(visit) => vec![
                 visit.site.clone(),
@@ -220,6 +235,8 @@ impl Payload {
     pub fn called(&self) -> Message {
         match self {
             Self::Line(line) => of_line("record-line", &line.site, &line.line),
+            Self::Site(site) => Message::new("record-site").with("site", site.site.as_str()),
+            Self::Place(place) => of_line("record-place", &place.site, &place.line),
             Self::Stratum(stratum) => Message::new("record-stratum")
                 .with("site", stratum.site.as_str())
                 .with("stratum", stratum.name.as_str()),

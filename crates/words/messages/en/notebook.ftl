@@ -2,6 +2,8 @@
 
 ## Records
 record-line = { $site }, line { $line }, as planned
+record-site = { $site }, the site
+record-place = { $site }, where line { $line } lies
 record-stratum = { $site }, stratum { $stratum }
 record-visit = { $site }, line { $line }, { $date }
 record-visit-undated = { $site }, line { $line }, no date
@@ -87,6 +89,8 @@ column-done = what
 column-records = records
 column-why = why
 kind-line = planned lines
+kind-site = sites
+kind-place = places of lines
 kind-stratum = strata
 kind-visit = visits
 kind-plants = plant list

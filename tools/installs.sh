@@ -6,6 +6,7 @@ CARGO_DENY_VERSION=0.20.2
 CARGO_BOLERO_VERSION=0.13.5
 REFERENCE=$CACHE/reference
 SCHEMATHESIS=$CACHE/schemathesis
+EXPORTS=$CACHE/exports
 LONGEST_INSTALL=900   # seconds; after that the stage that waits has failed
 export PATH=$CACHE/tools/bin:$PATH
 
@@ -22,6 +23,7 @@ by_hand() {
     poppler) say "pdftotext and pdfinfo: apt-get install poppler-utils" ;;
     node) say "Node.js 18 or newer: apt-get install nodejs" ;;
     strace) say "strace: apt-get install strace" ;;
+    exports) say "PyPI within reach, Python 3 with venv, GDAL, LibreOffice Calc and xmllint: apt-get install python3-venv gdal-bin libreoffice-calc-nogui libxml2-utils" ;;
     schemathesis) say "PyPI within reach, and Python 3 with venv: apt-get install python3-venv" ;;
     node_tools) say "npm and its registry within reach: apt-get install nodejs npm; then tools/node-tools" ;;
     chromium) say "Chromium: apt-get install chromium, or CHROMIUM names one" ;;
@@ -70,6 +72,12 @@ provide_reference() {
     python_packages testdata/reference/requirements.txt "$REFERENCE"
 }
 
+provide_exports() {
+    { have ogrinfo && have soffice && have xmllint; } ||
+        system_packages gdal-bin libreoffice-calc-nogui libxml2-utils || return
+    python_packages tools/exports/requirements.txt "$EXPORTS"
+}
+
 provide_schemathesis() { python_packages tools/schemathesis.txt "$SCHEMATHESIS"; }
 
 # The packages of a list, each of one version, in a folder of their own.
@@ -107,6 +115,7 @@ needs_of() {
     golden) say wasm_compiler node ;;
     app) say wasm_compiler node_tools chromium ;;
     reference) say reference ;;
+    exports) say exports ;;
     server) say schemathesis ;;
     synced) say strace ;;
     esac

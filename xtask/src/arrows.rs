@@ -20,6 +20,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
     ("tautline-server", &["tautline-survey", "tautline-words", "tautline-store"]),
     ("tautline-figures", &["tautline-engine", "tautline-survey", "tautline-words"]),
     ("tautline-report", &["tautline-engine", "tautline-survey", "tautline-words", "tautline-figures"]),
+    ("tautline-travel", &["tautline-engine", "tautline-survey", "tautline-words", "tautline-exchange"]),
     (
         "tautline-cli",
         &[
@@ -32,6 +33,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
             "tautline-figures",
             "tautline-report",
             "tautline-store",
+            "tautline-travel",
             "tautline-server",
         ],
     ),

@@ -2,7 +2,7 @@
 
 use crate::exit::Exit;
 use crate::progress::Progress;
-use crate::{demo, follow, here::Here, inputs, notebook, plan, practice, report, show};
+use crate::{demo, export, follow, here::Here, inputs, notebook, plan, practice, report, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::confidence::Method;
@@ -113,7 +113,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(follow::agree_command(shared(sub("agree", "help-agree")), words))
         .subcommands([check, sheet])
         .subcommands(notebook::commands(words))
-        .subcommand(demo)
+        .subcommands([demo, export::command(words)])
         .subcommand(plan::command(words, shared(sub("effort", "help-plan-effort"))))
         .subcommand(practice::command(words))
         .subcommand(sub("protocols", "help-protocols"))
@@ -162,6 +162,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
         Some(("check", asked)) => check_readings(asked, words),
         Some(("sheet", asked)) => sheet(asked, words),
         Some(("demo", asked)) => write_demo(asked, words),
+        Some(("export", asked)) => export::run(asked, words),
         Some(("plan", asked)) => plan::run(asked, words),
         Some(("practice", asked)) => practice::run(asked, words),
         Some(("protocols", _)) => {
@@ -336,7 +337,7 @@ pub(crate) fn reading(asked: &ArgMatches, words: &Words) -> Result<Options, (Str
 }
 
 /// The files or the notebook, read and looked through.
-fn files_read(asked: &ArgMatches, words: &Words) -> Result<Read, (String, Exit)> {
+pub(crate) fn files_read(asked: &ArgMatches, words: &Words) -> Result<Read, (String, Exit)> {
     let mut read = match asked.get_one::<String>("notebook") {
         Some(file) => notebook::read(file, words)?,
         None => tautline_exchange::read(&inputs::sources(&files(asked), words)?, &reading(asked, words)?),

@@ -3,6 +3,7 @@
 mod call;
 mod demo;
 mod exit;
+mod export;
 mod follow;
 mod here;
 mod inputs;

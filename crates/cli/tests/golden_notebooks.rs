@@ -37,7 +37,7 @@ fn look_through(folder: &Path) {
     let history = said(folder, &["history", "--notebook", "n.tautline", "--line", "1"]);
     assert!(history.contains("misread") && history.contains("blanked"), "{history}");
     let lines: BTreeSet<String> =
-        said(folder, &["export", "--json", "--notebook", "n.tautline"]).lines().map(str::to_owned).collect();
+        said(folder, &["export", "--full", "--notebook", "n.tautline"]).lines().map(str::to_owned).collect();
     let golden = std::fs::read_to_string(kept().join("v1.jsonl")).unwrap();
     assert_eq!(lines, golden.lines().map(str::to_owned).collect::<BTreeSet<_>>());
 }

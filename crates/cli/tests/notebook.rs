@@ -21,6 +21,14 @@ fn said(folder: &Path, arguments: &[&str], status: i32) -> String {
     text
 }
 
+/// A notebook as lines of JSON; that it tells everything is said beside it.
+fn full_copy(folder: &Path, notebook: &str) -> String {
+    let output = tautline(folder, &["export", "--full", "--notebook", notebook]);
+    assert!(String::from_utf8_lossy(&output.stderr).contains("This is a full copy"));
+    assert!(output.status.success());
+    String::from_utf8(output.stdout).unwrap()
+}
+
 fn folder() -> tempfile::TempDir {
     tempfile::tempdir().unwrap()
 }
@@ -75,10 +83,10 @@ fn the_same_files_twice_add_nothing_and_a_change_is_a_revision() {
     sheet(at, "b.csv", 18);
     let first = said(at, &["import", "a.csv", "--notebook", "n.tautline"], 0);
     assert!(first.contains("visits           2"), "{first}");
-    let before = said(at, &["export", "--json", "--notebook", "n.tautline"], 0);
+    let before = full_copy(at, "n.tautline");
     let again = said(at, &["import", "a.csv", "--notebook", "n.tautline"], 0);
     assert!(again.contains("nothing was added"), "{again}");
-    assert_eq!(said(at, &["export", "--json", "--notebook", "n.tautline"], 0), before);
+    assert_eq!(full_copy(at, "n.tautline"), before);
     let changed = said(at, &["import", "b.csv", "--notebook", "n.tautline", "--reason", "misread"], 0);
     assert!(changed.contains("stop: 17 in → 18 in"), "{changed}");
     let history = said(at, &["history", "--notebook", "n.tautline", "--line", "1"], 0);
@@ -89,7 +97,7 @@ fn the_same_files_twice_add_nothing_and_a_change_is_a_revision() {
     said(at, &["restore", "--undo", &import, "--notebook", "n.tautline"], 0);
     let cover = said(at, &["cover", "--csv", "--notebook", "n.tautline"], 0);
     assert_eq!(cover, said(at, &["cover", "--csv", "a.csv"], 0));
-    assert!(said(at, &["export", "--json", "--notebook", "n.tautline"], 0).starts_with(&before));
+    assert!(full_copy(at, "n.tautline").starts_with(&before));
     said(at, &["restore", "--undo", &import, "--notebook", "n.tautline"], 3);
 }
 
@@ -104,7 +112,7 @@ fn two_versions_are_used_neither_way_until_one_is_chosen() {
     said(at, &["backup", "there.tautline", "--notebook", "here.tautline"], 0);
     said(at, &["import", "b.csv", "--notebook", "here.tautline", "--author", "Invented A"], 0);
     said(at, &["import", "c.csv", "--notebook", "there.tautline", "--author", "Invented B"], 0);
-    let lines = said(at, &["export", "--json", "--notebook", "there.tautline"], 0);
+    let lines = full_copy(at, "there.tautline");
     std::fs::write(at.join("there.jsonl"), lines).unwrap();
     let joined = said(at, &["import", "there.jsonl", "--notebook", "here.tautline"], 1);
     assert!(joined.contains("2 new revisions") && joined.contains("Invented B"), "{joined}");
@@ -142,11 +150,11 @@ fn everything_goes_out_as_lines_and_comes_back_unknown_kinds_among_it() {
     std::fs::write(at.join("newer.jsonl"), lines).unwrap();
     let joined = said(at, &["import", "newer.jsonl", "--notebook", "n.tautline"], 1);
     assert!(joined.contains("newer.jsonl, row 3") && joined.contains("One record of the kind"), "{joined}");
-    let all = said(at, &["export", "--json", "--notebook", "n.tautline"], 0);
+    let all = full_copy(at, "n.tautline");
     assert!(all.contains("of-a-newer-version"));
     std::fs::write(at.join("all.jsonl"), &all).unwrap();
     said(at, &["import", "all.jsonl", "--notebook", "back.tautline"], 0);
-    assert_eq!(said(at, &["export", "--json", "--notebook", "back.tautline"], 0), all);
+    assert_eq!(full_copy(at, "back.tautline"), all);
     let newer = all.replacen("\"version\":1", "\"version\":2", 1);
     std::fs::write(at.join("future.jsonl"), newer).unwrap();
     assert!(said(at, &["import", "future.jsonl", "--notebook", "n.tautline"], 4).contains("version 2"));
@@ -226,7 +234,7 @@ fn what_can_t_be_used_is_refused_and_left_alone() {
     said(at, &["cover", "a.csv", "--notebook", "n.tautline"], 2);
     said(at, &["restore", "--notebook", "n.tautline"], 2);
     assert!(said(at, &["settle", "--keep", "ffff", "--notebook", "n.tautline"], 2).contains("ffff"));
-    assert_eq!(said(at, &["export", "--json", "--notebook", "n.tautline"], 0).lines().count(), 6);
+    assert_eq!(full_copy(at, "n.tautline").lines().count(), 6);
 }
 
 /// What was promised is kept with its corrections, and names what was left open.

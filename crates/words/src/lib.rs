@@ -25,6 +25,7 @@ macro_rules! catalogue {
 
 catalogue! {
     "app" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice"
+    "travel"
 }
 
 type Bundle = FluentBundle<FluentResource>;

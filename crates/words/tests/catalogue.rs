@@ -10,11 +10,13 @@ use tautline_words::Words;
 fn sources() -> Vec<(PathBuf, String)> {
     let crates =
         Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("the room stands in crates/").to_owned();
-    let mut folders: Vec<PathBuf> =
-        ["engine", "survey", "ground", "exchange", "figures", "report", "store", "server", "cli", "app"]
-            .iter()
-            .map(|room| crates.join(room).join("src"))
-            .collect();
+    let mut folders: Vec<PathBuf> = [
+        "engine", "survey", "ground", "exchange", "figures", "report", "store", "travel", "server", "cli",
+        "app",
+    ]
+    .iter()
+    .map(|room| crates.join(room).join("src"))
+    .collect();
     let mut files = Vec::new();
     while let Some(folder) = folders.pop() {
         for entry in fs::read_dir(&folder).unwrap_or_else(|error| panic!("{}: {error}", folder.display())) {

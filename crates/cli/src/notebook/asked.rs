@@ -61,8 +61,6 @@ pub(crate) fn commands(words: &Words) -> Vec<Command> {
     let devices = sub("devices", "help-devices").arg(option("withdraw", "DEVICE", "help-devices-withdraw"));
     let backup = sub("backup", "help-backup")
         .arg(Arg::new("to").value_name("TO").help(words.word("help-backup-to")).required(true));
-    let json = Arg::new("json").long("json").action(ArgAction::SetTrue).required(true);
-    let export = sub("export", "help-export").arg(json.help(words.word("help-export-json")));
     let ledger = super::ledger::command(words, sub);
-    vec![import, history, settle, restore, erase, devices, backup, export, ledger]
+    vec![import, history, settle, restore, erase, devices, backup, ledger]
 }

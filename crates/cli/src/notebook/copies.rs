@@ -5,7 +5,7 @@ use crate::call::{Done, unwritable};
 use crate::exit::Exit;
 use crate::show;
 use clap::ArgMatches;
-use std::io::Write as _;
+use std::io::Write;
 use std::path::Path;
 use tautline_store::{Cursor, Keep as _};
 use tautline_survey::message::Message;
@@ -26,10 +26,16 @@ pub(super) fn backup(asked: &ArgMatches, words: &Words) -> Done {
 }
 
 /// Everything, one line a revision, records that this version doesn't know among them.
-pub(super) fn export(asked: &ArgMatches, words: &Words) -> Done {
+pub(crate) fn full(asked: &ArgMatches, words: &Words) -> Done {
     let notebook = Notebook::of(asked, words)?;
-    let mut out = std::io::BufWriter::new(std::io::stdout().lock());
-    let unwritten = |error: std::io::Error| unwritable("-", &error, words);
+    let to = text(asked, "to");
+    let name = to.unwrap_or("-");
+    let unwritten = |error: std::io::Error| unwritable(name, &error, words);
+    let mut out: Box<dyn Write> = match to {
+        // a copy takes no other file's place
+        Some(file) => Box::new(std::io::BufWriter::new(std::fs::File::create_new(file).map_err(unwritten)?)),
+        None => Box::new(std::io::BufWriter::new(std::io::stdout().lock())),
+    };
     writeln!(out, "{}", header()).map_err(unwritten)?;
     let mut cursor = Cursor::START;
     loop {
@@ -43,5 +49,6 @@ pub(super) fn export(asked: &ArgMatches, words: &Words) -> Done {
         cursor = upto;
     }
     out.flush().map_err(unwritten)?;
+    show::aside(&words.word("export-full-said"));
     Ok(Exit::Well)
 }

@@ -13,6 +13,7 @@ mod right;
 mod tests;
 
 pub(crate) use asked::{commands, in_place_of_files, reading};
+pub(crate) use copies::full as full_copy;
 
 use crate::call::Done;
 use crate::exit::Exit;
@@ -43,9 +44,8 @@ pub(crate) fn run(name: &str, asked: &ArgMatches, words: &Words, here: &mut Here
         "restore" => right::restore(asked, words, here),
         "devices" => devices::devices(asked, words),
         "erase" => erase::erase(asked, words, here),
-        "backup" => copies::backup(asked, words),
         "ledger" => ledger::run(asked, words, here),
-        _ => copies::export(asked, words),
+        _ => copies::backup(asked, words),
     }
 }
 

@@ -1,0 +1,110 @@
+//! Data that travels: what was read and what it comes to, for other programs.
+//!
+//! A room of its own for its weight, which the app and the engine's users are spared. Everything is told first as tables
+//! ([`tables`]); each form is one way to write them down, and none works anything out.
+//!
+//! | what | module |
+//! | --- | --- |
+//! | tables with types, units and keys | [`table`] |
+//! | readings, plan and results as such tables | [`tables`] |
+//! | tidy text with its description (Frictionless Data Package) | [`package`] |
+#![forbid(unsafe_code)]
+
+pub mod package;
+mod readme;
+pub mod table;
+pub mod tables;
+
+use tautline_survey::assess::{Assessment, SiteGoal};
+use tautline_survey::input::Input;
+use tautline_survey::message::Message;
+use tautline_words::Words;
+
+/// A file that was written.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct File {
+    /// Its name; folders in it are parted by `/`.
+    pub name: String,
+    /// What it holds.
+    pub bytes: Vec<u8>,
+}
+
+impl File {
+    pub(crate) fn text(name: &str, text: String) -> Self {
+        Self { name: name.to_owned(), bytes: text.into_bytes() }
+    }
+}
+
+/// Everything there is to tell.
+#[derive(Clone, Copy, Debug)]
+pub struct Whole<'a> {
+    /// What was read.
+    pub input: &'a Input,
+    /// The goals.
+    pub goals: &'a [SiteGoal],
+    /// What it comes to.
+    pub assessments: &'a [Assessment],
+    /// All places as they are, whatever the sites' own settings say.
+    pub full: bool,
+}
+
+/// The forms that can be written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Form {
+    /// Tidy text with its description.
+    Package,
+}
+
+impl Form {
+    /// Every form.
+    pub const ALL: [Self; 1] = [Self::Package];
+
+    /// The word that an option names it with.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Package => "package",
+        }
+    }
+
+    /// The form of a word.
+    pub fn from_word(word: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|form| form.word() == word)
+    }
+
+    /// The code of what it can't carry.
+    pub const fn lacks(self) -> &'static str {
+        match self {
+            Self::Package => "readme-lacks-package",
+        }
+    }
+}
+
+/// Writes everything in a form, with a readme beside it.
+///
+/// # Errors
+/// why there is nothing to write
+pub fn write(form: Form, whole: &Whole, words: &Words) -> Result<Vec<File>, Message> {
+    let mut files = match form {
+        Form::Package => package::files(whole, words),
+    };
+    files.push(readme::file(form, whole, words));
+    Ok(files)
+}
+
+/// What a person should hear of what was just written.
+pub fn said(whole: &Whole) -> Vec<Message> {
+    let [exact, blurred, withheld, unknown] = readme::counted(whole);
+    let kept = blurred + withheld;
+    let mut said = Vec::new();
+    if whole.full {
+        said.push(Message::new("export-full-said"));
+    } else if kept > 0 {
+        said.push(
+            Message::new("export-places-kept").with("kept", kept).with("lines", exact + kept + unknown),
+        );
+    }
+    if whole.input.visits.iter().any(|visit| !visit.reader.is_empty() || !visit.recorder.is_empty()) {
+        said.push(Message::new("export-names-said"));
+    }
+    said
+}

@@ -1,0 +1,69 @@
+use super::{Made, text};
+use serde_json::Value;
+use tautline_travel::{Form, tables};
+use tautline_words::Words;
+
+#[test]
+fn every_table_and_column_has_words_and_every_row_is_whole() {
+    let (made, words) = (Made::new(), Words::english());
+    for table in tables::all(&made.whole()) {
+        assert!(words.has(&table.words()), "{}", table.words());
+        for column in &table.columns {
+            assert!(words.has(&column.words()), "{}", column.words());
+        }
+        assert!(table.rows.iter().all(|row| row.len() == table.columns.len()), "{}", table.name);
+        assert!(!table.rows.is_empty(), "{}", table.name);
+    }
+    for form in Form::ALL {
+        assert!(words.has(form.lacks()), "{}", form.lacks());
+    }
+}
+
+/// Line 1 by hand: saltbush 1.00 to 1.80 m and winterfat 1.60 to 2.12 m are 1.12 m together, shadscale adds 0.03 m;
+/// 1.15 of 30 m. Line 2: a gap of 3 cm under a gap rule of two inches is canopy, so 1.20 m; the grass doesn't count.
+#[test]
+fn the_tables_say_what_a_person_works_out_by_hand() {
+    let files = Made::new().files(Form::Package);
+    let cover = text(&files, "line_cover.csv");
+    let row = |line: &str| {
+        let start = format!(",Hollow Flat,{line},2026,");
+        cover
+            .lines()
+            .find(|row| row.contains(&start))
+            .unwrap()
+            .split(',')
+            .map(str::to_owned)
+            .collect::<Vec<_>>()
+    };
+    let at = |name: &str| cover.lines().next().unwrap().split(',').position(|head| head == name).unwrap();
+    assert_eq!(row("1")[at("canopy_m")], "1.15");
+    let cover: f64 = row("1")[at("canopy_cover")].parse().unwrap();
+    assert!((cover - 1.15 / 30.0).abs() < 1e-15, "{cover}");
+    assert_eq!(row("1")[at("dead_m")], "1.12");
+    assert_eq!(row("2")[at("canopy_m")], "1.2");
+    assert_eq!(row("5")[at("canopy_m")], "0");
+    assert!(text(&files, "intercepts.csv").contains(",'=1+1\n"), "a cell that a spreadsheet would run");
+}
+
+#[test]
+fn the_description_names_types_units_rules_and_keys() {
+    let files = Made::new().files(Form::Package);
+    let package: Value = serde_json::from_str(&text(&files, "datapackage.json")).unwrap();
+    let resource = |name: &str| {
+        let all = package["resources"].as_array().unwrap();
+        all.iter().find(|one| one["name"] == name).unwrap().clone()
+    };
+    let intercepts = resource("intercepts");
+    let field = |name: &str| {
+        let fields = intercepts["schema"]["fields"].as_array().unwrap();
+        fields.iter().find(|one| one["name"] == name).unwrap().clone()
+    };
+    assert_eq!(field("length_m")["type"], "number");
+    assert_eq!(field("length_m")["unit"], "m");
+    assert_eq!(field("length_m")["constraints"]["minimum"], 0);
+    assert_eq!(field("state")["constraints"]["enum"], serde_json::json!(["live", "dead"]));
+    assert_eq!(intercepts["schema"]["foreignKeys"][0]["reference"]["resource"], "visits");
+    for one in package["resources"].as_array().unwrap() {
+        text(&files, one["path"].as_str().unwrap());
+    }
+}

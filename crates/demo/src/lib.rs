@@ -79,6 +79,7 @@ pub fn draw(seed: u64) -> Demo {
         ("without-names.csv", include_str!("mistakes/without-names.csv")),
         ("two-visits.csv", include_str!("mistakes/two-visits.csv")),
         ("written-again.csv", include_str!("mistakes/written-again.csv")),
+        ("permission.csv", include_str!("mistakes/permission.csv")),
         ("README.txt", include_str!("mistakes/mistakes.txt")),
     ]
     .map(|(name, text)| file(&format!("mistakes/{name}"), text))

@@ -124,6 +124,8 @@ fn planted_mistakes_are_found() {
         ("lines.csv", 4, "mark-beyond-the-tape"),
         ("lines.csv", 5, "read-but-no-readings"),
         ("lines.csv", 7, "plan-differs"),
+        ("permission.csv", 2, "permission-ended"),
+        ("permission.csv", 3, "permission-missing"),
         ("two-visits.csv", 26, "tape-laid-the-other-way"),
         ("two-visits.csv", 30, "digits-heap"),
         ("two-visits.csv", 39, "species-new-to-site"),

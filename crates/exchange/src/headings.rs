@@ -19,6 +19,8 @@ pub enum Column {
     Ownership,
     Nest,
     Places,
+    PermissionFrom,
+    PermissionUntil,
     Date,
     Reader,
     Recorder,
@@ -55,7 +57,7 @@ pub enum Column {
 }
 
 /// Every heading that is understood, as `docs/files.md` lists them; the first of each column is its plain one.
-pub const HEADINGS: [(Column, &[&str]); 46] = [
+pub const HEADINGS: [(Column, &[&str]); 48] = [
     (Column::Site, &["site", "site name", "site id"]),
     (Column::Line, &["line", "line name", "line id", "transect"]),
     (Column::LineLength, &["line length", "tape length", "transect length"]),
@@ -69,6 +71,8 @@ pub const HEADINGS: [(Column, &[&str]); 46] = [
     (Column::Ownership, &["ownership"]),
     (Column::Nest, &["nest"]),
     (Column::Places, &["places"]),
+    (Column::PermissionFrom, &["permission from"]),
+    (Column::PermissionUntil, &["permission until"]),
     (Column::Date, &["date", "read on"]),
     (Column::Reader, &["reader", "observer", "observers", "read by"]),
     (Column::Recorder, &["recorder", "written by"]),

@@ -148,6 +148,7 @@ fn input(odd: bool) -> impl Strategy<Value = Input> {
                 stratum: (!name.is_empty()).then_some(name),
                 plot: None,
                 slope: None,
+                permission: None,
             });
             if read {
                 input.visits.push(visit);

@@ -13,6 +13,7 @@ use tautline_figures::map::{self, Degree, Map};
 use tautline_figures::{Frame, Palette};
 use tautline_survey::layout::{LaidLine, LayoutOutput, MapOutput};
 use tautline_survey::message::{Message, Value};
+use tautline_survey::plan::PlannedLine;
 use tautline_survey::plants::Plant;
 use tautline_survey::protocol::Protocol;
 use tautline_words::Words;
@@ -28,6 +29,8 @@ pub struct Packet<'a> {
     pub protocol: Option<&'a Protocol>,
     /// The plants that may be met.
     pub plants: &'a [Plant],
+    /// What is known of the site's lines beforehand: whose permission to enter they have.
+    pub known: &'a [PlannedLine],
     /// The unit in which the tape is read.
     pub unit: Unit,
     /// The paper.

@@ -1,7 +1,9 @@
 //! Sites, strata and planned lines: what was to be read, before anything was.
 
+use crate::date::Date;
 use crate::goal::Percent;
 use crate::measure::Measure;
+use crate::message::Message;
 use serde::{Deserialize, Serialize};
 use tautline_engine::length::DecimalMark;
 use tautline_engine::slope::{cosine_of_degrees, cosine_of_grade};
@@ -38,6 +40,52 @@ pub struct PlannedLine {
     /// How steep the ground under it is.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub slope: Option<Slope>,
+    /// Whether somebody may enter the ground to read it; none where nobody wrote anything down about that.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub permission: Option<Permission>,
+}
+
+/// Permission to enter the ground that a line lies on.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct Permission {
+    /// Who gave it; empty where it is needed and nobody has given it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub from: String,
+    /// The last day that it holds; none where no end was said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub until: Option<Date>,
+}
+
+impl Permission {
+    /// Somebody has given it.
+    pub const fn is_given(&self) -> bool {
+        !self.from.is_empty()
+    }
+
+    /// What is said of it: who gave it and until when, or that it is needed.
+    pub fn said(&self) -> Message {
+        match self.until {
+            _ if !self.is_given() => Message::new("permission-needed"),
+            Some(until) => Message::new("permission-given-until")
+                .with("from", self.from.as_str())
+                .with("until", until.to_string()),
+            None => Message::new("permission-given").with("from", self.from.as_str()),
+        }
+    }
+
+    /// It was given, and its last day lies before this one.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_survey::{date::Date, plan::Permission};
+    /// let day = |text| Date::read(text).unwrap();
+    /// let given = Permission { from: "the ranch".into(), until: Some(day("2026-06-30")) };
+    /// assert!(!given.had_ended_by(day("2026-06-30")) && given.had_ended_by(day("2026-07-01")));
+    /// ```
+    pub fn had_ended_by(&self, day: Date) -> bool {
+        self.is_given() && self.until.is_some_and(|until| until < day)
+    }
 }
 
 /// How steep the ground is, up or down.

@@ -120,6 +120,7 @@ fn sheet(name: &str, visits: Vec<Visit>) -> Input {
             stratum: None,
             plot: None,
             slope: None,
+            permission: None,
         }],
         visits,
         ..Input::default()

@@ -17,6 +17,7 @@ pub(super) fn command(words: &Words) -> Command {
         .mut_arg("into", |into| into.required(true))
         .arg(option("protocol", "FILE|NAME", "help-packet-protocol"))
         .arg(option("plants", "FILE", "help-packet-plants").action(ArgAction::Append))
+        .arg(option("permissions", "FILE", "help-packet-permissions").action(ArgAction::Append))
         .arg(option("tape-unit", "UNIT", "help-packet-unit"))
         .arg(option("cautions", "FILE", "help-cautions"))
         .arg(option("paper", "SIZE", "help-paper").value_parser(["a4", "letter"]))
@@ -36,7 +37,8 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         None => Unit::Metre,
     };
     let protocol = text("protocol").map(|name| protocol_named(name, words)).transpose()?;
-    let files: Vec<String> = asked.get_many("plants").into_iter().flatten().cloned().collect();
+    let named = |name: &str| asked.get_many::<String>(name).into_iter().flatten().cloned();
+    let files: Vec<String> = named("plants").chain(named("permissions")).collect();
     let read =
         tautline_exchange::read(&inputs::sources(&files, words)?, &tautline_exchange::Options::default());
     let cautions = match text("cautions") {
@@ -57,6 +59,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         map: &tautline_ground::map::map(&site, &layout),
         protocol: protocol.as_ref(),
         plants: &read.input.plants.plants,
+        known: &read.input.plan,
         unit,
         paper: if text("paper") == Some("letter") { Paper::Letter } else { Paper::A4 },
         cautions: &cautions,

@@ -4,10 +4,11 @@ use super::{Options, Sheet};
 use crate::headings::{Column, Heading};
 use crate::sheet::TypedRow;
 use tautline_engine::length::{Bare, LengthError, Problem};
+use tautline_survey::date::Date;
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::measure::{Measure, unit_words};
 use tautline_survey::message::Message;
-use tautline_survey::plan::Slope;
+use tautline_survey::plan::{Permission, Slope};
 
 /// The name of the site where no file and no option names one.
 pub(crate) const ONE_SITE: &str = "site";
@@ -83,6 +84,29 @@ impl<'a> Row<'a> {
         Slope::read(text, unit, self.sheet.mark)
             .map(Some)
             .ok_or_else(|| self.about(Column::Slope, "slope-not-understood"))
+    }
+
+    /// Permission to enter: `Ok(None)` where both cells are empty. The word `needed` says that nobody has given it.
+    pub(super) fn permission(&self) -> Result<Option<Permission>, Finding> {
+        let until = match self.text(Column::PermissionUntil) {
+            "" => None,
+            text => {
+                let found = Message::new("permission-until-not-understood").with("found", text);
+                let look = || Finding::have_a_look(found).at(self.place(Column::PermissionUntil));
+                Some(Date::read(text).ok_or_else(look)?)
+            }
+        };
+        match self.text(Column::PermissionFrom) {
+            "" if until.is_some() => {
+                let message = Message::new("permission-from-missing");
+                Err(Finding::have_a_look(message).at(self.place(Column::PermissionFrom)))
+            }
+            "" => Ok(None),
+            needed if needed.eq_ignore_ascii_case("needed") => {
+                Ok(Some(Permission { from: String::new(), until: None }))
+            }
+            from => Ok(Some(Permission { from: from.to_owned(), until })),
+        }
     }
 
     /// A length: `Ok(None)` for an empty cell.

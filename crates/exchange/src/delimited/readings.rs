@@ -156,6 +156,7 @@ fn plan(
             stratum: None,
             plot: None,
             slope: None,
+            permission: None,
         });
         input.plan.len() - 1
     });
@@ -182,6 +183,18 @@ fn plan(
                 .with("line", planned.line.as_str())
                 .with("found", row.text(Column::Slope));
             input.findings.push(Finding::must_settle(message).at(row.place(Column::Slope)));
+        }
+        (_, Ok(_)) => {}
+        (_, Err(finding)) => input.findings.push(finding),
+    }
+    match (&planned.permission, row.permission()) {
+        (None, Ok(found)) => planned.permission = found,
+        (Some(first), Ok(Some(found))) if *first != found => {
+            let message = Message::new("permission-differs")
+                .with("site", site)
+                .with("line", planned.line.as_str())
+                .with("found", row.text(Column::PermissionFrom));
+            input.findings.push(Finding::have_a_look(message).at(row.place(Column::PermissionFrom)));
         }
         (_, Ok(_)) => {}
         (_, Err(finding)) => input.findings.push(finding),

@@ -62,6 +62,8 @@ impl Role {
                 | Column::EndLatitude
                 | Column::EndLongitude
                 | Column::Places
+                | Column::PermissionFrom
+                | Column::PermissionUntil
                 | Column::Unit
                 | Column::HeightUnit
                 | Column::Outcome

@@ -195,6 +195,35 @@ fn readings_outside_the_window_of_their_protocol() {
     assert_eq!(lines, &Value::List(vec![Value::Text("1".into()), Value::Text("2".into())]));
 }
 
+/// Nothing is said where nobody keeps permissions; at a site that does, once for each round, and nothing is held back.
+#[test]
+fn readings_without_permission_are_reminded_of_where_permissions_are_kept() {
+    let text = lines(&[
+        ("1", "2026-06-09", "Reader A", &["AAAA,1,2"]),
+        ("2", "2026-06-09", "Reader A", &["AAAA,3,4"]),
+        ("3", "2026-06-10", "Reader A", &["AAAA,5,6"]),
+    ]);
+    assert_eq!(codes(&looked_through(&[("sheet.csv", &text)])), []);
+    let with = |rows: &str| {
+        let plan = format!("site,line,permission from,permission until\n{rows}");
+        looked_through(&[("permissions.csv", &plan), ("sheet.csv", &text)])
+    };
+    // the last day itself still holds; without a day it holds on
+    let held =
+        with("Invented,1,the owner,2026-06-09\nInvented,2,the owner,\nInvented,3,the owner,2030-01-01\n");
+    assert_eq!(codes(&held), []);
+    let input = with("Invented,1,the owner,2026-06-08\nInvented,2,needed,\n");
+    assert_eq!(codes(&input), [("permission-ended", 2), ("permission-missing", 3)]);
+    let lines = value(&input, "permission-missing", "lines");
+    assert_eq!(lines, &Value::List(vec![Value::Text("2".into()), Value::Text("3".into())]));
+    assert!(input.held.is_empty());
+    // another site's permissions are its own
+    assert_eq!(codes(&with("Elsewhere,1,the owner,2020-01-01\n")), []);
+    // a cell that isn't a day, or a day of nobody's, is named and kept out, and the row stays
+    let input = with("Invented,1,the owner,June\nInvented,2,,2027-01-01\n");
+    assert_eq!(codes(&input), [("permission-until-not-understood", 2), ("permission-from-missing", 3)]);
+}
+
 /// Six lines of 5 to 10 % and one of 90 %. By hand: arcsine roots of .05 … .10 and .90 in radians are .2255, .2475,
 /// .2678, .2868, .3047, .3218, 1.2490; median .2868, deviations .0613, .0393, .0190, 0, .0179, .0350, .9622; their
 /// median .0350; the last lies 27.5 of it away, past 15.9 for seven lines.

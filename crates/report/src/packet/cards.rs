@@ -53,7 +53,7 @@ pub(super) fn after(packet: &Packet, words: &Words) -> String {
             &read(packet).flat_map(|line| photos(line, words)).collect::<Vec<_>>(),
             words,
         );
-    let cards = read(packet).map(|line| card(line, words)).collect::<String>();
+    let cards = read(packet).map(|line| card(packet, line, words)).collect::<String>();
     around("section", &photos)
         + &around(
             "section",
@@ -74,7 +74,7 @@ fn photos(line: &LaidLine, words: &Words) -> [Vec<String>; 3] {
 }
 
 /// Both ends, bearing, and room for witness marks.
-fn card(line: &LaidLine, words: &Words) -> String {
+fn card(packet: &Packet, line: &LaidLine, words: &Words) -> String {
     let place = |latitude: f64, longitude: f64, utm: &str| {
         format!("{} {} · {utm}", words.number(latitude, 6), words.number(longitude, 6))
     };
@@ -82,6 +82,11 @@ fn card(line: &LaidLine, words: &Words) -> String {
         Some(magnetic) => format!("{}° · {}°", line.true_bearing, words.number(magnetic, 1)),
         None => format!("{}°", line.true_bearing),
     };
+    let permission = packet
+        .known
+        .iter()
+        .find(|known| known.site == packet.layout.site && known.line == line.line)
+        .and_then(|known| known.permission.as_ref());
     let facts = [
         ("again-zero", place(line.start.latitude, line.start.longitude, &line.start.utm)),
         ("again-end", place(line.end.latitude, line.end.longitude, &line.end.utm)),
@@ -89,7 +94,7 @@ fn card(line: &LaidLine, words: &Words) -> String {
         ("again-witness", String::new()),
         ("again-witness-two", String::new()),
         ("again-way-in", String::new()),
-        ("again-consent", String::new()),
+        ("again-permission", permission.map_or_else(String::new, |permission| words.say(&permission.said()))),
     ];
     let facts = facts.map(|(code, said)| {
         let class = if said.is_empty() { "dd class=\"blank\"" } else { "dd" };

@@ -1,7 +1,9 @@
 //! The packet says what the layout says, has a sheet for each line, and stands alone.
 
 use super::*;
+use tautline_survey::date::Date;
 use tautline_survey::layout::{End, MapLine, MapStratum};
+use tautline_survey::plan::Permission;
 use tautline_survey::plants::GrowthForm;
 
 fn line(name: &str, reserve: bool) -> LaidLine {
@@ -65,11 +67,21 @@ fn page(cautions: &[String], paper: Paper) -> String {
         form: GrowthForm::Shrub,
         groups: Vec::new(),
     };
+    let known = PlannedLine {
+        site: layout().site,
+        line: "2".to_owned(),
+        length: None,
+        stratum: None,
+        plot: None,
+        slope: None,
+        permission: Some(Permission { from: "the <owner>".to_owned(), until: Date::read("2027-03-31") }),
+    };
     let packet = Packet {
         layout: &layout(),
         map: &map(),
         protocol: Some(&Protocol { name: "Own rules".to_owned(), ..Protocol::default() }),
         plants: &[plant],
+        known: &[known],
         unit: Unit::Inch,
         paper,
         cautions,
@@ -91,6 +103,15 @@ fn a_sheet_for_each_line_in_the_order_of_the_walk_and_a_spare_one() {
     assert!(sheets[0].contains("fraction"), "inches are read with fractions");
     // the view back along 350° is toward 170°
     assert!(page.contains("170° true"));
+}
+
+/// The card of a line says whose permission is known, and leaves room where none is.
+#[test]
+fn a_card_says_who_gave_permission_to_enter() {
+    let page = page(&[], Paper::A4);
+    let cards: Vec<&str> = page.split("<article class=\"card\">").skip(1).collect();
+    assert!(cards[0].contains("<dd>the &lt;owner&gt;, until 2027-03-31</dd>"), "{}", cards[0]);
+    assert!(!cards[1].contains("owner&gt;"));
 }
 
 #[test]

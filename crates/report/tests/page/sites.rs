@@ -47,6 +47,7 @@ pub(crate) fn site(name: &str, protocol: Protocol, lines: &[Vec<Intercept>]) -> 
             stratum,
             plot,
             slope: None,
+            permission: None,
         });
         input.visits.push(Visit {
             site: name.into(),

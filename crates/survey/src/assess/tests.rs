@@ -26,6 +26,7 @@ pub(crate) fn site(lines: &[(&str, &str, u32)]) -> Input {
             stratum: (!stratum.is_empty()).then(|| (*stratum).to_owned()),
             plot: None,
             slope: None,
+            permission: None,
         });
         let extent = Extent::Edges { start: cm("0"), stop: cm(&intercept.to_string()) };
         let intercept_row = Intercept {

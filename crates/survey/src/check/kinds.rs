@@ -36,7 +36,7 @@ const fn look(code: &'static str) -> Kind {
 
 /// Every kind of finding about readings, in the order in which a person would go through them. Cells, headings and
 /// files that can't be read at all have codes of their own, which are said where they stand.
-pub const KINDS: [Kind; 39] = [
+pub const KINDS: [Kind; 41] = [
     // what one row says of itself
     must("stop-before-start"),
     look("zero-length"),
@@ -83,6 +83,8 @@ pub const KINDS: [Kind; 39] = [
     look("date-missing"),
     look("observer-missing"),
     look("outside-the-reading-window"),
+    look("permission-missing"),
+    look("permission-ended"),
 ];
 
 /// The kind with this code, if it is one about readings.

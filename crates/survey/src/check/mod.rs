@@ -15,6 +15,7 @@ mod missing;
 mod order;
 mod others;
 mod overlap;
+mod permission;
 mod records;
 mod settle;
 mod species;
@@ -32,7 +33,7 @@ use records::Records;
 use std::collections::{BTreeSet, HashMap};
 
 /// Every check that looks at readings as they were handed in; each finds what it is named for and nothing else.
-const CHECKS: [fn(&Records) -> Vec<Finding>; 18] = [
+const CHECKS: [fn(&Records) -> Vec<Finding>; 20] = [
     tape::beyond,
     tape::past_the_mark,
     lengths::pass_the_line,
@@ -51,6 +52,8 @@ const CHECKS: [fn(&Records) -> Vec<Finding>; 18] = [
     digits::heaped,
     species::strangers,
     window::outside,
+    permission::missing,
+    permission::ended,
 ];
 
 /// Runs every check on readings that are all in: adds what it finds, marks what persons settled, and holds back the

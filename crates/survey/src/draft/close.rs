@@ -134,6 +134,7 @@ fn unplanned(visit: &Visit) -> PlannedLine {
         stratum: None,
         plot: None,
         slope: None,
+        permission: None,
     }
 }
 

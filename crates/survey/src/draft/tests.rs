@@ -276,6 +276,7 @@ fn the_tape_of_the_plan_is_not_said_twice_and_another_is() {
         stratum: Some("flat".into()),
         plot: None,
         slope: None,
+        permission: None,
     };
     let same = draft.close(Some(&planned("780 in"))).unwrap();
     assert_eq!(same.len(), 1);

@@ -40,6 +40,7 @@ fn input(protocol: Protocol, intercepts: Vec<Intercept>) -> Input {
         stratum: None,
         plot: None,
         slope: None,
+        permission: None,
     });
     input.visits.push(Visit {
         site: "Invented".into(),

@@ -261,6 +261,7 @@ mod tests {
                 stratum: None,
                 plot: None,
                 slope,
+                permission: None,
             })
         };
         let found = changes(Some(&line(None)), Some(&line(Some(Slope::Degrees(70_000)))));

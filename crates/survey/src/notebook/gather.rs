@@ -142,6 +142,7 @@ fn keep_what_is_not_said(read: &mut Payload, stood: &Payload) {
             read.stratum = read.stratum.take().or_else(|| stood.stratum.clone());
             read.plot = read.plot.take().or_else(|| stood.plot.clone());
             read.slope = read.slope.or(stood.slope);
+            read.permission = read.permission.take().or_else(|| stood.permission.clone());
         }
         (Payload::Site(read), Payload::Site(stood)) => {
             if read.ownership.is_empty() {

@@ -111,4 +111,4 @@ again-bearing = Bearing: true · compass on the date of the packet
 again-witness = Witness mark 1: what, distance and bearing to the zero
 again-witness-two = Witness mark 2
 again-way-in = Way in
-again-consent = Owner's consent: who, when
+again-permission = Permission to enter: who gave it, until when

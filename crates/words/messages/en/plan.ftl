@@ -33,6 +33,7 @@ help-batch = Lines read before the next look of a sequential plan; the walk is o
 help-walk-from = Where the walk begins, such as “42.3,-113.7”
 help-plan-packet = Lay lines out and make the packet that a crew carries, as one page for print
 help-packet-plants = Tables with the plants that may be met
+help-packet-permissions = Tables of lines that say who gave permission to enter, and until when
 help-packet-protocol = The protocol that lines are read under: a file, or a shipped protocol's name
 help-packet-unit = The unit in which the tape is read (m)
 help-cautions = Your office's own cautions, one a line, in place of ours

@@ -87,6 +87,11 @@ observer-missing = { $site }: { $count ->
    *[other] { $count } readings name
 } no reader (line { $lines }). Readers can't be compared without their names.
 outside-the-reading-window = { $site }: line { $lines } read on { $date }, outside the window of its protocol ({ $window }). Leaves and flower stalks may differ; say so in the report.
+permission-needed = needed; nobody has given it yet
+permission-given = { $from }
+permission-given-until = { $from }, until { $until }
+permission-missing = { $site }: line { $lines } read without a permission to enter that was written down. Ask before the next visit, and write who gave it and until when.
+permission-ended = { $site }: line { $lines } read on { $date }, after { $until }, the last day of the permission to enter. Ask for it anew before the next visit.
 settles-nothing = “{ $code }” ({ $site }, line { $line }) settles nothing: no such finding stands there. Take the row out, or correct it.
 needs-correction = “{ $code }” ({ $site }, line { $line }) can't be settled by a word, since part of the reading can't be used as it stands. Correct the sheet.
 

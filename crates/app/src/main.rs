@@ -10,11 +10,13 @@
 //! | a newer version, offered | `newer` |
 //! | the screens | `pages` |
 //! | what several screens are made of | `parts` |
+//! | reading a line | `read` |
 
 mod device;
 mod newer;
 mod pages;
 mod parts;
+mod read;
 mod route;
 mod session;
 mod settings;

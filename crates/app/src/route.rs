@@ -10,6 +10,10 @@ pub(crate) enum Route {
     Sites,
     /// One site.
     Site(String),
+    /// Which line is read next.
+    Read,
+    /// A line that is being read, by the name of its draft.
+    Line(String),
     /// Files and sheets taken in.
     TakeIn,
     /// What two people wrote unlike.
@@ -25,6 +29,7 @@ impl Route {
         let (first, rest) = path.split_once('/').unwrap_or((path, ""));
         match first {
             "site" => decoded(rest).map_or(Self::Sites, Self::Site),
+            "read" => decoded(rest).map_or(Self::Read, Self::Line),
             "take-in" => Self::TakeIn,
             "settle" => Self::Settle,
             "notebook" => Self::Notebook,
@@ -37,6 +42,8 @@ impl Route {
         match self {
             Self::Sites => "#/".to_owned(),
             Self::Site(site) => format!("#/site/{}", String::from(js_sys::encode_uri_component(site))),
+            Self::Read => "#/read".to_owned(),
+            Self::Line(draft) => format!("#/read/{}", String::from(js_sys::encode_uri_component(draft))),
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settle => "#/settle".to_owned(),
             Self::Notebook => "#/notebook".to_owned(),
@@ -47,6 +54,7 @@ impl Route {
     pub(crate) const fn name(&self) -> &'static str {
         match self {
             Self::Sites | Self::Site(_) => "app-sites",
+            Self::Read | Self::Line(_) => "read-lines",
             Self::TakeIn => "app-take-in",
             Self::Settle => "app-settle",
             Self::Notebook => "app-notebook",

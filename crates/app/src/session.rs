@@ -146,6 +146,11 @@ impl Session {
         self.summaries.get()
     }
 
+    /// What stands now, for what is done once.
+    pub(crate) fn standing_untracked(self) -> Rc<Standing> {
+        self.standing.get_untracked()
+    }
+
     /// Says something to eyes and ears. It goes by itself, so that it covers nothing for long.
     pub(crate) fn tell(self, text: String) {
         self.said.set(text.clone());
@@ -157,7 +162,7 @@ impl Session {
         set_timeout(go, SAID_FOR);
     }
 
-    fn tell_fault(self, error: &KeepError) {
+    pub(crate) fn tell_fault(self, error: &KeepError) {
         let device = self.word("app-this-device");
         self.tell(self.say(&error.message(&device)));
     }

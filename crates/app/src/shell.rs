@@ -12,7 +12,7 @@ use tautline_store::KeepError;
 use tautline_words::Words;
 
 /// The screens that stand in the bar.
-const BAR: [Route; 4] = [Route::Sites, Route::TakeIn, Route::Settle, Route::Notebook];
+const BAR: [Route; 5] = [Route::Sites, Route::Read, Route::TakeIn, Route::Settle, Route::Notebook];
 
 /// The app, or why the notebook can't be opened.
 pub(crate) fn shell(opened: Result<Session, KeepError>) -> AnyView {

@@ -24,7 +24,7 @@ macro_rules! catalogue {
 }
 
 catalogue! {
-    "app" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice"
+    "app" "read" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice"
     "travel"
 }
 

@@ -9,7 +9,7 @@ use std::fs;
 use std::path::Path;
 
 /// The stylesheets, in the order in which they count.
-const STYLES: [&str; 5] = ["tokens.css", "ground.css", "parts.css", "pages.css", "print.css"];
+const STYLES: [&str; 6] = ["tokens.css", "ground.css", "parts.css", "pages.css", "read.css", "print.css"];
 
 /// Each icon's name and side, and whether it reaches the edges.
 const ICONS: [(&str, u32, bool); 3] =

@@ -1,0 +1,71 @@
+//! Once a line is closed: its cover, the site so far with its interval, and the planned lines that nobody has read yet.
+
+use crate::route::Route;
+use crate::session::{Session, Standing};
+use leptos::prelude::*;
+use tautline_survey::date::Date;
+use tautline_survey::line::{Choice, line_result};
+use tautline_survey::message::{Message, Value};
+use tautline_survey::sites::{of_site, rows};
+use tautline_survey::visit::{Outcome, Visit};
+
+/// The screen.
+pub(super) fn after(session: Session, visit: &Visit) -> impl IntoView + use<> {
+    let standing = session.standing_untracked();
+    let heading = session.say(
+        &Message::new("read-closed").with("site", visit.site.as_str()).with("line", visit.line.as_str()),
+    );
+    let said = [own_cover(&standing, visit), so_far(&standing, visit)];
+    let said = said.into_iter().flatten().map(|one| view! { <p>{session.say(&one)}</p> }).collect_view();
+    let left = unread(&standing, visit);
+    let left = (!left.is_empty()).then(|| {
+        let message = Message::new("read-left").with("lines", left);
+        view! { <p>{session.say(&message)}</p> }
+    });
+    view! {
+        <h1>{heading}</h1>{said}{left}
+        <p class="choices">
+            <a class="button" href=Route::Read.address()>{session.word("read-next-line")}</a>
+            <a class="button" href=Route::Site(visit.site.clone()).address()>{session.word("read-to-site")}</a>
+        </p>
+    }
+}
+
+fn own_cover(standing: &Standing, visit: &Visit) -> Option<Message> {
+    let index = standing.input.visits.iter().position(|known| known.identity() == visit.identity())?;
+    if visit.outcome == Outcome::NotRead {
+        return Some(Message::new("read-line-not-read"));
+    }
+    match line_result(&standing.input, index, &Choice::default()) {
+        Ok(result) => Some(
+            Message::new("read-line-cover").with("cover", Value::Share(result.share(result.canopy.low), 1)),
+        ),
+        Err(finding) => Some(finding.message),
+    }
+}
+
+fn so_far(standing: &Standing, visit: &Visit) -> Option<Message> {
+    let site = rows(of_site(&standing.input, &visit.site), &standing.question());
+    let row = site.into_iter().find(|row| row.year == visit.date.map(Date::year))?;
+    let cover = row.cover?;
+    let message = match cover.interval {
+        Ok(interval) => Message::new("read-site-cover")
+            .with("low", Value::Share(interval.low, 1))
+            .with("high", Value::Share(interval.high, 1)),
+        Err(_) => Message::new("read-site-cover-alone"),
+    };
+    Some(message.with("cover", Value::Share(cover.low, 1)).with("lines", row.lines))
+}
+
+/// Planned lines of the site without a reading in the year.
+fn unread(standing: &Standing, visit: &Visit) -> Vec<String> {
+    let year = visit.date.map(Date::year);
+    let read =
+        |line: &str| {
+            standing.input.visits.iter().any(|known| {
+                known.site == visit.site && known.line == line && known.date.map(Date::year) == year
+            })
+        };
+    let plan = standing.input.plan.iter().filter(|line| line.site == visit.site && !read(&line.line));
+    plan.map(|line| line.line.clone()).collect()
+}

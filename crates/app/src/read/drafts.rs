@@ -1,0 +1,67 @@
+//! Drafts on the device's disk, beside the notebook: each key is on the disk before the screen says so.
+//!
+//! They have a way to the disk of their own, so that a slow exchange with a shared notebook never keeps one waiting.
+
+use crate::device::NAME;
+use crate::device::disk::{Disk, Fault, TEXTS, answer};
+use js_sys::Array;
+use tautline_survey::draft::LineDraft;
+use wasm_bindgen::JsCast as _;
+use web_sys::IdbKeyRange;
+
+/// How the names of drafts begin; what comes right behind their last one.
+const FIRST: &str = "draft/";
+const BEHIND: &str = "draft0";
+
+/// Where drafts are kept.
+pub(crate) struct Drafts {
+    disk: Disk,
+}
+
+impl Drafts {
+    /// Opens the way to the disk.
+    pub(crate) async fn open() -> Result<Self, Fault> {
+        Ok(Self { disk: Disk::open(NAME).await? })
+    }
+
+    /// The name of a new draft.
+    pub(crate) fn name(milliseconds: u64) -> String {
+        format!("{FIRST}{milliseconds}")
+    }
+
+    /// Keeps a draft's text under its name; it is on the disk when this returns. None takes the draft away.
+    pub(crate) async fn keep(&self, name: &str, text: Option<&str>) -> Result<(), Fault> {
+        let writing = self.disk.transaction(&[TEXTS], true)?;
+        let store = writing.store(TEXTS)?;
+        match text {
+            Some(text) => store.put_with_key(&text.into(), &name.into())?,
+            None => store.delete(&name.into())?,
+        };
+        writing.complete().await
+    }
+
+    /// The draft of a name.
+    pub(crate) async fn draft(&self, name: &str) -> Option<LineDraft> {
+        let reading = self.disk.transaction(&[TEXTS], false).ok()?;
+        let request = reading.store(TEXTS).ok()?.get(&name.into()).ok()?;
+        LineDraft::from_text(&answer(&request).await.ok()?.as_string()?).ok()
+    }
+
+    /// Every draft with its name, the oldest first; what a newer version wrote is kept and passed over.
+    pub(crate) async fn all(&self) -> Result<Vec<(String, LineDraft)>, Fault> {
+        let reading = self.disk.transaction(&[TEXTS], false)?;
+        let store = reading.store(TEXTS)?;
+        let range = IdbKeyRange::bound(&FIRST.into(), &BEHIND.into())?;
+        let names = store.get_all_keys_with_key(&range)?;
+        let texts = store.get_all_with_key(&range)?;
+        let (names, texts) = (list(&answer(&names).await?), list(&answer(&texts).await?));
+        let pairs = names.iter().zip(texts.iter()).filter_map(|(name, text)| {
+            Some((name.as_string()?, LineDraft::from_text(&text.as_string()?).ok()?))
+        });
+        Ok(pairs.collect())
+    }
+}
+
+fn list(value: &wasm_bindgen::JsValue) -> Array {
+    value.dyn_ref::<Array>().cloned().unwrap_or_default()
+}

@@ -1,0 +1,32 @@
+//! Reading a line: set up in a few touches, read with one thumb or at a keyboard, kept at each key, closed into the notebook.
+//!
+//! | what | module |
+//! | --- | --- |
+//! | drafts on the device's disk | `drafts` |
+//! | what is open: one draft, what it is read by | `open` |
+//! | which line, who, which rules | `begin` |
+//! | the screen of one line | `line` |
+//! | the tape that runs with the reader | `tape` |
+//! | the rows, what is said of them, how they are put right | `rows` |
+//! | species, the recent ones first | `species` |
+//! | the pad of numbers | `pad` |
+//! | what a keyboard does | `keyboard` |
+//! | how far the line was read, conditions, closing | `ending` |
+//! | the protocol, with its rules drawn | `rules` |
+//! | what the line comes to once it is closed | `after` |
+
+mod after;
+mod begin;
+mod drafts;
+mod ending;
+mod keyboard;
+mod line;
+mod open;
+mod pad;
+mod rows;
+mod rules;
+mod species;
+mod tape;
+
+pub(crate) use begin::begin;
+pub(crate) use line::line;

@@ -1,0 +1,98 @@
+//! The protocol, one touch away: its rules in words, with a small drawing of each.
+
+use super::open::Open;
+use leptos::prelude::*;
+use tautline_figures::rules::{Case, draw};
+use tautline_figures::{Frame, Palette};
+use tautline_survey::message::{Message, Value};
+use tautline_survey::protocol::{Dead, Overlap, Protocol};
+
+/// The protocol, folded away until it is asked for.
+pub(super) fn rules(open: Open) -> impl IntoView {
+    let known = open.known();
+    let Some(protocol) = known.protocol.as_ref() else {
+        return view! { <p class="quiet">{open.word("read-without-protocol")}</p> }.into_any();
+    };
+    let shown = RwSignal::new(false);
+    let drawn: Vec<(Message, String)> = cases(protocol)
+        .into_iter()
+        .map(|(case, message)| {
+            let title = open.session.say(&message);
+            let mut frame = Frame::new(&format!("read-{}", case.code()), 240, Palette::screen());
+            frame.title.clone_from(&title);
+            (message, draw(case, &frame))
+        })
+        .collect();
+    let drawn = StoredValue::new_local(drawn);
+    let figures = move || {
+        shown.get().then(|| {
+            drawn.with_value(|drawn| {
+                let items = drawn.iter().map(|(message, picture)| {
+                    view! { <figure><div inner_html=picture.clone()></div><figcaption>{open.session.say(message)}</figcaption></figure> }
+                });
+                items.collect_view()
+            })
+        })
+    };
+    let words = texts(open, protocol)
+        .into_iter()
+        .map(|(name, text)| view! { <dt>{name}</dt><dd>{text}</dd> })
+        .collect_view();
+    let name = protocol.name.clone();
+    view! {
+        <details class="protocol" on:toggle=move |_| shown.set(true)>
+            <summary>{name}</summary>
+            <div class="drawings">{figures}</div>
+            <dl>{words}</dl>
+        </details>
+    }
+    .into_any()
+}
+
+/// The rules that are drawn, each with the words below its drawing.
+fn cases(protocol: &Protocol) -> Vec<(Case, Message)> {
+    let mut cases = Vec::new();
+    if let Some(limit) = &protocol.gap.limit {
+        let limit = || Value::Length(limit.length(), limit.notation());
+        cases.push((Case::GapJoined, Message::new("rule-drawn-gap-joined").with("limit", limit())));
+        cases.push((Case::GapBreaks, Message::new("rule-drawn-gap-breaks").with("limit", limit())));
+    }
+    let dead = match protocol.dead {
+        Some(Dead::LeftOut) => (Case::DeadLeftOut, "rule-drawn-dead-left-out"),
+        Some(Dead::CountsAsLive) => (Case::DeadJoined, "rule-drawn-dead-counts"),
+        Some(Dead::ShortJoinsLive) => (Case::DeadJoined, "rule-drawn-dead-short"),
+        Some(Dead::Apart) | None => (Case::DeadApart, "rule-drawn-dead-apart"),
+    };
+    cases.push((dead.0, Message::new(dead.1)));
+    cases.push((Case::Overhang, Message::new("rule-drawn-overhang")));
+    cases.push((Case::UnderTheLine, Message::new("rule-drawn-under-the-line")));
+    cases.push(if protocol.overlap == Some(Overlap::Once) {
+        (Case::TwoSpeciesOnce, Message::new("rule-drawn-two-species-once"))
+    } else {
+        (Case::TwoSpecies, Message::new("rule-drawn-two-species"))
+    });
+    cases
+}
+
+/// What the protocol says in its own words, and what it leaves open.
+fn texts(open: Open, protocol: &Protocol) -> Vec<(String, String)> {
+    let own = [
+        ("read-rule-window", &protocol.reading_window),
+        ("read-rule-alive", &protocol.alive_without_leaves),
+        ("read-rule-stalks", &protocol.flower_stalks),
+        ("read-rule-tape", &protocol.tape),
+        ("read-rule-wind", &protocol.wind_limit),
+        ("read-rule-heights", &protocol.heights),
+    ];
+    let mut texts: Vec<(String, String)> = own
+        .into_iter()
+        .filter(|(_, text)| !text.is_empty())
+        .map(|(name, text)| (open.word(name), text.clone()))
+        .collect();
+    let words = open.session.words();
+    let taken: Vec<String> = protocol.rule().1.iter().map(|taken| words.assumption(taken)).collect();
+    if !taken.is_empty() {
+        texts.push((open.word("read-rule-open"), taken.join("; ")));
+    }
+    texts
+}

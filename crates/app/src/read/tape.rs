@@ -1,0 +1,55 @@
+//! The tape as one walks along it: a window that runs with the reader, what has been read, where they stand.
+
+use super::open::Open;
+use leptos::prelude::*;
+use tautline_engine::length::{Bare, Length, Unit};
+use tautline_engine::stretch::Stretch;
+use tautline_figures::ruler::{Read, Ruler, draw, window};
+use tautline_figures::{Frame, Palette, Tone};
+use tautline_survey::draft::{LineDraft, Setup};
+use tautline_survey::message::Message;
+use tautline_survey::visit::State;
+
+/// The picture, for a phone's width; on wider screens it is shown larger.
+pub(super) fn tape(open: Open) -> impl IntoView {
+    let drawn = move || open.draft.with(|draft| picture(open, draft));
+    view! { <div class="ruler" inner_html=drawn></div> }
+}
+
+fn picture(open: Open, draft: &LineDraft) -> String {
+    let (setup, sheet) = (draft.setup(), draft.sheet());
+    let known = open.known();
+    let planned = known.planned.as_ref().and_then(|line| line.length.as_ref());
+    let end = setup.length.as_ref().or(planned).map(tautline_survey::measure::Measure::length);
+    let mut codes: Vec<String> = Vec::new();
+    let mut read = Vec::new();
+    for row in sheet.standing() {
+        let code = known.plants.code(&row.species);
+        let at = codes.iter().position(|known| *known == code).unwrap_or_else(|| {
+            codes.push(code);
+            codes.len() - 1
+        });
+        let (start, stop) = (length(setup, &row.start), length(setup, &row.stop));
+        if let Some(stretch) = start.zip(stop).and_then(|(start, stop)| Stretch::new(start, stop)) {
+            let tone = Tone(u8::try_from(at % 6).unwrap_or(0));
+            read.push(Read { stretch, tone, dead: row.state == State::Dead });
+        }
+    }
+    let since = length(setup, &sheet.entry.start);
+    let farthest = read.iter().map(|one| one.stretch.stop()).max();
+    let typed = length(setup, &sheet.entry.text).filter(|&typed| end.is_none_or(|end| typed <= end));
+    let at = typed.or(since).or(farthest).unwrap_or(Length::ZERO);
+    let unit = match setup.unit {
+        Bare::Unit(Unit::Inch) => Unit::Inch,
+        Bare::DecimalFeet | Bare::FeetAndInches | Bare::Unit(Unit::Foot) => Unit::Foot,
+        Bare::Unit(unit) => unit,
+    };
+    let mut frame = Frame::new("read-tape", 380, Palette::screen());
+    frame.title = open.word("read-tape");
+    frame.description = open.session.say(&Message::new("read-tape-shows").with("rows", read.len()));
+    draw(&Ruler { window: window(at, end, unit), end, unit, read, since, at }, &frame)
+}
+
+fn length(setup: &Setup, typed: &str) -> Option<Length> {
+    setup.measure(typed).ok().map(|measure| measure.length())
+}

@@ -1,0 +1,156 @@
+# Reading a line on a device.
+
+read-lines = Read
+read-going-on = Go on with
+read-draft = { $site }, line { $line }: { $rows ->
+    [0] nothing yet
+    [one] 1 row
+   *[other] { $rows } rows
+}
+read-planned = { $site }, line { $line }
+read-waiting = { $lines ->
+    [one] One planned line has
+   *[other] { $lines } planned lines have
+} not been read this year
+read-more-planned = { $more } more: set them up below.
+read-set-up = Set up a line
+read-site = Site
+read-line = Line
+read-tape-length = Length of the tape, such as 65 ft or 20 m
+read-unit = Numbers on the tape are in
+read-unit-in = inches
+read-unit-ft = feet
+read-unit-m = metres
+read-unit-dm = decimetres
+read-unit-cm = centimetres
+read-unit-mm = millimetres
+read-unit-decimal-ft = feet, tenths and hundredths
+read-unit-ft-in = feet and inches
+read-protocol = Protocol
+read-protocol-none = none named
+read-reader = Who reads the tape
+read-recorder = Who writes
+read-date = Day
+read-second-reader = A second reading: the reader has not seen the first one
+read-permission = Have you permission to be on this land? If nobody was asked, ask before you go on. You can read the line either way.
+read-begin = Begin at the zero stake
+read-name-the-line = Name the site and the line.
+read-length-not-read = “{ $found }” is not a length. Write it such as 65 ft or 20 m, or leave it empty.
+read-date-not-read = “{ $found }” is not a day. Write it such as 2026-06-09.
+read-unknown = This line is no longer a draft: it was closed or thrown away.
+read-back = All lines
+read-heading = { $site }, line { $line }
+read-kept = kept
+read-keeping = keeping …
+read-tape = The tape
+read-tape-shows = { $rows ->
+    [0] Nothing has been read on it yet.
+    [one] One stretch has been read on it.
+   *[other] { $rows } stretches have been read on it.
+} The rows below say which.
+read-rows = Rows
+read-nothing-yet = Nothing has been written yet.
+read-dead = dead
+read-row-height = height { $value }
+read-row-width = width { $value }
+read-row-note = { $value }
+read-row-plant = plant { $value }
+read-row-removed = taken out
+read-expects-species = Which species next?
+read-expects-start = { $species } starts at
+read-expects-stop = { $species } from { $start } stops at
+read-expects-length = { $species } is this long
+read-expects-correct-start = { $row }: it starts at
+read-expects-correct-stop = { $row }: it stops at
+read-expects-correct-length = { $row }: it is this long
+read-expects-height = { $row }: height of the plant
+read-expects-width = { $row }: greatest width of the plant
+read-expects-split-stop = { $row }: the first part stops at
+read-expects-split-start = { $row }: the second part starts at
+read-expects-read-to = The line was read up to
+read-species = Species
+read-other-species = others …
+read-find-species = Part of a code or a name
+read-new-plant = keep “{ $name }” as a plant without a name
+read-pad = Numbers
+read-fraction = { $parts } of { $of }
+read-feet = ft –
+read-erase = erase
+read-undo = undo
+read-redo = redo
+read-start-done = starts here
+read-stop-done = stops here
+read-done = done
+read-swap = Swap
+read-join = Join
+read-remove = Take out
+read-put-back = Put back
+read-mend = Mend
+read-use-species = { $species } was meant
+read-leave-so = Leave it so
+read-correct-start = Start …
+read-correct-stop = Stop …
+read-correct-length = Length …
+read-make-dead = Dead
+read-make-live = Live
+read-insert = Insert one before it
+read-split = Split …
+read-join-before = Join with the row before
+read-same-plant = Same plant as the row before
+read-height = Height …
+read-width = Width …
+read-species-of-row = Species
+read-note = Remark
+read-more = More: nothing found, not read, conditions
+read-nothing = Nothing stands on this line
+read-partly = Read only up to …
+read-whole = Read from end to end
+read-lengths-only = Lengths without positions
+read-leave-entry = Leave what is being typed
+read-why-not = Why it was not read
+read-not-read = Not read
+read-wind = Wind
+read-growth-stage = Growth stage
+read-departure = Departure from the protocol
+read-remarks = Remarks on the line
+read-discard = Throw this draft away
+read-discard-sure = Yes, throw it away: nothing of it is kept
+read-told-nothing = Nothing stands on this line.
+read-told-to = Read up to { $mark }.
+read-told-not-read = Not read. { $why }
+read-before-closing = Worth a look before the stake is pulled
+read-under-way = Something is still being typed. Finish it, or leave it under “More”.
+read-nothing-written = Nothing is written. If nothing stands on this line, say so under “More”.
+read-close = Close the line
+read-without-protocol = No protocol is named for this line.
+rule-drawn-gap-joined = A gap under { $limit }: read on as canopy.
+rule-drawn-gap-breaks = A gap over { $limit }: stop, and start again.
+rule-drawn-dead-apart = A dead part: written by itself, as dead.
+rule-drawn-dead-left-out = A dead part: left out.
+rule-drawn-dead-counts = A dead part: read as live.
+rule-drawn-dead-short = A dead part under the gap rule that touches live canopy: read as live.
+rule-drawn-overhang = A crown that hangs over the edge is read, wherever it is rooted.
+rule-drawn-under-the-line = Rooted under the tape, crown beside it: not read.
+rule-drawn-two-species = Two species overlap: each is written in full.
+rule-drawn-two-species-once = Two species overlap: the tape is written once, under the upper one.
+read-rule-window = When lines are read
+read-rule-alive = Alive without leaves
+read-rule-stalks = Flower stalks
+read-rule-tape = The tape
+read-rule-wind = Wind
+read-rule-heights = Heights
+read-rule-open = Left open, taken so
+read-closed = { $site }, line { $line } is kept
+read-line-not-read = The line was not read.
+read-line-cover = This line: cover { $cover }.
+read-site-cover = The site so far, { $lines ->
+    [one] 1 line
+   *[other] { $lines } lines
+}: cover { $cover }, between { $low } and { $high }.
+read-site-cover-alone = The site so far, { $lines ->
+    [one] 1 line
+   *[other] { $lines } lines
+}: cover { $cover }; no interval can be given yet.
+read-left = Planned and not read yet: { $lines }.
+read-next-line = Next line
+read-to-site = To the site

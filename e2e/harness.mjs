@@ -125,6 +125,7 @@ export async function axe(page) {
 export const SCREENS = {
   sites: "#/",
   site: `#/site/${encodeURIComponent("Hollow Flat (invented)")}`,
+  read: "#/read",
   "take in": "#/take-in",
   settle: "#/settle",
   notebook: "#/notebook",
@@ -134,3 +135,43 @@ export async function show(page, hash) {
   await page.goto(new URL(hash, page.url()).href);
   await page.locator("main :is(h1, h2, p):visible").first().waitFor();
 }
+
+/** Sets up a line as a person would, and begins it. */
+export async function beginLine(page, { site = "Hollow Flat (invented)", line, length = "65 ft", unit = "inches", reader = "A. Reader", recorder = "" }) {
+  await show(page, "#/read");
+  const form = page.locator("#read-form");
+  await form.getByLabel("Site", { exact: true }).fill(site);
+  await form.getByLabel("Line", { exact: true }).fill(line);
+  await form.getByLabel(/Length of the tape/).fill(length);
+  await form.getByLabel(/Numbers on the tape/).selectOption({ label: unit });
+  await form.getByLabel("Who reads the tape").fill(reader);
+  await form.getByLabel("Who writes").fill(recorder);
+  await form.getByRole("button", { name: "Begin at the zero stake" }).click();
+  await page.locator(".reading").waitFor();
+}
+
+/** Touches the pad: digits, then the key that ends a number. */
+export async function number(page, text) {
+  for (const part of text.split(/(\d+\/\d+|\s)/).filter((part) => part.trim())) {
+    if (part.includes("/")) await page.locator(".fractions button", { hasText: part }).click();
+    else for (const digit of part) await page.locator(".numbers .digit").getByText(digit, { exact: true }).click();
+  }
+  await page.locator(".numbers .main").click();
+}
+
+/** One intercept by touch. */
+export async function intercept(page, species, start, stop) {
+  await page.locator(".ready").getByRole("button", { name: species, exact: true }).click();
+  await number(page, start);
+  await number(page, stop);
+}
+
+/** Closes the line after the last look. */
+export async function closeLine(page) {
+  await page.getByRole("button", { name: "Close …" }).click();
+  await page.getByRole("button", { name: "Close the line" }).click();
+  await page.getByRole("link", { name: "Next line" }).waitFor();
+}
+
+/** Everything pressed is on the disk. */
+export const kept = (page) => page.locator(".kept:not(.waiting)").waitFor();

@@ -7,7 +7,7 @@
 //! | `oldest` | no dependency asks for a newer compiler than the workspace promises |
 //! | `schemas [--check]` | writes the JSON schemas to `docs/schema`, or compares them with what is there |
 //! | `wasm` | builds the engine's golden table for the browser |
-//! | `web [--conformance]` | builds the app and makes the folder that a server gives out; with the suite of its store |
+//! | `web [--conformance \| --quick]` | builds the app and makes the folder that a server gives out; with the suite of its store; in haste, for looking at |
 //! | `golden [--check \| --bless]` | the engine's figures natively, in WebAssembly and as kept: bit for bit the same |
 #![forbid(unsafe_code)]
 #![expect(clippy::print_stdout, reason = "xtask talks to whoever runs it")]
@@ -37,11 +37,12 @@ fn main() -> ExitCode {
         ["wasm"] => golden::build_for_browser().map(|module| format!("built {}", module.display())),
         ["web"] => web::build(),
         ["web", "--conformance"] => web::build_with_suite(),
+        ["web", "--quick"] => web::build_quickly(),
         ["golden"] => golden::print(),
         ["golden", "--check"] => golden::check(),
         ["golden", "--bless"] => golden::bless(),
         _ => Err(
-            "commands: arrows · arithmetic · oldest · schemas [--check] · wasm · web [--conformance] · golden [--check | --bless]"
+            "commands: arrows · arithmetic · oldest · schemas [--check] · wasm · web [--conformance | --quick] · golden [--check | --bless]"
                 .to_owned(),
         ),
     };

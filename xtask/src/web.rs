@@ -5,18 +5,38 @@ use std::path::{Path, PathBuf};
 use crate::Outcome;
 use crate::cargo::{cargo, output_of, root};
 
+/// How the app is built.
+enum Way {
+    /// As it is given out.
+    Whole,
+    /// With the suite that every store passes, for trying a browser's disk.
+    WithSuite,
+    /// In a minute instead of many, for looking at: not optimised, not packed, not weighed.
+    Quick,
+}
+
 /// Builds the app for the browser and makes the folder.
 pub(crate) fn build() -> Outcome {
-    folder_of(&[], "web")
+    folder_of(&Way::Whole)
 }
 
-/// The same with the suite that every store passes, for trying a browser's disk.
+/// The same with the suite that every store passes.
 pub(crate) fn build_with_suite() -> Outcome {
-    folder_of(&["--features", "conformance"], "web-conformance")
+    folder_of(&Way::WithSuite)
 }
 
-fn folder_of(features: &[&str], name: &str) -> Outcome {
-    let module = module(features)?;
+/// The same for looking at while one works on it.
+pub(crate) fn build_quickly() -> Outcome {
+    folder_of(&Way::Quick)
+}
+
+fn folder_of(way: &Way) -> Outcome {
+    let (given, name): (&[&str], _) = match way {
+        Way::Whole => (&["--release"], "web"),
+        Way::WithSuite => (&["--release", "--features", "conformance"], "web-conformance"),
+        Way::Quick => (&["--profile", "quick"], "web-quick"),
+    };
+    let module = module(given)?;
     let manifest = root().join("xtask/web/Cargo.toml");
     let app = root().join("crates/app");
     let optimiser = root().join("tools/node-tools");
@@ -24,7 +44,10 @@ fn folder_of(features: &[&str], name: &str) -> Outcome {
     let mut words = vec!["run", "--quiet", "--locked", "--release", "--manifest-path"];
     let paths = [&manifest, &module, &app, &out, &optimiser].map(|path| path.display().to_string());
     let [manifest, module, app, out, optimiser] = &paths;
-    words.extend([manifest.as_str(), "--", module, app, out, optimiser, "wasm-opt"]);
+    words.extend([manifest.as_str(), "--", module, app, out]);
+    if !matches!(way, Way::Quick) {
+        words.extend([optimiser.as_str(), "wasm-opt"]);
+    }
     cargo(&words).map(|said| said.trim_end().to_owned())
 }
 
@@ -35,11 +58,10 @@ fn target() -> PathBuf {
 }
 
 /// The module as the compiler leaves it.
-fn module(features: &[&str]) -> Result<PathBuf, String> {
+fn module(given: &[&str]) -> Result<PathBuf, String> {
     let manifest = root().join("crates/app/Cargo.toml").display().to_string();
-    let mut words =
-        vec!["build", "--locked", "--release", "--manifest-path", &manifest, "--message-format", "json"];
-    words.extend(features);
+    let mut words = vec!["build", "--locked", "--manifest-path", &manifest, "--message-format", "json"];
+    words.extend(given);
     let built = output_of(root().join("tools/wasm-cargo"), &words)?;
     let found = built.split('"').map(Path::new).find(|path| path.ends_with("tautline-app.wasm"));
     found.map(Path::to_owned).ok_or_else(|| "cargo built no tautline-app.wasm".to_owned())

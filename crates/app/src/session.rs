@@ -162,6 +162,13 @@ impl Session {
         set_timeout(go, SAID_FOR);
     }
 
+    /// Takes back what was said: whoever works on has seen it.
+    pub(crate) fn quiet(self) {
+        if self.said.with_untracked(|said| !said.is_empty()) {
+            self.said.set(String::new());
+        }
+    }
+
     pub(crate) fn tell_fault(self, error: &KeepError) {
         let device = self.word("app-this-device");
         self.tell(self.say(&error.message(&device)));

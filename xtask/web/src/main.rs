@@ -8,7 +8,7 @@
 //! | packing, and how much the first load transfers | `pack` |
 //!
 //! `tautline-web-build MODULE APP OUT [WASM-OPT …]`: the module, the app's room, the folder to make, and the optimiser's
-//! command. Without the optimiser the module stays as it is, which a run for trying things out may do.
+//! command. Without the optimiser the module stays as it is and nothing is packed or weighed, which a run for trying things out may do.
 
 mod bind;
 #[cfg(test)]
@@ -44,5 +44,8 @@ fn main() -> ExitCode {
 fn build(module: &Path, app: &Path, out: &Path, optimiser: &[String]) -> Done<String> {
     let bound = bind::bind(module, out, optimiser)?;
     let made = folder::make(app, out, &bound)?;
+    if optimiser.is_empty() {
+        return Ok(out.display().to_string());
+    }
     pack::pack(out, &made)
 }

@@ -1,7 +1,8 @@
 //! The screen of one line: the tape, the rows, what is expected next, species and numbers.
 
 use super::drafts::Drafts;
-use super::open::Open;
+use super::open::{Open, Panel};
+use super::species::stay;
 use super::{after, ending, keyboard, pad, rows, rules, species, tape};
 use crate::route::Route;
 use crate::session::Session;
@@ -10,7 +11,7 @@ use leptos::task::spawn_local;
 use std::rc::Rc;
 use tautline_survey::draft::{Expects, Figure};
 use tautline_survey::message::Message;
-use tautline_survey::visit::{State, Visit};
+use tautline_survey::visit::State;
 
 /// What the screen shows.
 #[derive(Clone, Copy)]
@@ -19,10 +20,8 @@ enum Shown {
     Opening,
     /// No draft has this name.
     Unknown,
-    /// The line is being read.
-    Reading(Open),
-    /// The line was closed.
-    Closed(StoredValue<Visit>),
+    /// The line is being read, or has been closed.
+    Open(StoredValue<Open, LocalStorage>),
 }
 
 /// The screen.
@@ -42,11 +41,14 @@ pub(crate) fn line(name: String) -> impl IntoView {
         Shown::Unknown => {
             view! { <h1>{session.word("read-lines")}</h1><p>{session.word("read-unknown")}</p>{back(session)} }.into_any()
         }
-        Shown::Reading(open) => {
-            let closed = move |visit| shown.set(Shown::Closed(StoredValue::new(visit)));
-            reading(open, closed).into_any()
+        Shown::Open(open) => {
+            let open = open.get_value();
+            let view = move || match open.closed.get() {
+                None => reading(open).into_any(),
+                Some(visit) => after::after(session, &visit).into_any(),
+            };
+            view.into_any()
         }
-        Shown::Closed(visit) => after::after(session, &visit.get_value()).into_any(),
     }
     }
 }
@@ -54,7 +56,7 @@ pub(crate) fn line(name: String) -> impl IntoView {
 async fn opened(session: Session, name: String) -> Shown {
     let Ok(drafts) = Drafts::open().await else { return Shown::Unknown };
     match drafts.draft(&name).await {
-        Some(draft) => Shown::Reading(Open::new(session, Rc::new(drafts), name, draft)),
+        Some(draft) => Shown::Open(StoredValue::new_local(Open::new(session, Rc::new(drafts), name, draft))),
         None => Shown::Unknown,
     }
 }
@@ -63,28 +65,49 @@ fn back(session: Session) -> impl IntoView {
     view! { <p class="choices"><a class="button" href=Route::Read.address()>{session.word("read-lines")}</a></p> }
 }
 
-fn reading(open: Open, closed: impl Fn(Visit) + Copy + 'static) -> impl IntoView {
+fn reading(open: Open) -> impl IntoView {
     let session = open.session;
     keyboard::listen(open);
     let setup = open.draft.with_untracked(|draft| draft.setup().clone());
     let heading = session.say(
         &Message::new("read-heading").with("site", setup.site.as_str()).with("line", setup.line.as_str()),
     );
+    let turn = move |word: &'static str, panel: Panel| {
+        let is_shown = move || (open.panel.get() == panel).to_string();
+        view! { <button type="button" aria-expanded=is_shown on:mousedown=stay on:click=move |_| open.turn(panel)>{open.word(word)}</button> }
+    };
+    let panel = move || match open.panel.get() {
+        Panel::Keys => view! { {species::species(open)}{pad::pad(open)} }.into_any(),
+        Panel::Find => species::find(open).into_any(),
+        Panel::Rules => rules::rules(open).into_any(),
+        Panel::Row(id) => rows::menu(open, id).into_any(),
+        Panel::More => ending::more(open).into_any(),
+        Panel::Close => ending::closing(open).into_any(),
+    };
+    let foot = move || {
+        if open.panel.get() == Panel::Keys {
+            view! { {turn("read-more", Panel::More)}{turn("read-close-look", Panel::Close)} }.into_any()
+        } else {
+            view! { <button type="button" on:click=move |_| open.panel.set(Panel::Keys)>{open.word("read-keys")}</button> }
+                .into_any()
+        }
+    };
     view! {
         <div class="reading">
             <div class="above">
-                <p class="where"><a href=Route::Read.address() class="button">{open.word("read-back")}</a><span class="name-of-line">{heading.clone()}</span>{kept(open)}</p>
+                <p class="where">
+                    <a href=Route::Read.address() class="button">{open.word("read-back")}</a>
+                    <span class="name-of-line">{heading.clone()}{kept(open)}</span>
+                    {turn("read-rules", Panel::Rules)}
+                </p>
                 <h1 class="unseen">{heading}</h1>
                 {tape::tape(open)}
-                {rules::rules(open)}
             </div>
             {rows::rows(open)}
-            <div class="below">
-                {expected(open)}
-                {species::species(open)}
-                {pad::pad(open)}
-                {ending::ending(open, closed)}
-            </div>
+            {ending::told(open)}
+            {expected(open)}
+            <div class="below">{panel}</div>
+            <div class="foot">{foot}</div>
             <p class="unseen" role="status" aria-live="polite">{open.heard}</p>
         </div>
     }

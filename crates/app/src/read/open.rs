@@ -4,12 +4,14 @@ use super::drafts::Drafts;
 use crate::session::Session;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
+use std::cell::Cell;
 use std::rc::Rc;
 use tautline_store::KeepError;
 use tautline_survey::draft::{Key, LineDraft, Remark, Rules, remarks};
 use tautline_survey::plan::PlannedLine;
 use tautline_survey::plants::PlantList;
 use tautline_survey::protocol::Protocol;
+use tautline_survey::visit::Visit;
 
 /// What a line is read by, as it stood when the line was opened.
 pub(super) struct Known {
@@ -62,6 +64,32 @@ pub(super) fn protocols(session: Session) -> Vec<Protocol> {
     known
 }
 
+/// What lies under the thumb.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Panel {
+    /// Species and numbers.
+    Keys,
+    /// A species by a few letters.
+    Find,
+    /// The protocol, with its rules drawn.
+    Rules,
+    /// One row, and all that can be done to it.
+    Row(u32),
+    /// How far the line was read, conditions, what is done seldom.
+    More,
+    /// A last look before the line is closed.
+    Close,
+}
+
+/// Where the draft is kept, and what it is read by.
+struct Own {
+    name: String,
+    drafts: Rc<Drafts>,
+    known: Rc<Known>,
+    /// It is on its way to the disk.
+    keeping: Cell<bool>,
+}
+
 /// The draft on the screen. Copied freely; all copies are one.
 #[derive(Clone, Copy)]
 pub(super) struct Open {
@@ -70,12 +98,13 @@ pub(super) struct Open {
     /// How many times it was changed, and how many of these are on the disk.
     changed: RwSignal<usize>,
     kept: RwSignal<usize>,
-    keeping: StoredValue<bool>,
-    name: StoredValue<String>,
-    drafts: StoredValue<Rc<Drafts>, LocalStorage>,
-    known: StoredValue<Rc<Known>, LocalStorage>,
+    own: StoredValue<Rc<Own>, LocalStorage>,
+    /// What lies under the thumb.
+    pub(super) panel: RwSignal<Panel>,
     /// What a listener hears of the last key.
     pub(super) heard: RwSignal<String>,
+    /// The visit that the draft became.
+    pub(super) closed: RwSignal<Option<Visit>>,
 }
 
 impl Open {
@@ -86,16 +115,15 @@ impl Open {
             draft: RwSignal::new(draft),
             changed: RwSignal::new(0),
             kept: RwSignal::new(0),
-            keeping: StoredValue::new(false),
-            name: StoredValue::new(name),
-            drafts: StoredValue::new_local(drafts),
-            known: StoredValue::new_local(known),
+            own: StoredValue::new_local(Rc::new(Own { name, drafts, known, keeping: Cell::new(false) })),
+            panel: RwSignal::new(Panel::Keys),
             heard: RwSignal::new(String::new()),
+            closed: RwSignal::new(None),
         }
     }
 
     pub(super) fn known(self) -> Rc<Known> {
-        self.known.get_value()
+        Rc::clone(&self.own.get_value().known)
     }
 
     pub(super) fn word(self, code: &str) -> String {
@@ -108,13 +136,24 @@ impl Open {
         self.draft.with(|draft| remarks(draft, known.rules()))
     }
 
+    /// Shows a panel, or the keys again where it is shown already.
+    pub(super) fn turn(self, panel: Panel) {
+        self.panel.update(|now| *now = if *now == panel { Panel::Keys } else { panel });
+    }
+
     /// Whether everything on the screen is on the disk.
     pub(super) fn is_kept(self) -> bool {
         self.changed.get() == self.kept.get()
     }
 
+    /// Presses a key; whatever is typed next is typed on the keys.
     pub(super) fn press(self, key: Key) -> bool {
-        self.change(|draft| draft.press(key))
+        let is_kept_open = matches!(key, Key::Note(..) | Key::Condition(..) | Key::CorrectSpecies(..));
+        let pressed = self.change(|draft| draft.press(key));
+        if pressed && !is_kept_open && self.panel.get_untracked() != Panel::Keys {
+            self.panel.set(Panel::Keys);
+        }
+        pressed
     }
 
     pub(super) fn undo(self) {
@@ -135,6 +174,7 @@ impl Open {
             return false;
         }
         self.changed.update(|count| *count += 1);
+        self.session.quiet();
         if self.draft.with_untracked(|draft| draft.sheet().rows.len()) > rows_before {
             self.say_the_last_row();
         }
@@ -160,16 +200,15 @@ impl Open {
 
     /// Brings the draft to the disk, and again as long as it changes meanwhile.
     fn keep(self) {
-        if self.keeping.get_value() {
+        let own = self.own.get_value();
+        if own.keeping.replace(true) {
             return;
         }
-        self.keeping.set_value(true);
-        let (drafts, name) = (self.drafts.get_value(), self.name.get_value());
         spawn_local(async move {
             loop {
                 let so_far = self.changed.get_untracked();
                 let text = self.draft.with_untracked(LineDraft::to_text);
-                if let Err(fault) = drafts.keep(&name, Some(&text)).await {
+                if let Err(fault) = own.drafts.keep(&own.name, Some(&text)).await {
                     self.session.tell_fault(&KeepError::from(fault));
                     break;
                 }
@@ -178,15 +217,15 @@ impl Open {
                     break;
                 }
             }
-            self.keeping.set_value(false);
+            own.keeping.set(false);
         });
     }
 
     /// Takes the draft away, once what it says stands in the notebook or nobody wants it.
     pub(super) fn forget(self, then: impl FnOnce() + 'static) {
-        let (drafts, name) = (self.drafts.get_value(), self.name.get_value());
+        let own = self.own.get_value();
         spawn_local(async move {
-            match drafts.keep(&name, None).await {
+            match own.drafts.keep(&own.name, None).await {
                 Ok(()) => then(),
                 Err(fault) => self.session.tell_fault(&KeepError::from(fault)),
             }

@@ -5,7 +5,6 @@ use super::species::stay;
 use leptos::prelude::*;
 use tautline_engine::length::Bare;
 use tautline_survey::draft::{Expects, Key};
-use tautline_survey::message::Message;
 
 /// The pad.
 pub(super) fn pad(open: Open) -> impl IntoView {
@@ -17,11 +16,8 @@ pub(super) fn pad(open: Open) -> impl IntoView {
     let named =
         move |word: &'static str, class: &'static str, pressed: Key| key(open.word(word), class, pressed);
     let fractions = setup.fractions().iter().map(|&(parts, of)| {
-        let label = open.session.say(
-            &Message::new("read-fraction").with("parts", u64::from(parts)).with("of", u64::from(of)),
-        );
         let shown = format!("{parts}/{of}");
-        view! { <button type="button" class="fraction" aria-label=label on:mousedown=stay on:click=move |_| { open.press(Key::Fraction(parts, of)); }>{shown}</button> }
+        view! { <button type="button" class="fraction" on:mousedown=stay on:click=move |_| { open.press(Key::Fraction(parts, of)); }>{shown}</button> }
     });
     let fractions = fractions.collect_view();
     let sign = if setup.comma { "," } else { "." };

@@ -1,8 +1,10 @@
 //! The rows of the sheet, what is said of each, and how it is put right.
 
-use super::open::Open;
+use super::open::{Open, Panel};
+use super::species::stay;
+use leptos::html;
 use leptos::prelude::*;
-use tautline_survey::draft::{Figure, Key, Remark, Row};
+use tautline_survey::draft::{Figure, Key, Remark, Row, Told};
 use tautline_survey::message::Message;
 use tautline_survey::visit::State;
 
@@ -13,47 +15,59 @@ pub(super) fn as_text(row: &Row) -> String {
     format!("{} {numbers}", row.species).trim_start().to_owned()
 }
 
-/// The rows, the last one nearest to the thumb.
+/// The rows as on a paper sheet, the last one nearest to the thumb.
 pub(super) fn rows(open: Open) -> impl IntoView {
-    let chosen = RwSignal::new(None::<u32>);
+    let place = NodeRef::<html::Section>::new();
     let items = move || {
         let remarks = open.remarks();
         let rows = open.draft.with(|draft| draft.sheet().rows.clone());
-        let before = |at: usize| rows[..at].iter().rev().find(|row| !row.removed).map(|row| row.id);
+        to_the_last(place);
         rows.iter()
-            .enumerate()
-            .map(|(at, row)| {
-                let said: Vec<Remark> = remarks.iter().filter(|one| one.row == row.id).cloned().collect();
-                item(open, row, before(at), said, chosen)
+            .map(|row| {
+                let said = remarks.iter().filter(|one| one.row == row.id).cloned().collect();
+                item(open, row, said)
             })
             .collect_view()
     };
-    let empty = move || {
-        open.draft
-            .with(|draft| draft.sheet().rows.is_empty())
-            .then(|| view! { <p class="quiet">{open.word("read-nothing-yet")}</p> })
+    let nothing = move || {
+        open.draft.with(|draft| draft.sheet().rows.is_empty() && draft.sheet().told == Told::Whole).then(|| {
+            view! {
+                <p class="quiet">{open.word("read-nothing-yet")}</p>
+                <button type="button" on:mousedown=stay on:click=move |_| { open.press(Key::Nothing); }>{open.word("read-nothing")}</button>
+            }
+        })
     };
-    view! { <section class="rows" aria-label=open.word("read-rows") tabindex="0">{empty}<ol>{items}</ol></section> }
+    let heads =
+        ["read-species", "read-start", "read-stop"].map(|head| view! { <span>{open.word(head)}</span> });
+    view! {
+        <section class="rows" aria-label=open.word("read-rows") tabindex="0" node_ref=place>
+            <p class="heads quiet" aria-hidden="true">{heads.collect_view()}</p>
+            {nothing}<ol>{items}</ol>
+        </section>
+    }
 }
 
-fn item(
-    open: Open,
-    row: &Row,
-    before: Option<u32>,
-    said: Vec<Remark>,
-    chosen: RwSignal<Option<u32>>,
-) -> impl IntoView + use<> {
+/// The last row is in sight, with whatever is said of it.
+fn to_the_last(place: NodeRef<html::Section>) {
+    request_animation_frame(move || {
+        if let Some(place) = place.get_untracked() {
+            place.set_scroll_top(place.scroll_height());
+        }
+    });
+}
+
+fn item(open: Open, row: &Row, said: Vec<Remark>) -> impl IntoView + use<> {
     let id = row.id;
-    let is_chosen = move || chosen.get() == Some(id);
-    let toggle = move |_| chosen.update(|now| *now = if *now == Some(id) { None } else { Some(id) });
     let mut about = Vec::new();
     if row.state == State::Dead {
         about.push(open.word("read-dead"));
     }
-    let named =
-        [("read-row-height", &row.height), ("read-row-width", &row.width), ("read-row-note", &row.note)];
-    for (code, value) in named.into_iter().filter(|(_, value)| !value.is_empty()) {
-        about.push(open.session.say(&Message::new(code).with("value", value.as_str())));
+    for (code, value) in
+        [("read-row-height", &row.height), ("read-row-width", &row.width), ("read-row-note", &row.note)]
+    {
+        if !value.is_empty() {
+            about.push(open.session.say(&Message::new(code).with("value", value.as_str())));
+        }
     }
     if let Some(plant) = &row.plant {
         about.push(open.session.say(&Message::new("read-row-plant").with("value", plant.as_str())));
@@ -61,19 +75,21 @@ fn item(
     if row.removed {
         about.push(open.word("read-row-removed"));
     }
-    let text = as_text(row);
-    let (about, removed) = (about.join(" · "), row.removed);
-    let menu = {
-        let row = row.clone();
-        move || is_chosen().then(|| menu(open, &row, before, chosen))
+    let (start, stop) = if row.length.is_empty() {
+        (row.start.clone(), row.stop.clone())
+    } else {
+        (String::new(), row.length.clone())
     };
+    let dash = (!start.is_empty()).then(|| view! { <span class="dash">"–"</span> });
+    let (species, about, removed) = (row.species.clone(), about.join(" · "), row.removed);
+    let is_shown = move || (open.panel.get() == Panel::Row(id)).to_string();
     let said = said.into_iter().map(|one| remark(open, one)).collect_view();
     view! {
         <li class:removed=removed>
-            <button type="button" class="row" aria-expanded=move || is_chosen().to_string() on:click=toggle>
-                <span>{text}</span><span class="quiet">{about}</span>
+            <button type="button" class="row" aria-expanded=is_shown on:mousedown=stay on:click=move |_| open.turn(Panel::Row(id))>
+                <b>{species}</b><span class="edge">{start}</span><span class="edge">{dash}{stop}</span><span class="quiet about">{about}</span>
             </button>
-            {said}{menu}
+            {said}
         </li>
     }
 }
@@ -107,8 +123,13 @@ fn offer_word(open: Open, key: &Key) -> String {
 }
 
 /// Everything that can be done to one row.
-fn menu(open: Open, row: &Row, before: Option<u32>, chosen: RwSignal<Option<u32>>) -> impl IntoView + use<> {
-    let id = row.id;
+pub(super) fn menu(open: Open, id: u32) -> impl IntoView {
+    let (row, before) = open.draft.with_untracked(|draft| {
+        let sheet = draft.sheet();
+        let earlier = sheet.rows.iter().take_while(|row| row.id != id);
+        (sheet.row(id).cloned(), earlier.filter(|row| !row.removed).last().map(|row| row.id))
+    });
+    let row = row?;
     let figures = if row.length.is_empty() {
         vec![
             ("read-correct-start", Key::Correct(id, Figure::Start)),
@@ -134,12 +155,7 @@ fn menu(open: Open, row: &Row, before: Option<u32>, chosen: RwSignal<Option<u32>
         (if row.removed { "read-put-back" } else { "read-remove" }, Key::Remove(id)),
     ]);
     let buttons = keys.into_iter().map(|(word, key)| {
-        let press = move |_| {
-            if open.press(key.clone()) {
-                chosen.set(None);
-            }
-        };
-        view! { <button type="button" on:click=press>{open.word(word)}</button> }
+        view! { <button type="button" on:click=move |_| { open.press(key.clone()); }>{open.word(word)}</button> }
     });
     let note = RwSignal::new(row.note.clone());
     let species = RwSignal::new(row.species.clone());
@@ -149,11 +165,12 @@ fn menu(open: Open, row: &Row, before: Option<u32>, chosen: RwSignal<Option<u32>
     let keep_species = move |_| {
         open.press(Key::CorrectSpecies(id, species.get_untracked()));
     };
-    view! {
-        <div class="menu">
+    Some(view! {
+        <div class="menu" role="group" aria-label=as_text(&row)>
+            <p><b>{as_text(&row)}</b></p>
             <div class="choices">{buttons.collect_view()}</div>
             <label>{open.word("read-species-of-row")}<input type="text" autocomplete="off" prop:value=species on:input=move |event| species.set(event_target_value(&event)) on:change=keep_species/></label>
             <label>{open.word("read-note")}<input type="text" prop:value=note on:input=move |event| note.set(event_target_value(&event)) on:change=keep_note/></label>
         </div>
-    }
+    })
 }

@@ -7,46 +7,34 @@ use tautline_figures::{Frame, Palette};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::protocol::{Dead, Overlap, Protocol};
 
-/// The protocol, folded away until it is asked for.
+/// The protocol.
 pub(super) fn rules(open: Open) -> impl IntoView {
     let known = open.known();
     let Some(protocol) = known.protocol.as_ref() else {
-        return view! { <p class="quiet">{open.word("read-without-protocol")}</p> }.into_any();
+        return view! { <div class="protocol"><p class="quiet">{open.word("read-without-protocol")}</p>{departure(open)}</div> }.into_any();
     };
-    let shown = RwSignal::new(false);
-    let drawn: Vec<(Message, String)> = cases(protocol)
-        .into_iter()
-        .map(|(case, message)| {
-            let title = open.session.say(&message);
-            let mut frame = Frame::new(&format!("read-{}", case.code()), 240, Palette::screen());
-            frame.title.clone_from(&title);
-            (message, draw(case, &frame))
-        })
-        .collect();
-    let drawn = StoredValue::new_local(drawn);
-    let figures = move || {
-        shown.get().then(|| {
-            drawn.with_value(|drawn| {
-                let items = drawn.iter().map(|(message, picture)| {
-                    view! { <figure><div inner_html=picture.clone()></div><figcaption>{open.session.say(message)}</figcaption></figure> }
-                });
-                items.collect_view()
-            })
-        })
-    };
-    let words = texts(open, protocol)
-        .into_iter()
-        .map(|(name, text)| view! { <dt>{name}</dt><dd>{text}</dd> })
-        .collect_view();
-    let name = protocol.name.clone();
+    let figures = cases(protocol).into_iter().map(|(case, message)| {
+        let said = open.session.say(&message);
+        let mut frame = Frame::new(&format!("read-{}", case.code()), 240, Palette::screen());
+        frame.title.clone_from(&said);
+        view! { <figure><div inner_html=draw(case, &frame)></div><figcaption>{said}</figcaption></figure> }
+    });
+    let words =
+        texts(open, protocol).into_iter().map(|(name, text)| view! { <dt>{name}</dt><dd>{text}</dd> });
     view! {
-        <details class="protocol" on:toggle=move |_| shown.set(true)>
-            <summary>{name}</summary>
-            <div class="drawings">{figures}</div>
-            <dl>{words}</dl>
-        </details>
+        <div class="protocol">
+            <p><b>{protocol.name.clone()}</b></p>
+            <div class="drawings">{figures.collect_view()}</div>
+            <dl>{words.collect_view()}</dl>
+            {departure(open)}
+        </div>
     }
     .into_any()
+}
+
+/// A departure from the protocol is written where the protocol is read.
+fn departure(open: Open) -> impl IntoView {
+    super::ending::condition(open, "read-departure", "departure")
 }
 
 /// The rules that are drawn, each with the words below its drawing.

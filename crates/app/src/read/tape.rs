@@ -10,7 +10,7 @@ use tautline_survey::draft::{LineDraft, Setup};
 use tautline_survey::message::Message;
 use tautline_survey::visit::State;
 
-/// The picture, for a phone's width; on wider screens it is shown larger.
+/// The picture, as wide as the screen.
 pub(super) fn tape(open: Open) -> impl IntoView {
     let drawn = move || open.draft.with(|draft| picture(open, draft));
     view! { <div class="ruler" inner_html=drawn></div> }
@@ -44,10 +44,18 @@ fn picture(open: Open, draft: &LineDraft) -> String {
         Bare::DecimalFeet | Bare::FeetAndInches | Bare::Unit(Unit::Foot) => Unit::Foot,
         Bare::Unit(unit) => unit,
     };
-    let mut frame = Frame::new("read-tape", 380, Palette::screen());
+    let mut frame = Frame::new("read-tape", width(), Palette::screen());
     frame.title = open.word("read-tape");
     frame.description = open.session.say(&Message::new("read-tape-shows").with("rows", read.len()));
     draw(&Ruler { window: window(at, end, unit), end, unit, read, since, at }, &frame)
+}
+
+/// How wide the screen is, in the steps of a picture.
+fn width() -> u16 {
+    let inner = web_sys::window().and_then(|window| window.inner_width().ok()?.as_f64()).unwrap_or(0.0);
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "held within a few hundred")]
+    let width = inner.clamp(380.0, 1400.0) as u16;
+    width
 }
 
 fn length(setup: &Setup, typed: &str) -> Option<Length> {

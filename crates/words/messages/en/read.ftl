@@ -38,7 +38,7 @@ read-name-the-line = Name the site and the line.
 read-length-not-read = “{ $found }” is not a length. Write it such as 65 ft or 20 m, or leave it empty.
 read-date-not-read = “{ $found }” is not a day. Write it such as 2026-06-09.
 read-unknown = This line is no longer a draft: it was closed or thrown away.
-read-back = All lines
+read-back = Lines
 read-heading = { $site }, line { $line }
 read-kept = kept
 read-keeping = keeping …
@@ -49,6 +49,8 @@ read-tape-shows = { $rows ->
    *[other] { $rows } stretches have been read on it.
 } The rows below say which.
 read-rows = Rows
+read-start = Start
+read-stop = Stop
 read-nothing-yet = Nothing has been written yet.
 read-dead = dead
 read-row-height = height { $value }
@@ -71,9 +73,11 @@ read-expects-read-to = The line was read up to
 read-species = Species
 read-other-species = others …
 read-find-species = Part of a code or a name
-read-new-plant = keep “{ $name }” as a plant without a name
+read-new-plant = new plant
+read-keep-name = Keep “{ $name }” as a plant without a name
+read-working-name = new plant { $number }
+read-is-now = “{ $name }” is
 read-pad = Numbers
-read-fraction = { $parts } of { $of }
 read-feet = ft –
 read-erase = erase
 read-undo = undo
@@ -101,7 +105,10 @@ read-height = Height …
 read-width = Width …
 read-species-of-row = Species
 read-note = Remark
-read-more = More: nothing found, not read, conditions
+read-more = More …
+read-rules = Rules
+read-keys = Back to the keys
+read-close-look = Close …
 read-nothing = Nothing stands on this line
 read-partly = Read only up to …
 read-whole = Read from end to end
@@ -121,7 +128,15 @@ read-told-not-read = Not read. { $why }
 read-before-closing = Worth a look before the stake is pulled
 read-under-way = Something is still being typed. Finish it, or leave it under “More”.
 read-nothing-written = Nothing is written. If nothing stands on this line, say so under “More”.
+read-close-rows = { $rows ->
+    [0] No rows
+    [one] 1 row
+   *[other] { $rows } rows
+}. Has the end stake been reached?
 read-close = Close the line
+read-again-what = You have read this line on this day already, and that reading is kept. Is this one a correction of it, or did you read the line again?
+read-again-corrects = It corrects the first
+read-again-another = We read it again
 read-without-protocol = No protocol is named for this line.
 rule-drawn-gap-joined = A gap under { $limit }: read on as canopy.
 rule-drawn-gap-breaks = A gap over { $limit }: stop, and start again.

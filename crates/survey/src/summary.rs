@@ -136,8 +136,12 @@ fn prints(current: &Current, input: &Input, question: &Question) -> BTreeMap<Str
             Payload::Goal(goal) => goal.site.as_deref(),
             Payload::Plants(_) | Payload::Protocol(_) => None,
             // the files of an import move no figure, nor do places, nor what was promised and decided
-            Payload::Import(_) | Payload::Site(_) | Payload::Place(_) => continue,
-            Payload::Objective(_) | Payload::Trigger(_) | Payload::Decision(_) => continue,
+            Payload::Import(_)
+            | Payload::Site(_)
+            | Payload::Place(_)
+            | Payload::Objective(_)
+            | Payload::Trigger(_)
+            | Payload::Decision(_) => continue,
         };
         match site {
             Some(site) => own.entry(site.to_owned()).or_default().push(standing.revision.sha256()),

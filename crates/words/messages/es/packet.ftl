@@ -111,4 +111,4 @@ again-bearing = Rumbo: verdadero · de brújula en la fecha del paquete
 again-witness = Testigo 1: qué es, distancia y rumbo al cero
 again-witness-two = Testigo 2
 again-way-in = Cómo llegar
-again-consent = Permiso del dueño: quién, cuándo
+again-permission = Permiso para entrar: quién lo dio, hasta cuándo

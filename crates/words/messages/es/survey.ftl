@@ -87,6 +87,11 @@ observer-missing = { $site }: { $count ->
    *[other] { $count } lecturas no nombran
 } a quien leyó (línea { $lines }). Sin nombres no se puede comparar a quienes leen.
 outside-the-reading-window = { $site }: línea { $lines } leída el { $date }, fuera de la ventana de su protocolo ({ $window }). Las hojas y los tallos florales pueden diferir; dígalo en el informe.
+permission-needed = hace falta; nadie lo ha dado todavía
+permission-given = { $from }
+permission-given-until = { $from }, hasta el { $until }
+permission-missing = { $site }: línea { $lines } leída sin que se anotara un permiso para entrar. Pídalo antes de la próxima visita, y escriba quién lo dio y hasta cuándo.
+permission-ended = { $site }: línea { $lines } leída el { $date }, después del { $until }, último día del permiso para entrar. Pídalo de nuevo antes de la próxima visita.
 settles-nothing = “{ $code }” ({ $site }, línea { $line }) no resuelve nada: allí no hay tal hallazgo. Quite la fila o corríjala.
 needs-correction = “{ $code }” ({ $site }, línea { $line }) no se puede resolver de palabra, pues parte de la lectura no se puede usar como está. Corrija la hoja.
 

@@ -127,17 +127,13 @@ fn strip(drawing: &mut Drawing<'_>, line: &PracticeLine, window: &Window) {
     let mut shrubs: Vec<(u32, &Shrub)> = (0..).zip(&line.shrubs).collect();
     shrubs.sort_by_key(|(number, shrub)| (shrub.height, *number));
     for &(number, shrub) in &shrubs {
-        let crown = blob(&Place::of(&shrub.crown, number));
-        let look = if shrub.alive { Look::hatch(foliage(shrub.species)) } else { Look::hatch(Hatch::Dead) };
-        closed(drawing, &crown, window, look);
-        open(drawing, &stems(&Place::of(&shrub.crown, number)), window, Look::line(Colour::Dead, 1.5));
-        for (part, dead) in (0..).zip(&shrub.dead) {
-            let look = Look::hatch(Hatch::Dead).outlined(Colour::Dead, 1.0);
-            closed(drawing, &blob(&Place::of(dead, number * 7 + part)), window, look);
-        }
-        for (part, opening) in (0..).zip(&shrub.openings) {
-            let look = Look::fill(Colour::Ground).outlined(colour(shrub.species), 1.2);
-            closed(drawing, &blob(&Place::of(opening, number * 5 + part)), window, look);
+        let openings = openings(shrub, number);
+        let holes: Vec<_> =
+            openings.iter().map(|one| inside(one, window)).filter(|one| one.len() > 2).collect();
+        // through an opening one sees what grows and lies below it
+        drawing.but_for(&holes, window.area, |drawing| canopy(drawing, shrub, number, window));
+        for opening in &openings {
+            closed(drawing, opening, window, Look::line(colour(shrub.species), 1.2));
         }
     }
     // outlines last, so that one under another crown shows, dashed where it doesn't lie on top
@@ -149,18 +145,40 @@ fn strip(drawing: &mut Drawing<'_>, line: &PracticeLine, window: &Window) {
         let ink = if shrub.alive { colour(shrub.species) } else { Colour::Dead };
         let line = |width| if under { Look::line(ink, width).dashed() } else { Look::line(ink, width) };
         closed(drawing, &crown, window, line(1.4));
-        for (part, opening) in (0..).zip(&shrub.openings).filter(|_| under) {
-            closed(drawing, &blob(&Place::of(opening, number * 5 + part)), window, line(1.2));
+        for opening in openings(shrub, number).iter().filter(|_| under) {
+            closed(drawing, opening, window, line(1.2));
         }
     }
 }
 
+/// The outlines of a crown's openings.
+fn openings(shrub: &Shrub, number: u32) -> Vec<Vec<(f64, f64)>> {
+    (0..).zip(&shrub.openings).map(|(part, one)| blob(&Place::of(one, number * 5 + part))).collect()
+}
+
+/// A crown with its stems and its dead parts, as if it had no openings.
+fn canopy(drawing: &mut Drawing<'_>, shrub: &Shrub, number: u32, window: &Window) {
+    let crown = blob(&Place::of(&shrub.crown, number));
+    let look = if shrub.alive { Look::hatch(foliage(shrub.species)) } else { Look::hatch(Hatch::Dead) };
+    closed(drawing, &crown, window, look);
+    open(drawing, &stems(&Place::of(&shrub.crown, number)), window, Look::line(Colour::Dead, 1.5));
+    for (part, dead) in (0..).zip(&shrub.dead) {
+        let look = Look::hatch(Hatch::Dead).outlined(Colour::Dead, 1.0);
+        closed(drawing, &blob(&Place::of(dead, number * 7 + part)), window, look);
+    }
+}
+
 fn closed(drawing: &mut Drawing<'_>, points: &[(f64, f64)], window: &Window, look: Look) {
-    let drawn: Vec<(f64, f64)> = points.iter().map(|&point| window.at(point)).collect();
-    let inside = clip::polygon(&drawn, window.area);
+    let inside = inside(points, window);
     if inside.len() > 2 {
         drawing.corners(&inside, look);
     }
+}
+
+/// The part of a closed shape on the ground that a strip shows, on the drawing.
+fn inside(points: &[(f64, f64)], window: &Window) -> Vec<(f64, f64)> {
+    let drawn: Vec<(f64, f64)> = points.iter().map(|&point| window.at(point)).collect();
+    clip::polygon(&drawn, window.area)
 }
 
 fn open(drawing: &mut Drawing<'_>, lines: &[[(f64, f64); 2]], window: &Window, look: Look) {

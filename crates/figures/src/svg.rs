@@ -102,6 +102,7 @@ pub(crate) struct Drawing<'a> {
     id: String,
     body: String,
     hatches: BTreeSet<Hatch>,
+    masks: usize,
 }
 
 /// The free margin on every side.
@@ -109,7 +110,7 @@ pub(crate) const MARGIN: f64 = 8.0;
 
 impl<'a> Drawing<'a> {
     pub(crate) fn new(frame: &'a Frame) -> Self {
-        Self { frame, id: fragment(&frame.id), body: String::new(), hatches: BTreeSet::new() }
+        Self { frame, id: fragment(&frame.id), body: String::new(), hatches: BTreeSet::new(), masks: 0 }
     }
 
     /// The whole width.
@@ -168,6 +169,25 @@ impl<'a> Drawing<'a> {
         self.write(format_args!("<path d=\"{outline}\"{look}/>\n"));
     }
 
+    /// Everything that `draw` draws, but for what lies in the closed shapes `holes`: there, what was drawn before shows.
+    pub(crate) fn but_for(&mut self, holes: &[Vec<(f64, f64)>], within: Area, draw: impl FnOnce(&mut Self)) {
+        if holes.is_empty() {
+            draw(self);
+            return;
+        }
+        self.masks += 1;
+        let id = format!("{}-holes-{}", self.id, self.masks);
+        let [x, y, width, height] = [within.x, within.y, within.width, within.height].map(coordinate);
+        let outline: String = holes.iter().map(|hole| way(hole) + "Z").collect();
+        self.write(format_args!(
+            "<mask id=\"{id}\" maskUnits=\"userSpaceOnUse\" x=\"{x}\" y=\"{y}\" width=\"{width}\" height=\"{height}\">\
+             <rect x=\"{x}\" y=\"{y}\" width=\"{width}\" height=\"{height}\" fill=\"#fff\"/>\
+             <path d=\"{outline}\" fill=\"#000\"/></mask>\n<g mask=\"url(#{id})\">\n"
+        ));
+        draw(self);
+        self.write(format_args!("</g>\n"));
+    }
+
     /// One row of text on a base line.
     pub(crate) fn text(&mut self, (x, base): (f64, f64), anchor: Anchor, lettering: Lettering, text: &str) {
         let [x, base, size] = [x, base, lettering.size].map(coordinate);
@@ -203,7 +223,7 @@ impl<'a> Drawing<'a> {
 
     /// The finished picture, `height` high.
     pub(crate) fn finish(self, height: f64) -> String {
-        let Self { frame, id, body, hatches } = self;
+        let Self { frame, id, body, hatches, .. } = self;
         let [title, description] = [&frame.title, &frame.description].map(|text| escape(text));
         let width = f64::from(frame.width.clamp(240, 2000));
         let [wide, high] = [width, height].map(coordinate);

@@ -3,7 +3,8 @@
 use super::reader::{Element, sound};
 use tautline_engine::length::{Division, Length, Notation, Unit};
 use tautline_engine::practice::level::{Level, Wanted, draw};
-use tautline_engine::practice::line::PracticeLine;
+use tautline_engine::practice::line::{PracticeLine, Round, Shrub};
+use tautline_engine::stretch::Stretch;
 use tautline_figures::practice::{Sight, Strips, Words, draw_line, draw_sight};
 use tautline_figures::{Frame, Palette};
 
@@ -124,5 +125,54 @@ fn sights_are_sound() {
             right_words: "straight above".to_owned(),
         };
         sound(&draw_sight(&sight, &Frame::new("sight", 480, Palette::print())));
+    }
+}
+
+/// Through an opening in an upper crown one sees the shrub below: nothing paints the opening over, and what is left out of the upper
+/// crown crosses the tape's edge where the opening does.
+#[test]
+fn an_opening_shows_what_grows_below_it() {
+    let cm = |number| Length::from_units(number, Unit::Centimetre);
+    let round =
+        |start, stop, aside| Round { cut: Stretch::new(cm(start), cm(stop)).unwrap(), aside: cm(aside) };
+    let shrub = |crown, openings, height| Shrub {
+        species: 0,
+        crown,
+        openings,
+        dead: Vec::new(),
+        alive: true,
+        height: cm(height),
+    };
+    let line = PracticeLine {
+        length: cm(200),
+        tape: CENTIMETRES,
+        width: cm(1),
+        slope: 0,
+        species: 1,
+        shrubs: vec![
+            shrub(round(40, 160, 0), vec![round(80, 120, 2)], 100),
+            shrub(round(70, 130, 0), Vec::new(), 30),
+        ],
+        others: Vec::new(),
+    };
+    let svg = drawn(&line, line.length, 1000, Palette::print());
+    let elements = sound(&svg);
+    let ground =
+        elements.iter().find(|one| one.name == "rect").and_then(|one| one.attribute("fill")).unwrap();
+    let painted = elements.iter().filter(|one| one.name == "path" && one.attribute("fill") == Some(ground));
+    assert_eq!(painted.count(), 0, "nothing is painted over in the colour of the ground");
+    let edge = elements.iter().find(|one| one.attribute("stroke-width") == Some("1.6")).unwrap().extents()[0];
+    let scale = (edge[2] - edge[0]) / 2.0;
+    let hole = elements.iter().find(|one| one.attribute("fill") == Some("#000")).and_then(corners).unwrap();
+    let crossings: Vec<f64> = (0..hole.len())
+        .filter_map(|at| {
+            let (a, b) = (hole[at], hole[(at + 1) % hole.len()]);
+            ((a.1 < edge[1]) != (b.1 < edge[1])).then(|| a.0 + (b.0 - a.0) * (edge[1] - a.1) / (b.1 - a.1))
+        })
+        .collect();
+    let ends =
+        [f64::min, f64::max].map(|of: fn(f64, f64) -> f64| crossings.iter().copied().reduce(of).unwrap());
+    for (found, metres) in ends.into_iter().zip([0.8, 1.2]) {
+        assert!((found - edge[0] - metres * scale).abs() < 0.1, "{found}");
     }
 }

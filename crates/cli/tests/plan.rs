@@ -265,3 +265,54 @@ fn published_numbers_are_no_false_match() {
     assert!(nest.contains("No match") && nest.contains("14.4 % to 52.8 %"), "{nest}");
     assert_eq!(tautline(&["plan", "benchmarks", "unicorn"]).status.code(), Some(3));
 }
+
+/// The same site from every kind of file holds the same ground; roads keep their distance, a datum that nobody states is asked for.
+/// Area by PROJ's geodesics (pyproj 3.7.2, `Geod(ellps='WGS84').geometry_area_perimeter`): 169.44 and 45.79 ha.
+#[test]
+fn a_site_from_any_map_program() {
+    let file = |name: &str| format!("{}/../../testdata/boundaries/{name}", env!("CARGO_MANIFEST_DIR"));
+    let call = |more: &[&str]| {
+        let all = ["plan", "lines", "--lines", "6", "--reserve", "0", "--length", "50 m", "--json"];
+        let output = tautline(&[&all[..], more].concat());
+        let said = String::from_utf8_lossy(&output.stderr).into_owned();
+        (serde_json::from_slice::<serde_json::Value>(&output.stdout).unwrap_or_default(), said)
+    };
+    for name in ["site.gpkg", "site-utm.gpkg", "site.kml", "strata.shp", "strata.zip", "strata-utm83.shp"] {
+        let (layout, said) = call(&["--boundary", &file(name)]);
+        let areas: f64 =
+            layout["strata"].as_array().unwrap().iter().map(|one| one["area_m2"].as_f64().unwrap()).sum();
+        assert!((areas / (1_694_398.95 + 457_945.95) - 1.0).abs() < 1e-4, "{name}: {areas}");
+        assert_eq!(said.contains("off by some 2 m"), name.contains("utm83"), "{name}: {said}");
+        assert_eq!(layout["site"], "Hollow Flat (invented)");
+    }
+    let (_, walked) = call(&["--boundary", &file("walked.gpx")]);
+    // the side that was left out runs 0.01 degree along the meridian, some 1111 m
+    assert!(
+        walked.contains("closed, over 1110.8 m") || walked.contains("closed, over 1,110.8 m"),
+        "{walked}"
+    );
+    let folder = folder("plan-any");
+    let bare = folder.join("bare.shp");
+    std::fs::copy(file("strata.shp"), &bare).unwrap();
+    let bare = bare.to_str().unwrap();
+    let (_, refused) = call(&["--boundary", bare]);
+    assert!(refused.contains("--datum") && refused.contains("100 m off"), "{refused}");
+    // without its table it has no strata
+    let (layout, said) = call(&["--boundary", bare, "--datum", "NAD27"]);
+    assert!(layout["strata"].as_array().unwrap().len() == 1 && said.contains("off by some 10 m"), "{said}");
+    let (_, refused) = call(&["--boundary", &file("site.kml"), "--datum", "NAD27"]);
+    assert!(refused.contains("used for none"), "{refused}");
+    // a road so wide that nothing is left
+    let roads = format!("{}, 400 m", file("walked.gpx"));
+    let (layout, _) = call(&["--boundary", &file("site.gpkg"), "--keep-out", &roads]);
+    assert!(layout["given_up_kept_out"].as_u64().unwrap() > 0);
+    let (with, _) = call(&[
+        "--boundary",
+        &file("strata.shp"),
+        "--keep-out",
+        &file("roads.shp"),
+        "--from",
+        "12 N 278494 4687150",
+    ]);
+    assert_eq!(with["lines"].as_array().unwrap().len(), 6);
+}

@@ -69,7 +69,7 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         _ => vec![0; site.strata.len()],
     };
     let mut taken: Vec<Segment> = site.there.iter().map(|(_, segment)| *segment).collect();
-    let mut output = empty(wanted, compass);
+    let mut output = LayoutOutput { position_error_m: site.error, ..empty(wanted, compass) };
     let mut reserve = Vec::new();
     let mut number = 0;
     for (at, (name, region)) in site.strata.iter().enumerate() {
@@ -149,6 +149,7 @@ fn empty(wanted: &Wanted, compass: Option<(Date, Declination)>) -> LayoutOutput 
         line_length_mm: wanted.ask.length,
         apart_mm: wanted.ask.apart,
         strata: Vec::new(),
+        position_error_m: 0,
         declination: compass.map(|(date, found)| DeclinationOutput {
             date,
             degrees: found.degrees,
@@ -222,11 +223,12 @@ fn end(position: Position) -> End {
 mod tests {
     use super::*;
     use tautline_engine::place::layout::Bearing;
-    use tautline_survey::boundary::{Boundary, Part, Role, Shape as Outline};
+    use tautline_survey::boundary::{Boundary, Part, Reference, Role, Shape as Outline};
 
     fn site() -> Site {
         let part = |number, name: &str, west: f64, east: f64| Part {
             number,
+            reference: Reference::default(),
             role: Role::Stratum(Some(name.to_owned())),
             shape: Outline::Areas(vec![vec![vec![
                 [west, 42.30],
@@ -237,7 +239,7 @@ mod tests {
             ]]]),
         };
         let parts = vec![part(1, "flat", -113.70, -113.68), part(2, "wash", -113.68, -113.675)];
-        Site::of(&Boundary { site: None, parts }).unwrap()
+        Site::of(&Boundary { parts, ..Boundary::default() }).unwrap()
     }
 
     fn wanted(lines: usize) -> Wanted {

@@ -8,16 +8,20 @@
 //! | --- | --- |
 //! | positions in degrees, distance and bearing between them | [`position`] |
 //! | a plane about a place, in whole millimetres | [`local`] |
-//! | UTM | [`utm`] |
+//! | UTM, both ways | [`utm`] |
+//! | old datums | [`datum`] |
+//! | outlines that cross themselves | [`mend`] |
 //! | what a compass shows | [`magnetic`] |
 //! | lines laid out on a site, with ends and bearings | [`lay`] |
 //! | a boundary brought to the plane, and checked | [`site`] |
 #![forbid(unsafe_code)]
 
+pub mod datum;
 pub mod lay;
 pub mod local;
 pub mod magnetic;
 pub mod map;
+pub mod mend;
 pub mod position;
 pub mod site;
 pub mod utm;

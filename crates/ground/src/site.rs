@@ -1,10 +1,13 @@
 //! A boundary brought to a local plane, repaired where that is safe, and checked.
 
+use crate::datum::{Moved, to_wgs84};
 use crate::local::Local;
+use crate::mend::inside_of_odd;
 use crate::position::Position;
+use crate::utm::degrees;
 use tautline_engine::place::plane::{Point, Segment};
 use tautline_engine::place::region::{KeepOut, Polygon, Region, RingFault, Shape as OnPlane, fault};
-use tautline_survey::boundary::{Boundary, Degrees, Role, Shape};
+use tautline_survey::boundary::{Boundary, Datum, Pair, Part, Reference, Role, Shape};
 
 /// A site on its plane.
 #[derive(Clone, Debug, PartialEq)]
@@ -21,15 +24,28 @@ pub struct Site {
     pub there: Vec<(String, Segment)>,
     /// What was repaired.
     pub repaired: Vec<Repair>,
+    /// How many metres positions may be off because of the datum they were handed in on.
+    pub error: u32,
 }
 
 /// Something that was repaired: the part's number, and what.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Repair {
     /// A ring ended elsewhere than it began and was closed.
     Closed {
         /// The part.
         part: usize,
+        /// From its end to its beginning.
+        metres: f64,
+    },
+    /// An outline crossed or touched itself and was cut apart there: what lies inside an odd number of times is inside.
+    CutApart {
+        /// The part.
+        part: usize,
+        /// Where it did so first.
+        at: Position,
+        /// The polygons it makes.
+        polygons: usize,
     },
     /// Points that lie on one another to the millimetre were taken once.
     TakenOnce {
@@ -50,7 +66,12 @@ pub enum BoundaryError {
         /// The part.
         part: usize,
         /// What was found.
-        found: Degrees,
+        found: Pair,
+    },
+    /// NAD 27 outside of the contiguous United States, where its mean values don't hold.
+    OldDatum {
+        /// The part.
+        part: usize,
     },
     /// A ring that can't be used: the part, what is wrong, and where.
     Ring {
@@ -88,42 +109,31 @@ impl Site {
             keep_out: Vec::new(),
             there: Vec::new(),
             repaired: Vec::new(),
+            error: 0,
         };
         for part in &boundary.parts {
             let number = part.number;
-            let on_plane = |degrees: &[Degrees]| -> Result<Vec<Point>, BoundaryError> {
-                degrees.iter().map(|&found| Ok(local.onto(position(number, found)?))).collect()
-            };
-            let mut polygons = Vec::new();
-            if let Shape::Areas(areas) = &part.shape {
-                for area in areas {
-                    let mut rings = Vec::new();
-                    for ring in area {
-                        rings.push(site.ring(number, on_plane(ring)?)?);
-                    }
-                    polygons.push(Polygon { rings });
-                }
-            }
+            let polygons = site.polygons(part)?;
             match (&part.role, &part.shape) {
-                (Role::Stratum(name), Shape::Areas(_)) => {
+                (Role::Stratum(name), Shape::Areas(_) | Shape::Rings(_)) => {
                     match site.strata.iter_mut().find(|(known, _)| known == name) {
-                        Some((_, region)) => region.polygons.append(&mut polygons),
+                        Some((_, region)) => region.polygons.extend(polygons),
                         None => site.strata.push((name.clone(), Region { polygons })),
                     }
                 }
                 (Role::Stratum(_), Shape::Way(_)) => {
                     return Err(BoundaryError::StratumNotAnArea { part: number });
                 }
-                (Role::KeepOut { buffer }, Shape::Areas(_)) => {
+                (Role::KeepOut { buffer }, Shape::Areas(_) | Shape::Rings(_)) => {
                     let areas = polygons.into_iter().map(OnPlane::Area);
                     site.keep_out.extend(areas.map(|shape| KeepOut { shape, buffer: *buffer }));
                 }
                 (Role::KeepOut { buffer }, Shape::Way(way)) => {
-                    let shape = OnPlane::Way(on_plane(way)?);
+                    let shape = OnPlane::Way(site.on_plane(part, way)?);
                     site.keep_out.push(KeepOut { shape, buffer: *buffer });
                 }
                 (Role::Line(name), Shape::Way(way)) if way.len() > 1 => {
-                    let way = on_plane(way)?;
+                    let way = site.on_plane(part, way)?;
                     let segment = Segment { from: way[0], to: way[way.len() - 1] };
                     site.there.push((name.clone(), segment));
                 }
@@ -136,30 +146,82 @@ impl Site {
         Ok(site)
     }
 
-    /// A ring without what was repeated, checked.
-    fn ring(&mut self, part: usize, mut points: Vec<Point>) -> Result<Vec<Point>, BoundaryError> {
+    /// The pairs of a part on the plane.
+    fn on_plane(&mut self, part: &Part, pairs: &[Pair]) -> Result<Vec<Point>, BoundaryError> {
+        let onto = |&found: &Pair| {
+            let moved = moved(part.number, part.reference, found)?;
+            self.error = self.error.max(moved.error);
+            Ok(self.local.onto(moved.position))
+        };
+        pairs.iter().map(onto).collect()
+    }
+
+    /// The areas of a part, mended where an outline crosses itself.
+    fn polygons(&mut self, part: &Part) -> Result<Vec<Polygon>, BoundaryError> {
+        let (areas, nested) = match &part.shape {
+            Shape::Way(_) => return Ok(Vec::new()),
+            Shape::Areas(areas) => (areas.as_slice(), true),
+            Shape::Rings(rings) => (core::slice::from_ref(rings), false),
+        };
+        let mut polygons = Vec::new();
+        for area in areas {
+            let mut crossed = None;
+            let mut rings = Vec::new();
+            for ring in area {
+                let points = self.on_plane(part, ring)?;
+                let (points, fault) = self.ring(part.number, points);
+                if let Some(fault) = fault {
+                    let at = self.place(&points, fault);
+                    if !matches!(fault, RingFault::MeetsItself { .. }) {
+                        return Err(BoundaryError::Ring { part: part.number, fault, at });
+                    }
+                    crossed = crossed.or(Some((fault, at)));
+                }
+                rings.push(points);
+            }
+            match crossed {
+                None if nested || rings.len() == 1 => polygons.push(Polygon { rings }),
+                None => polygons.extend(inside_of_odd(&rings)),
+                Some((fault, at)) => {
+                    let mended = inside_of_odd(&rings);
+                    let sound =
+                        |polygon: &Polygon| polygon.rings.iter().all(|ring| self::fault(ring).is_none());
+                    if mended.is_empty() || !mended.iter().all(sound) {
+                        return Err(BoundaryError::Ring { part: part.number, fault, at });
+                    }
+                    self.repaired.push(Repair::CutApart { part: part.number, at, polygons: mended.len() });
+                    polygons.extend(mended);
+                }
+            }
+        }
+        Ok(polygons)
+    }
+
+    /// A ring closed and without what was repeated, and what is wrong with it.
+    fn ring(&mut self, part: usize, mut points: Vec<Point>) -> (Vec<Point>, Option<RingFault>) {
         if points.first() == points.last() {
             points.pop();
-        } else {
-            self.repaired.push(Repair::Closed { part });
+        } else if let [first, .., last] = points.as_slice() {
+            let (first, last) = (self.local.back(*first), self.local.back(*last));
+            self.repaired.push(Repair::Closed { part, metres: last.to(first).0 });
         }
         let before = points.len();
         points.dedup();
         if points.len() < before {
             self.repaired.push(Repair::TakenOnce { part, points: before - points.len() });
         }
-        match fault(&points) {
-            None => Ok(points),
-            Some(fault) => {
-                let corner = match fault {
-                    RingFault::MeetsItself { side, .. } => side,
-                    RingFault::TooFar { at } => at,
-                    RingFault::TooFewPoints | RingFault::NoArea => 0,
-                };
-                let at = points.get(corner).map_or(self.middle, |&point| self.local.back(point));
-                Err(BoundaryError::Ring { part, fault, at })
-            }
-        }
+        let fault = fault(&points);
+        (points, fault)
+    }
+
+    /// Where a fault is.
+    fn place(&self, points: &[Point], fault: RingFault) -> Position {
+        let corner = match fault {
+            RingFault::MeetsItself { side, .. } => side,
+            RingFault::TooFar { at } => at,
+            RingFault::TooFewPoints | RingFault::NoArea => 0,
+        };
+        points.get(corner).map_or(self.middle, |&point| self.local.back(point))
     }
 
     /// Area of all strata in square metres.
@@ -175,18 +237,32 @@ pub fn square_metres(region: &Region) -> f64 {
     millimetres / 1e6
 }
 
-fn position(part: usize, found: Degrees) -> Result<Position, BoundaryError> {
-    Position::new(found[1], found[0]).ok_or(BoundaryError::NotOnEarth { part, found })
+/// A pair of any reference as a position on WGS 84.
+fn moved(part: usize, reference: Reference, found: Pair) -> Result<Moved, BoundaryError> {
+    let not_on_earth = BoundaryError::NotOnEarth { part, found };
+    let [latitude, longitude] = match reference.utm {
+        None => [found[1], found[0]],
+        Some((zone, half)) => degrees(reference.datum, zone, half, found).ok_or(not_on_earth)?,
+    };
+    let on_earth = Position::new(latitude, longitude).ok_or(not_on_earth)?;
+    to_wgs84(reference.datum, on_earth.latitude(), on_earth.longitude()).ok_or(match reference.datum {
+        Datum::Nad27 => BoundaryError::OldDatum { part },
+        Datum::Wgs84 | Datum::Nad83 => not_on_earth,
+    })
 }
 
 /// The middle of the frame of all areas.
 fn middle(boundary: &Boundary) -> Result<Position, BoundaryError> {
     let mut frame: Option<[f64; 4]> = None;
     for part in boundary.parts.iter().filter(|part| matches!(part.role, Role::Stratum(_))) {
-        let Shape::Areas(areas) = &part.shape else { continue };
-        for &found in areas.iter().flatten().flatten() {
-            position(part.number, found)?;
-            let [x, y] = found;
+        let pairs: Vec<Pair> = match &part.shape {
+            Shape::Areas(areas) => areas.iter().flatten().flatten().copied().collect(),
+            Shape::Rings(rings) => rings.iter().flatten().copied().collect(),
+            Shape::Way(_) => continue,
+        };
+        for found in pairs {
+            let position = moved(part.number, part.reference, found)?.position;
+            let (x, y) = (position.longitude(), position.latitude());
             frame = Some(match frame {
                 None => [x, y, x, y],
                 Some([west, south, east, north]) => [west.min(x), south.min(y), east.max(x), north.max(y)],
@@ -200,11 +276,15 @@ fn middle(boundary: &Boundary) -> Result<Position, BoundaryError> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use tautline_survey::boundary::Part;
+    use tautline_survey::boundary::Half;
 
-    fn boundary(rings: Vec<Vec<Degrees>>) -> Boundary {
-        let part = Part { number: 1, role: Role::Stratum(None), shape: Shape::Areas(vec![rings]) };
-        Boundary { site: None, parts: vec![part] }
+    fn of(reference: Reference, shape: Shape) -> Boundary {
+        let part = Part { number: 1, reference, role: Role::Stratum(None), shape };
+        Boundary { parts: vec![part], ..Boundary::default() }
+    }
+
+    fn boundary(rings: Vec<Vec<Pair>>) -> Boundary {
+        of(Reference::default(), Shape::Areas(vec![rings]))
     }
 
     /// A hundredth of a degree at the equator: 1113.19 m east by 1105.74 m north on WGS 84, 123.1 ha (a degree of
@@ -214,19 +294,64 @@ mod tests {
         let ring = vec![[0.0, 0.0], [0.01, 0.0], [0.01, 0.01], [0.01, 0.01], [0.0, 0.01]];
         let site = Site::of(&boundary(vec![ring])).unwrap();
         assert!((site.area() / (1113.19 * 1105.74) - 1.0).abs() < 1e-4, "{}", site.area());
-        assert_eq!(site.repaired, [Repair::Closed { part: 1 }, Repair::TakenOnce { part: 1, points: 1 }]);
+        // the side that was missing is a hundredth of a degree of the meridian
+        let [Repair::Closed { part: 1, metres }, Repair::TakenOnce { part: 1, points: 1 }] =
+            site.repaired[..]
+        else {
+            panic!("{:?}", site.repaired)
+        };
+        assert!((metres - 1105.74).abs() < 0.01);
     }
 
     #[test]
     fn what_cannot_be_used_is_named() {
-        let bow = vec![[0.0, 0.0], [0.01, 0.01], [0.01, 0.0], [0.0, 0.02], [0.0, 0.0]];
-        assert!(matches!(
-            Site::of(&boundary(vec![bow])),
-            Err(BoundaryError::Ring { part: 1, fault: RingFault::MeetsItself { side: 0, other: 2 }, .. })
-        ));
         let swapped = vec![[43.0, -116.0], [43.1, -116.0], [43.1, -116.1]];
         let refused = BoundaryError::NotOnEarth { part: 1, found: [43.0, -116.0] };
         assert_eq!(Site::of(&boundary(vec![swapped])), Err(refused));
         assert_eq!(Site::of(&Boundary::default()), Err(BoundaryError::NoArea));
+    }
+
+    /// Half of a bow tie of 1113.19 by 2 · 1105.74 m at the equator: each side crosses in the middle.
+    #[test]
+    fn a_bow_tie_is_two_triangles_and_rings_may_wind_either_way() {
+        let bow = vec![[0.0, 0.0], [0.01, 0.02], [0.01, 0.0], [0.0, 0.02], [0.0, 0.0]];
+        let site = Site::of(&boundary(vec![bow])).unwrap();
+        assert!((site.area() / (1113.19 * 2.0 * 1105.74 / 2.0) - 1.0).abs() < 1e-4);
+        assert!(matches!(site.repaired[..], [Repair::CutApart { part: 1, polygons: 2, .. }]));
+        let square =
+            |low: f64, high: f64| vec![[low, low], [high, low], [high, high], [low, high], [low, low]];
+        let holed = Site::of(&boundary(vec![square(0.0, 0.01), square(0.004, 0.006)])).unwrap().area();
+        let turned = |mut ring: Vec<Pair>| {
+            ring.reverse();
+            ring
+        };
+        for rings in [
+            vec![square(0.004, 0.006), square(0.0, 0.01)],
+            vec![turned(square(0.0, 0.01)), square(0.004, 0.006)],
+        ] {
+            let site = Site::of(&of(Reference::default(), Shape::Rings(rings))).unwrap();
+            assert!((site.area() / holed - 1.0).abs() < 1e-9 && site.repaired.is_empty());
+        }
+    }
+
+    /// A square of 1 km in the grid covers 1/0.9996² square kilometres of ground on the zone's middle.
+    #[test]
+    fn utm_and_old_datums() {
+        let square = [[500_000.0, 4.7e6], [501_000.0, 4.7e6], [501_000.0, 4.701e6], [500_000.0, 4.701e6]];
+        let rings = vec![square.to_vec()];
+        let site = |datum| {
+            let reference = Reference { datum, utm: Some((12, Half::North)) };
+            Site::of(&of(reference, Shape::Rings(rings.clone())))
+        };
+        let new = site(Datum::Wgs84).unwrap();
+        assert!((new.area() / (1e6 / (0.9996 * 0.9996)) - 1.0).abs() < 1e-6, "{}", new.area());
+        let old = site(Datum::Nad27).unwrap();
+        assert_eq!((new.error, old.error), (0, 10));
+        // in the grid an old place lies some 200 m from the new one of the same numbers, for the ellipsoids' sake
+        let (metres, _) = new.middle.to(old.middle);
+        assert!((150.0..250.0).contains(&metres), "{metres}");
+        let alaska = Reference { datum: Datum::Nad27, utm: None };
+        let far = vec![vec![[-150.0, 64.0], [-149.9, 64.0], [-149.9, 64.1]]];
+        assert_eq!(Site::of(&of(alaska, Shape::Rings(far))), Err(BoundaryError::OldDatum { part: 1 }));
     }
 }

@@ -1,7 +1,9 @@
-//! Universal Transverse Mercator coordinates of a position.
+//! Universal Transverse Mercator coordinates of a position, and the way back.
 
+use crate::datum::{CLARKE_1866, Ellipsoid, GRS_80, WGS_84};
 use crate::position::Position;
 use tautline_engine::num::math::{atan2, cos, exp, hypot, ln, sin, sqrt};
+use tautline_survey::boundary::{Datum, Half};
 
 /// A place in the UTM grid on WGS 84.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -39,39 +41,110 @@ pub fn utm(position: Position) -> Option<Utm> {
     let zone = (((longitude + 180.0) / 6.0).floor() as u8 % 60) + 1;
     let middle = f64::from(zone) * 6.0 - 183.0;
     let (phi, lambda) = (latitude.to_radians(), (longitude - middle).to_radians());
-    let e = sqrt(FLATTENING * (2.0 - FLATTENING));
+    let grid = Grid::of(WGS_84);
+    let e = grid.eccentricity;
     // conformal latitude by its tangent
     let tau = sin(phi) / cos(phi);
     let sigma = sinh(e * atanh(e * sin(phi)));
     let conformal = tau * sqrt(1.0 + sigma * sigma) - sigma * sqrt(1.0 + tau * tau);
     let xi = atan2(conformal, cos(lambda));
     let eta = asinh(sin(lambda) / hypot(conformal, cos(lambda)));
-    let n = FLATTENING / (2.0 - FLATTENING);
-    let (n2, n3, n4) = (n * n, n * n * n, n * n * n * n);
-    let alphas = [
-        n / 2.0 - 2.0 / 3.0 * n2 + 5.0 / 16.0 * n3 + 41.0 / 180.0 * n4,
-        13.0 / 48.0 * n2 - 3.0 / 5.0 * n3 + 557.0 / 1440.0 * n4,
-        61.0 / 240.0 * n3 - 103.0 / 140.0 * n4,
-        49_561.0 / 161_280.0 * n4,
-    ];
     let (mut x, mut y) = (eta, xi);
-    for (alpha, order) in alphas.into_iter().zip([2.0, 4.0, 6.0, 8.0]) {
+    for (alpha, order) in grid.alphas.into_iter().zip(ORDERS) {
         y += alpha * sin(order * xi) * cosh(order * eta);
         x += alpha * cos(order * xi) * sinh(order * eta);
     }
-    let radius = SEMI_MAJOR / (1.0 + n) * (1.0 + n2 / 4.0 + n4 / 64.0);
     let north = latitude >= 0.0;
     Some(Utm {
         zone,
         north,
-        easting: 500_000.0 + SCALE * radius * x,
-        northing: SCALE * radius * y + if north { 0.0 } else { 10_000_000.0 },
+        easting: 500_000.0 + SCALE * grid.radius * x,
+        northing: SCALE * grid.radius * y + if north { 0.0 } else { 10_000_000.0 },
     })
 }
 
-const SEMI_MAJOR: f64 = 6_378_137.0;
-const FLATTENING: f64 = 1.0 / 298.257_223_563;
+/// Degrees north and east, on the grid's own datum, of an easting and a northing in metres; none far outside of the zone.
+///
+/// # Source
+/// Krüger's series the other way: Karney 2011, eqs. 14–21, 36
+/// # Example
+/// The tower of [`utm`], back.
+/// ```
+/// use tautline_ground::utm::degrees;
+/// use tautline_survey::boundary::{Datum, Half};
+/// let [latitude, longitude] = degrees(Datum::Wgs84, 17, Half::North, [630_084.0, 4_833_438.0]).unwrap();
+/// assert!((latitude - 43.642_57).abs() < 1e-5 && (longitude + 79.387_14).abs() < 1e-5);
+/// ```
+pub fn degrees(datum: Datum, zone: u8, half: Half, [easting, northing]: [f64; 2]) -> Option<[f64; 2]> {
+    let northing = if half == Half::North { northing } else { 10_000_000.0 - northing };
+    // a zone is 334 km to each side of its middle at the equator; neighbours are written in it a little beyond
+    if !(100_000.0..=900_000.0).contains(&easting)
+        || !(0.0..=9_400_000.0).contains(&northing)
+        || !(1..=60).contains(&zone)
+    {
+        return None;
+    }
+    let grid = Grid::of(match datum {
+        Datum::Wgs84 => WGS_84,
+        Datum::Nad83 => GRS_80,
+        Datum::Nad27 => CLARKE_1866,
+    });
+    let (x, y) = ((easting - 500_000.0) / (SCALE * grid.radius), northing / (SCALE * grid.radius));
+    let (mut eta, mut xi) = (x, y);
+    for (beta, order) in grid.betas.into_iter().zip(ORDERS) {
+        xi -= beta * sin(order * y) * cosh(order * x);
+        eta -= beta * cos(order * y) * sinh(order * x);
+    }
+    let conformal = sin(xi) / hypot(sinh(eta), cos(xi));
+    let lambda = atan2(sinh(eta), cos(xi));
+    // Newton's steps from the conformal latitude's tangent to the latitude's
+    let e = grid.eccentricity;
+    let mut tau = conformal;
+    for _ in 0..6 {
+        let sigma = sinh(e * atanh(e * tau / sqrt(1.0 + tau * tau)));
+        let now = tau * sqrt(1.0 + sigma * sigma) - sigma * sqrt(1.0 + tau * tau);
+        let slope =
+            sqrt(1.0 + now * now) * sqrt(1.0 + tau * tau) * (1.0 - e * e) / (1.0 + (1.0 - e * e) * tau * tau);
+        tau += (conformal - now) / slope;
+    }
+    let latitude = atan2(tau, 1.0).to_degrees();
+    let latitude = if half == Half::North { latitude } else { -latitude };
+    Some([latitude, lambda.to_degrees() + f64::from(zone) * 6.0 - 183.0])
+}
+
 const SCALE: f64 = 0.9996;
+const ORDERS: [f64; 4] = [2.0, 4.0, 6.0, 8.0];
+
+/// What the series needs of an ellipsoid.
+struct Grid {
+    eccentricity: f64,
+    radius: f64,
+    alphas: [f64; 4],
+    betas: [f64; 4],
+}
+
+impl Grid {
+    fn of(Ellipsoid { semi_major, flattening }: Ellipsoid) -> Self {
+        let n = flattening / (2.0 - flattening);
+        let (n2, n3, n4) = (n * n, n * n * n, n * n * n * n);
+        Self {
+            eccentricity: sqrt(flattening * (2.0 - flattening)),
+            radius: semi_major / (1.0 + n) * (1.0 + n2 / 4.0 + n4 / 64.0),
+            alphas: [
+                n / 2.0 - 2.0 / 3.0 * n2 + 5.0 / 16.0 * n3 + 41.0 / 180.0 * n4,
+                13.0 / 48.0 * n2 - 3.0 / 5.0 * n3 + 557.0 / 1440.0 * n4,
+                61.0 / 240.0 * n3 - 103.0 / 140.0 * n4,
+                49_561.0 / 161_280.0 * n4,
+            ],
+            betas: [
+                n / 2.0 - 2.0 / 3.0 * n2 + 37.0 / 96.0 * n3 - n4 / 360.0,
+                n2 / 48.0 + n3 / 15.0 - 437.0 / 1440.0 * n4,
+                17.0 / 480.0 * n3 - 37.0 / 840.0 * n4,
+                4_397.0 / 161_280.0 * n4,
+            ],
+        }
+    }
+}
 
 fn sinh(x: f64) -> f64 {
     (exp(x) - exp(-x)) / 2.0
@@ -120,6 +193,34 @@ mod tests {
             let grid = hypot(to.easting - from.easting, to.northing - from.northing);
             assert!((grid / 100.0 - expected).abs() < 2e-6, "{grid} {expected}");
         }
+    }
+
+    /// PROJ 9.5.1 (through pyproj 3.7.2), EPSG:326zz and 327zz, both ways.
+    #[test]
+    fn as_proj_has_it() {
+        let rows = [
+            (42.3051, -113.6874, 12, Half::North, 278_494.484_435_268_44, 4_687_149.854_217_195),
+            (39.5, -117.25, 11, Half::North, 478_505.233_402_341_14, 4_372_294.336_487_016),
+            (64.2, -149.9, 6, Half::North, 359_206.796_019_677_3, 7_122_509.886_592_903),
+            (-33.45, 149.2, 55, Half::South, 704_485.099_064_925_8, 6_296_659.611_596_799),
+            (0.5, -80.99, 17, Half::North, 501_112.707_549_185, 55_265.037_990_017_61),
+        ];
+        for (latitude, longitude, zone, half, easting, northing) in rows {
+            let there = utm(Position::new(latitude, longitude).unwrap()).unwrap();
+            assert_eq!((there.zone, there.north), (zone, half == Half::North));
+            assert!(
+                (there.easting - easting).abs() < 1e-6 && (there.northing - northing).abs() < 1e-6,
+                "{there:?}"
+            );
+            let back = degrees(Datum::Wgs84, zone, half, [easting, northing]).unwrap();
+            assert!((back[0] - latitude).abs() < 1e-10 && (back[1] - longitude).abs() < 1e-10, "{back:?}");
+        }
+        // the same on Clarke's ellipsoid, `+proj=utm +zone=12 +ellps=clrk66`
+        let old = degrees(Datum::Nad27, 12, Half::North, [278_500.0, 4_687_000.0]).unwrap();
+        assert!(
+            (old[0] - 42.305_679_581_602_47).abs() < 1e-10 && (old[1] + 113.687_283_143_701_02).abs() < 1e-10
+        );
+        assert_eq!(degrees(Datum::Wgs84, 12, Half::North, [42.3, -113.7]), None, "degrees taken for metres");
     }
 
     #[test]

@@ -27,6 +27,8 @@ pub struct LayoutOutput {
     pub apart_mm: i64,
     /// Area of each stratum.
     pub strata: Vec<StratumOutput>,
+    /// How many metres positions may be off for the sake of the datum that the boundary was handed in on.
+    pub position_error_m: u32,
     /// What a compass shows, where a date was given.
     pub declination: Option<DeclinationOutput>,
     /// The lines, those in reserve last and in their order.

@@ -1,22 +1,20 @@
 //! `tautline plan lines`: a boundary in, lines laid out.
 
-use super::{flag, option};
+use super::{boundary, flag, option, position};
 use crate::call::{Done, length_option, not_a_number, unwritable};
 use crate::exit::Exit;
 use crate::show;
-use clap::{ArgMatches, Command};
+use clap::{ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::place::layout::{Ask, Bearing, Edge, Shape};
 use tautline_engine::place::points::Design;
-use tautline_engine::place::region::RingFault;
 use tautline_exchange::{geojson, laid};
 use tautline_ground::lay::{LayError, Wanted, lay};
 use tautline_ground::magnetic::NoDeclination;
-use tautline_ground::position::Position;
-use tautline_ground::site::{BoundaryError, Repair, Site};
+use tautline_ground::site::Site;
 use tautline_survey::date::Date;
 use tautline_survey::layout::LayoutOutput;
-use tautline_survey::message::{Message, Value};
+use tautline_survey::message::Message;
 use tautline_words::Words;
 
 pub(super) fn command(words: &Words) -> Command {
@@ -32,6 +30,10 @@ pub(super) fn options(command: Command, words: &Words) -> Command {
     let option = |name, value, help| option(words, name, value, help);
     command
         .arg(option("boundary", "FILE", "help-boundary").required(true))
+        .arg(option("keep-out", "FILE[, LENGTH]", "help-keep-out").action(ArgAction::Append))
+        .arg(option("there", "FILE", "help-there").action(ArgAction::Append))
+        .arg(option("stratum-from", "FIELD", "help-stratum-from"))
+        .arg(option("datum", "DATUM", "help-datum"))
         .arg(option("lines", "NUMBER", "help-lines").required(true))
         .arg(option("length", "LENGTH", "help-length").required(true))
         .arg(option("reserve", "NUMBER", "help-reserve"))
@@ -67,22 +69,9 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
 
 /// The site, and the lines laid out on it; what was repaired is said aside.
 pub(super) fn laid(asked: &ArgMatches, words: &Words) -> Result<(Site, LayoutOutput), (String, Exit)> {
-    let file = asked.get_one::<String>("boundary").map_or("", String::as_str);
-    let refused = |message: &Message| {
-        let about = Message::new("boundary-refused").with("file", file).with("why", message.clone());
-        (words.say(&about), Exit::NotUnderstood)
-    };
-    let text = std::fs::read_to_string(file).map_err(|error| {
-        let message = Message::new("file-unreadable").with("file", file).with("why", error.to_string());
-        (words.say(&message), Exit::File)
-    })?;
-    let boundary = geojson::boundary(&text).map_err(|message| refused(&message))?;
-    let site = Site::of(&boundary).map_err(|error| refused(&boundary_words(error)))?;
-    let wanted = wanted(asked, boundary.site, words)?;
+    let (site, name) = boundary::site(asked, words)?;
+    let wanted = wanted(asked, name, words)?;
     let layout = lay(&site, &wanted).map_err(|error| (words.say(&lay_words(error)), Exit::NotUnderstood))?;
-    for repair in &site.repaired {
-        show::aside(&words.say(&repair_words(file, *repair)));
-    }
     Ok((site, layout))
 }
 
@@ -184,7 +173,12 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
         seed: seed.unwrap_or(1),
         compass: date.map(|date| (date, height)),
         batch: number("batch")?.filter(|&batch| batch > 0),
-        from: text("from").map(|found| position(found).ok_or_else(|| wrong(found, "--from"))).transpose()?,
+        from: text("from")
+            .map(|found| {
+                let reference = boundary::reference(asked, words)?.unwrap_or_default();
+                position::read(found, reference).ok_or_else(|| wrong(found, "--from"))
+            })
+            .transpose()?,
     })
 }
 
@@ -200,12 +194,6 @@ fn written(typed: &str, unit: Option<&str>) -> String {
 const MOST_LINES: usize = 1000;
 const LONGEST: i64 = 10_000_000;
 
-/// `42.3, -113.7`.
-fn position(text: &str) -> Option<Position> {
-    let (latitude, longitude) = text.split_once(',')?;
-    Position::new(latitude.trim().parse().ok()?, longitude.trim().parse().ok()?)
-}
-
 /// `random`, degrees, or `across` degrees.
 fn bearing(text: &str) -> Option<Bearing> {
     let text = text.trim().to_lowercase();
@@ -214,39 +202,6 @@ fn bearing(text: &str) -> Option<Bearing> {
         Some(rest) => degrees(rest).map(Bearing::Across),
         None if text == "random" => Some(Bearing::Random),
         None => degrees(&text).map(Bearing::Fixed),
-    }
-}
-
-fn boundary_words(error: BoundaryError) -> Message {
-    match error {
-        BoundaryError::NoArea => Message::new("boundary-no-area"),
-        BoundaryError::NotOnEarth { part, found } => Message::new("boundary-not-on-earth")
-            .with("part", part)
-            .with("longitude", Value::Number(found[0], 6))
-            .with("latitude", Value::Number(found[1], 6)),
-        BoundaryError::Ring { part, fault, at } => {
-            let code = match fault {
-                RingFault::TooFewPoints => "boundary-too-few-points",
-                RingFault::NoArea => "boundary-ring-no-area",
-                RingFault::MeetsItself { .. } => "boundary-meets-itself",
-                RingFault::TooFar { .. } => "boundary-too-far",
-            };
-            Message::new(code)
-                .with("part", part)
-                .with("longitude", Value::Number(at.longitude(), 6))
-                .with("latitude", Value::Number(at.latitude(), 6))
-        }
-        BoundaryError::LineNotAWay { part } => Message::new("boundary-line").with("part", part),
-        BoundaryError::StratumNotAnArea { part } => Message::new("boundary-stratum").with("part", part),
-    }
-}
-
-fn repair_words(file: &str, repair: Repair) -> Message {
-    match repair {
-        Repair::Closed { part } => Message::new("boundary-closed").with("file", file).with("part", part),
-        Repair::TakenOnce { part, points } => {
-            Message::new("boundary-taken-once").with("file", file).with("part", part).with("points", points)
-        }
     }
 }
 

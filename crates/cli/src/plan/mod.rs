@@ -1,11 +1,13 @@
 //! `tautline plan`: how many lines, and where.
 
 mod benchmarks;
+mod boundary;
 mod effort;
 mod figure;
 mod lines;
 mod numbers;
 mod packet;
+mod position;
 mod sequential;
 mod strata;
 

@@ -12,7 +12,7 @@
 mod grid;
 mod headings;
 mod ods;
-mod packed;
+pub(crate) mod packed;
 pub(crate) mod sheet;
 mod xlsx;
 

@@ -37,6 +37,21 @@ pub(super) fn sized<'a>(bytes: &'a [u8], room: &mut Room) -> Result<Archive<'a>,
     Ok(archive)
 }
 
+/// The parts with one of these endings, by name; everything packed is sized first.
+#[cfg(feature = "boundaries")]
+pub(crate) fn with_endings(bytes: &[u8], endings: &[&str]) -> Result<Vec<(String, Vec<u8>)>, Refusal> {
+    let mut archive = sized(bytes, &mut Room::new())?;
+    let mut parts = Vec::new();
+    for (at, name) in names(&mut archive)?.into_iter().enumerate() {
+        let ending = name.rsplit_once('.').map_or("", |(_, ending)| ending);
+        if endings.iter().any(|known| ending.eq_ignore_ascii_case(known)) && !name.starts_with("__MACOSX/") {
+            let bytes = unpacked(&mut archive, at)?;
+            parts.push((name, bytes));
+        }
+    }
+    Ok(parts)
+}
+
 /// The names of the parts.
 pub(super) fn names(archive: &mut Archive) -> Result<Vec<String>, Refusal> {
     (0..archive.len()).map(|at| name(archive, at)).collect()

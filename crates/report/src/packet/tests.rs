@@ -34,6 +34,7 @@ fn layout() -> LayoutOutput {
         line_length_mm: 50_000,
         apart_mm: 50_000,
         strata: Vec::new(),
+        position_error_m: 0,
         declination: None,
         lines: vec![line("1", false), line("2", false), line("R1", true)],
         walk: vec!["2".to_owned(), "1".to_owned()],

@@ -145,8 +145,23 @@ sheet-protocol-not-clear = { $site }, line { $line }: the name “{ $found }” 
 sheet-cannot-say = { $site }, line { $line }: “{ $found }” can't be written on a typed sheet and is left out.
 
 ## Boundaries
-geojson-not-json = Row { $row }, character { $character } isn't JSON. A boundary is a GeoJSON file.
+geojson-not-json = Row { $row }, character { $character } isn't JSON.
 geojson-no-features = “{ $found }” isn't a GeoJSON polygon, feature or feature collection.
 geojson-buffer = Feature { $part }: buffer is a number of metres from 0 to 10 000.
 geojson-use = Feature { $part }: “{ $found }” isn't a use. “stratum”, “keep out” and “line” are.
-geojson-shape = Feature { $part }: “{ $found }” can't be read. Polygon, MultiPolygon, LineString and Point can, with numbers as longitude and latitude.
+geojson-shape = Feature { $part }: “{ $found }” can't be read. Polygons, lines and points can, with numbers as longitude and latitude.
+boundary-unknown = This is no boundary that can be read. GeoJSON, GPX, KML, KMZ, GeoPackage and shapefiles can (.shp with its .prj beside it, or both in a .zip).
+boundary-too-large = This is larger than a boundary ever is (64 MB). Cut the site out of it in the program it comes from.
+boundary-too-many-corners = This has more than { $most } corners. Cut the site out of it in the program it comes from.
+boundary-outline-too-long = Feature { $part }: an outline of more than { $most } corners. Simplify it in the program it comes from; a corner every few metres is enough.
+boundary-too-deep = Elements lie within each other deeper than any boundary's do.
+boundary-not-xml = Row { $row }, character { $character }: this isn't well-formed XML.
+boundary-other-xml = “{ $found }” isn't GPX or KML.
+boundary-no-number = Feature { $part }, row { $row }: longitude and latitude are no numbers.
+boundary-damaged = This file is damaged; most likely it was cut off while it was copied. Copy it again.
+boundary-not-geopackage = This is a database, but no GeoPackage.
+boundary-packed-without = There is no .shp and no .kml in this packed file.
+boundary-packed-several = There are { $files } shapefiles in this packed file. Hand in one at a time: --boundary for the site, --keep-out for roads and water.
+boundary-nothing = There is nothing in it that could be used.
+boundary-reference = It is in “{ $found }”, which isn't known here. Degrees or UTM in metres on WGS 84, NAD 83 or NAD 27 are. Save it as WGS 84 in the program it comes from.
+boundary-no-reference = Nothing says in which datum it is: a shapefile says so in a .prj file beside it. Ask whoever made it, then say --datum WGS84, --datum NAD27 or --datum "NAD27 UTM 12 N". An old one taken for a new one can be up to 100 m off.

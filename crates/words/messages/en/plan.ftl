@@ -30,7 +30,7 @@ help-sequential-lines = First and last look, such as “5 to 30”, or “6 to 1
 help-sequential-confidence = Confidence of the whole plan in per cent (90)
 help-sequential = The sequential plan that these lines were read under, such as “5 to 30”; lines are taken in the order of their names
 help-batch = Lines read before the next look of a sequential plan; the walk is ordered only inside a batch
-help-walk-from = Where the walk begins, such as “42.3,-113.7”
+help-walk-from = Where the walk begins, such as “42.3,-113.7” or “12 N 278494 4687150”
 help-plan-packet = Lay lines out and make the packet that a crew carries, as one page for print
 help-packet-plants = Tables with the plants that may be met
 help-packet-permissions = Tables of lines that say who gave permission to enter, and until when
@@ -43,7 +43,11 @@ help-benchmark-key = Only those whose name or plants hold this
 help-benchmark-protocol = The protocol that you read under: a file, or a shipped protocol's name
 help-benchmark-scale = The ground that you speak of: stand (the default), nest or landscape
 help-benchmark-own = Your own numbers, in a file like docs/plan.md shows
-help-boundary = The site's boundary: GeoJSON with its strata, what to keep out of, and lines that stay
+help-boundary = The site's boundary with its strata: GeoJSON, GPX, KML, KMZ, GeoPackage, or a shapefile (.shp with its .prj, or .zip)
+help-keep-out = What to keep out of, such as “roads.kml, 15 m”: a file and how far to stay away; may be repeated
+help-there = Lines that are there already and stay; may be repeated
+help-stratum-from = The field in which a stratum's name stands (stratum)
+help-datum = The datum of files that name none, and of --from: WGS84, NAD83, NAD27, or “NAD27 UTM 12 N”
 help-lines = Lines to lay out; plots, where --spokes is given
 help-length = Length of each line, such as “50 m” or “100 ft”
 help-reserve = Lines in reserve, in order, for those that can't be read (half as many as lines)
@@ -62,14 +66,23 @@ help-into = Write lines.csv, layout.gpx and layout.geojson to this folder
 ## Refusals
 boundary-refused = { $file }: { $why }
 boundary-no-area = There is no area on which lines could lie.
-boundary-not-on-earth = Feature { $part }: longitude { $longitude }, latitude { $latitude } is no place on earth. GeoJSON writes longitude first.
+boundary-not-on-earth = Feature { $part }: { $longitude }, { $latitude } is no place on earth. Degrees are written longitude first, UTM easting first.
 boundary-too-few-points = Feature { $part }: a ring near longitude { $longitude }, latitude { $latitude } has fewer than three corners.
 boundary-ring-no-area = Feature { $part }: a ring near longitude { $longitude }, latitude { $latitude } lies on one straight line.
-boundary-meets-itself = Feature { $part }: the outline meets itself on the side that starts at longitude { $longitude }, latitude { $latitude }.
+boundary-meets-itself = Feature { $part }: the outline meets itself on the side that starts at longitude { $longitude }, latitude { $latitude }, in a way that can't be cut apart.
 boundary-too-far = Feature { $part }: longitude { $longitude }, latitude { $latitude } is more than 500 km from the middle of the site.
 boundary-line = Feature { $part }: a line that stays is a LineString of two points.
 boundary-stratum = Feature { $part }: a stratum is a Polygon or MultiPolygon.
-boundary-closed = { $file }, feature { $part }: an outline that stayed open was closed.
+boundary-closed = { $file }, feature { $part }: an outline that stayed open was closed, over { $metres } m.
+boundary-cut-apart = { $file }, feature { $part }: the outline crosses or touches itself, first on the side that starts at longitude { $longitude }, latitude { $latitude }. It was cut apart there and makes { $polygons ->
+    [one] one polygon
+   *[other] { $polygons } polygons
+}; what it runs round twice is outside. Look at the map.
+boundary-left-out = { $file }, feature { $part }: a mark without a use was left out.
+boundary-old-datum = Feature { $part }: NAD 27 outside of the contiguous United States isn't moved here, and an old position can be up to 100 m off. Save it as WGS 84 in the program it comes from.
+boundary-datum-unused = Every file says itself in which datum it is, so “{ $datum }” was used for none. Leave --datum out.
+boundary-position-error = For the datum's sake positions may be off by some { $metres } m. Keep that much further away from edges, and from what to keep out of, than you need.
+option-datum = “{ $found }” isn't a datum known here. WGS84, NAD83 and NAD27 are, with “UTM 12 N” behind it where numbers are metres.
 boundary-taken-once = { $file }, feature { $part }: { $points ->
     [one] a corner given twice was taken once.
    *[other] { $points } corners given twice were taken once.

@@ -1,0 +1,178 @@
+//! Site boundaries in: GeoJSON, GPX, KML and KMZ, GeoPackage, shapefiles; told apart by what they hold, not by their names.
+//!
+//! | what | module |
+//! | --- | --- |
+//! | what a feature is, from its fields | `feature` |
+//! | GeoJSON (RFC 7946) | `geojson` |
+//! | GPX 1.1, KML 2.2 | `xml` |
+//! | shapefiles (ESRI 1998) with their table and reference | `shapefile` |
+//! | GeoPackage (OGC 12-128r19) | `geopackage` |
+//! | well-known binary and text (OGC 06-103r4) | `binary`, `reference` |
+//!
+//! What a feature is stands in its field `use`: nothing or `stratum` for ground on which lines may lie, `keep out` with
+//! `buffer` in metres, `line` for a line that stays. The names stand in `stratum`, `line` and `site`. Coordinates stay as
+//! they were handed in, with their reference.
+
+mod binary;
+mod feature;
+mod geojson;
+mod geopackage;
+mod reference;
+mod shapefile;
+mod xml;
+
+use crate::limits::{LARGEST_BOUNDARY, MOST_CORNERS};
+use crate::source::Source;
+use crate::workbook::packed;
+use feature::Feature;
+use tautline_survey::boundary::{Boundary, Reference, Shape};
+use tautline_survey::message::Message;
+
+/// What a feature is for where its own fields don't say.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Purpose {
+    /// Ground on which lines may lie.
+    Ground,
+    /// To be kept out of, with so many millimetres about it.
+    KeepOut(i64),
+    /// Lines that are there already.
+    There,
+}
+
+/// How a boundary is to be read.
+#[derive(Clone, Debug)]
+pub struct Asked {
+    /// What features are for that don't say.
+    pub purpose: Purpose,
+    /// The field in which the name of a stratum stands.
+    pub stratum: String,
+    /// The reference of files that name none themselves.
+    pub reference: Option<Reference>,
+}
+
+impl Asked {
+    /// Everything as files say it themselves.
+    pub fn of(purpose: Purpose) -> Self {
+        Self { purpose, stratum: "stratum".into(), reference: None }
+    }
+}
+
+/// A boundary, and whether the file left its reference to whoever hands it in.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Found {
+    /// What was read.
+    pub boundary: Boundary,
+    /// The reference that was asked for was used.
+    pub asked_reference: bool,
+}
+
+/// Reads a boundary; `beside` holds the other files of a shapefile, of the same name with other endings.
+///
+/// # Errors
+/// what was found, where, and what would do
+/// # Example
+/// ```
+/// use tautline_exchange::{Source, boundary::{Asked, Purpose, read}};
+/// let text = r#"{"type":"Polygon","coordinates":[[[0,0],[0.01,0],[0.01,0.01],[0,0]]]}"#;
+/// let source = Source { name: "site.geojson".into(), bytes: text.into() };
+/// assert_eq!(read(&source, &[], &Asked::of(Purpose::Ground)).unwrap().boundary.parts.len(), 1);
+/// ```
+pub fn read(source: &Source, beside: &[Source], asked: &Asked) -> Result<Found, Message> {
+    let bytes = source.bytes.as_slice();
+    if bytes.len() as u64 > LARGEST_BOUNDARY {
+        return Err(Message::new("boundary-too-large"));
+    }
+    let features = if bytes.starts_with(b"PK\x03\x04") {
+        of_packed(source, asked)?
+    } else if bytes.starts_with(b"SQLite format 3\0") {
+        geopackage::features(bytes)?
+    } else if shapefile::is_one(bytes) {
+        let with_ending = |ending: &str| {
+            let fits = |one: &&Source| {
+                one.name.rsplit_once('.').is_some_and(|(_, own)| own.eq_ignore_ascii_case(ending))
+            };
+            beside.iter().find(fits).map(|one| one.bytes.as_slice())
+        };
+        shapefile::features(bytes, with_ending("dbf"), with_ending("prj"), asked.reference)?
+    } else {
+        let text = core::str::from_utf8(bytes).map_err(|_| Message::new("boundary-unknown"))?;
+        let text = text.trim_start_matches('\u{feff}');
+        match text.trim_start().chars().next() {
+            Some('<') => xml::features(text)?,
+            Some('{' | '[') => geojson::features(text)?,
+            _ => return Err(Message::new("boundary-unknown")),
+        }
+    };
+    put_together(features, asked)
+}
+
+/// A packed file: one shapefile with what belongs to it, or a KML file.
+fn of_packed(source: &Source, asked: &Asked) -> Result<Vec<Feature>, Message> {
+    let refuse = |code| Message::new(code).with("file", source.name.as_str());
+    let parts = packed::with_endings(&source.bytes, &["shp", "dbf", "prj", "kml"]).map_err(refuse)?;
+    let ends = |name: &str, ending: &str| {
+        name.rsplit_once('.').is_some_and(|(_, own)| own.eq_ignore_ascii_case(ending))
+    };
+    let shapes: Vec<_> = parts.iter().filter(|(name, _)| ends(name, "shp")).collect();
+    match shapes.as_slice() {
+        [(name, bytes)] => {
+            let stem = name.rsplit_once('.').map_or("", |(stem, _)| stem);
+            let part = |ending: &str| {
+                let own = |(other, _): &&(String, Vec<u8>)| {
+                    ends(other, ending)
+                        && other.rsplit_once('.').is_some_and(|(other, _)| other.eq_ignore_ascii_case(stem))
+                };
+                parts.iter().find(own).map(|(_, bytes)| bytes.as_slice())
+            };
+            shapefile::features(bytes, part("dbf"), part("prj"), asked.reference)
+        }
+        [] => match parts.iter().find(|(name, _)| ends(name, "kml")) {
+            Some((_, bytes)) => {
+                xml::features(core::str::from_utf8(bytes).map_err(|_| Message::new("boundary-unknown"))?)
+            }
+            None => Err(Message::new("boundary-packed-without")),
+        },
+        several => Err(Message::new("boundary-packed-several").with("files", several.len())),
+    }
+}
+
+fn put_together(features: Vec<Feature>, asked: &Asked) -> Result<Found, Message> {
+    let mut boundary = Boundary::default();
+    let mut asked_reference = false;
+    let mut corners = 0;
+    for feature in features {
+        corners += feature.shapes.iter().map(corners_of).sum::<usize>();
+        if corners > MOST_CORNERS {
+            return Err(Message::new("boundary-too-many-corners").with("most", MOST_CORNERS));
+        }
+        if feature.shapes.iter().any(|shape| longest_ring(shape) > MOST_OF_AN_OUTLINE) {
+            let message = Message::new("boundary-outline-too-long").with("part", feature.number);
+            return Err(message.with("most", MOST_OF_AN_OUTLINE));
+        }
+        asked_reference |= feature.reference_asked;
+        boundary.join(feature.into_parts(asked)?);
+    }
+    if boundary.parts.is_empty() {
+        return Err(Message::new("boundary-nothing"));
+    }
+    Ok(Found { boundary, asked_reference })
+}
+
+/// Every side of an outline is held against every other, so that this many take some seconds.
+const MOST_OF_AN_OUTLINE: usize = 20_000;
+
+fn longest_ring(shape: &Shape) -> usize {
+    match shape {
+        Shape::Areas(areas) => areas.iter().flatten().map(Vec::len).max().unwrap_or(0),
+        Shape::Rings(rings) => rings.iter().map(Vec::len).max().unwrap_or(0),
+        Shape::Way(_) => 0,
+    }
+}
+
+fn corners_of(shape: &Shape) -> usize {
+    match shape {
+        Shape::Areas(areas) => areas.iter().flatten().map(Vec::len).sum(),
+        Shape::Rings(rings) => rings.iter().map(Vec::len).sum(),
+        Shape::Way(way) => way.len(),
+    }
+}

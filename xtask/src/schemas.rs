@@ -13,7 +13,7 @@ use tautline_survey::layout::LayoutOutput;
 use tautline_survey::notebook::payload::Kinds;
 use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
 use tautline_survey::practice::{DrillOutput, PracticeClassOutput, PracticeGradeOutput, PracticeLineOutput};
-use tautline_survey::revision::Line;
+use tautline_survey::revision::{Line, PhotoLine};
 use tautline_survey::sites::SitesOutput;
 use tautline_survey::sync::{Answer, Ask, State};
 use tautline_survey::trend::TrendOutput;
@@ -30,6 +30,7 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("sites", schema_for!(SitesOutput)),
         ("change", schema_for!(ChangeOutput)),
         ("notebook-line", schema_for!(Line)),
+        ("notebook-photo-line", schema_for!(PhotoLine)),
         ("notebook-records", schema_for!(Kinds)),
         ("sync-ask", schema_for!(Ask)),
         ("sync-answer", schema_for!(Answer)),

@@ -1,6 +1,6 @@
 //! The interface described by OpenAPI 3.1: the routes by themselves, the messages by the schemas of their own types.
 
-use crate::api::{Health, Versions, routes};
+use crate::api::{Health, Lacking, Versions, routes};
 use crate::fault::Refusal;
 use schemars::generate::SchemaSettings;
 use serde_json::{Value, json};
@@ -22,6 +22,7 @@ pub fn description() -> Value {
     generator.subschema_for::<Refusal>();
     generator.subschema_for::<Health>();
     generator.subschema_for::<Versions>();
+    generator.subschema_for::<Lacking>();
     whole["info"] = json!({
         "title": "tautline",
         "version": env!("CARGO_PKG_VERSION"),

@@ -41,6 +41,9 @@ impl Fault {
         let status = match error {
             KeepError::Full => StatusCode::INSUFFICIENT_STORAGE,
             KeepError::Busy => StatusCode::SERVICE_UNAVAILABLE,
+            KeepError::OtherBytes => StatusCode::UNPROCESSABLE_ENTITY,
+            KeepError::NotNamed => StatusCode::NOT_FOUND,
+            KeepError::TooLong => StatusCode::PAYLOAD_TOO_LARGE,
             _ => StatusCode::INTERNAL_SERVER_ERROR,
         };
         Self::new(status, error.message(file))

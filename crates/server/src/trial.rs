@@ -6,11 +6,18 @@ use std::net::{SocketAddr, TcpStream};
 use std::time::Duration;
 use tautline_store::conformance::Invented;
 use tautline_store::{Cursor, Keep as _, KeepError, Memory};
+use tautline_survey::canonical::sha256_hex;
 use tautline_survey::revision::{DeviceId, Revision};
 use tautline_survey::sync::{Answer, MOST_LINES, State};
 
 /// Whoever hears nothing for so long gives up.
 const PATIENCE: Duration = Duration::from_secs(30);
+
+/// What a device reads of which photos a notebook lacks.
+#[derive(serde::Deserialize)]
+struct Lacking {
+    sha256: Vec<String>,
+}
 
 /// What was answered.
 #[derive(Debug)]
@@ -137,6 +144,55 @@ impl Device {
         self.keep.append(&taken.revisions).map_err(kept)?;
         self.state = taken.state;
         Ok(taken.done)
+    }
+
+    /// Takes a photo of invented bytes.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    pub fn take_photo(&mut self, bytes: &[u8]) -> Result<String, KeepError> {
+        let made = self.hand.photo(None, &[], bytes);
+        self.keep.append(std::slice::from_ref(&made))?;
+        let sha256 = sha256_hex(bytes);
+        self.keep.put_photo(&sha256, bytes)?;
+        Ok(sha256)
+    }
+
+    /// Sends the photos that the notebook lacks and brings those that this device lacks, one by one and no more than so
+    /// many; how many went.
+    ///
+    /// # Errors
+    /// as [`Device::exchange`]
+    pub fn exchange_photos(&mut self, to: SocketAddr, most: usize) -> io::Result<usize> {
+        let kept = |error: KeepError| io::Error::other(format!("{error:?}"));
+        let refused = |answered: &Answered| io::Error::other(format!("{answered:?}"));
+        let answered = call(to, "GET /api/photos", &[], b"")?;
+        let lacking: Lacking = serde_json::from_slice(&answered.body)?;
+        let mut went = 0;
+        for sha256 in lacking.sha256 {
+            let Some(bytes) = self.keep.photo(&sha256).map_err(kept)?.filter(|_| went < most) else {
+                continue;
+            };
+            let answered = call(to, &format!("PUT /api/photos/{sha256}"), &[], &bytes)?;
+            if answered.status != 204 {
+                return Err(refused(&answered));
+            }
+            went += 1;
+        }
+        for named in self.keep.photos().map_err(kept)? {
+            if named.is_here || went == most {
+                continue;
+            }
+            let answered = call(to, &format!("GET /api/photos/{}", named.sha256), &[], b"")?;
+            // 404: whoever took it has not sent it yet
+            if answered.status == 200 {
+                self.keep.put_photo(&named.sha256, &answered.body).map_err(kept)?;
+                went += 1;
+            } else if answered.status != 404 {
+                return Err(refused(&answered));
+            }
+        }
+        Ok(went)
     }
 
     /// Exchanges until each has what the other has.

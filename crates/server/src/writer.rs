@@ -12,15 +12,24 @@ const WAITING: usize = 256;
 /// A commit that has so many revisions gets no further batch.
 const ENOUGH: usize = 5_000;
 
+/// How whoever asked hears what became of it.
+type Done = oneshot::Sender<Result<(), KeepError>>;
+
 struct Batch {
     revisions: Vec<Revision>,
-    done: oneshot::Sender<Result<(), KeepError>>,
+    done: Done,
+}
+
+enum Job {
+    Batch(Batch),
+    /// The bytes of a photo under their hash; never part of another's commit, since it is long.
+    Photo(String, Vec<u8>, Done),
 }
 
 /// A way to the writer.
 #[derive(Clone, Debug)]
 pub(crate) struct Writer {
-    to: mpsc::Sender<Batch>,
+    to: mpsc::Sender<Job>,
 }
 
 impl Writer {
@@ -33,23 +42,51 @@ impl Writer {
 
     /// Keeps revisions; when this returns they are on the disk.
     pub(crate) async fn keep(&self, revisions: Vec<Revision>) -> Result<(), KeepError> {
+        self.ask(|done| Job::Batch(Batch { revisions, done })).await
+    }
+
+    /// Keeps the bytes of a photo; when this returns they are on the disk.
+    pub(crate) async fn keep_photo(&self, sha256: String, bytes: Vec<u8>) -> Result<(), KeepError> {
+        self.ask(|done| Job::Photo(sha256, bytes, done)).await
+    }
+
+    async fn ask(&self, job: impl FnOnce(Done) -> Job) -> Result<(), KeepError> {
         let (done, kept) = oneshot::channel();
         let gone = || KeepError::System("writer".to_owned());
-        self.to.send(Batch { revisions, done }).await.map_err(|_| gone())?;
+        self.to.send(job(done)).await.map_err(|_| gone())?;
         kept.await.map_err(|_| gone())?
     }
 }
 
-fn run(mut keep: impl Keep, mut from: mpsc::Receiver<Batch>) {
-    while let Some(first) = from.blocking_recv() {
-        let mut group = vec![first];
-        let mut revisions = group[0].revisions.len();
-        while revisions < ENOUGH {
-            let Ok(next) = from.try_recv() else { break };
-            revisions += next.revisions.len();
-            group.push(next);
+fn run(mut keep: impl Keep, mut from: mpsc::Receiver<Job>) {
+    while let Some(mut job) = from.blocking_recv() {
+        let mut group: Vec<Batch> = Vec::new();
+        let mut revisions = 0;
+        let photo = loop {
+            match job {
+                Job::Photo(sha256, bytes, done) => break Some((sha256, bytes, done)),
+                Job::Batch(batch) => {
+                    revisions += batch.revisions.len();
+                    group.push(batch);
+                }
+            }
+            match from.try_recv() {
+                Ok(next) if revisions < ENOUGH => job = next,
+                Ok(next) => {
+                    commit(&mut keep, std::mem::take(&mut group));
+                    revisions = 0;
+                    job = next;
+                }
+                Err(_) => break None,
+            }
+        };
+        if !group.is_empty() {
+            commit(&mut keep, group);
         }
-        commit(&mut keep, group);
+        if let Some((sha256, bytes, done)) = photo {
+            // whoever asked may be gone; the bytes are kept all the same
+            let _ = done.send(keep.put_photo(&sha256, &bytes));
+        }
     }
 }
 
@@ -74,7 +111,7 @@ mod tests {
     use super::*;
     use std::sync::mpsc as plain;
     use tautline_store::conformance::Invented;
-    use tautline_store::{Appended, Cursor, Memory};
+    use tautline_store::{Appended, Cursor, Memory, Named};
     use tautline_survey::revision::{ActionId, RecordId};
     use tautline_survey::sync::{Entry, Place};
 
@@ -111,6 +148,15 @@ mod tests {
         }
         fn counter(&self) -> Result<u64, KeepError> {
             self.kept.counter()
+        }
+        fn put_photo(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), KeepError> {
+            self.kept.put_photo(sha256, bytes)
+        }
+        fn photo(&self, sha256: &str) -> Result<Option<Vec<u8>>, KeepError> {
+            self.kept.photo(sha256)
+        }
+        fn photos(&self) -> Result<Vec<Named>, KeepError> {
+            self.kept.photos()
         }
     }
 

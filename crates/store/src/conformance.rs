@@ -3,10 +3,13 @@
 //!
 //! The revisions in it are invented.
 
-use crate::keep::{Cursor, Keep, KeepError};
+use crate::keep::{Cursor, Keep, KeepError, Named};
 use crate::later::{Later, at_once};
+use serde_json::{Value, json};
 use std::collections::BTreeSet;
+use tautline_survey::canonical::sha256_hex;
 use tautline_survey::notebook::hand::{Draft, Hand};
+use tautline_survey::photo;
 use tautline_survey::record::{heads, history};
 use tautline_survey::revision::{DeviceId, Kind, RecordId, Revision, RevisionId, Stamp};
 
@@ -45,6 +48,24 @@ impl Invented {
         parents: &[RevisionId],
         text: &str,
     ) -> Revision {
+        self.holding(kind, record, parents, text.into())
+    }
+
+    /// A revision of a photo of these bytes; it says nothing else.
+    ///
+    /// # Panics
+    /// never: a hash has canonical bytes
+    pub fn photo(&mut self, record: Option<RecordId>, parents: &[RevisionId], bytes: &[u8]) -> Revision {
+        self.holding(photo::KIND, record, parents, json!({ "sha256": sha256_hex(bytes) }))
+    }
+
+    fn holding(
+        &mut self,
+        kind: &str,
+        record: Option<RecordId>,
+        parents: &[RevisionId],
+        payload: Value,
+    ) -> Revision {
         let (minutes, seconds) = (self.second / 60 % 60, self.second % 60);
         let utc = format!("2026-06-09T{:02}:{minutes:02}:{seconds:02}Z", self.second / 3600 % 24);
         let device = DeviceId::made(0, ten(self.drawn >> 32));
@@ -70,7 +91,7 @@ impl Invented {
             parents: parents.iter().copied().collect(),
             kind: Kind(kind.to_owned()),
             version: 1,
-            payload: Some(text.into()),
+            payload: Some(payload),
         };
         let made = hand.write("invent", vec![draft]).expect("a text has canonical bytes");
         self.counter = hand.counter;
@@ -109,6 +130,8 @@ pub async fn conformance_later<K: Later>(mut make: impl AsyncFnMut() -> K) {
     damage_is_shown(&mut make().await).await;
     a_wrong_clock_changes_nothing(&mut make().await).await;
     an_action_is_found_again(&mut make().await).await;
+    photos_are_kept_by_their_hash(&mut make().await).await;
+    an_erased_photo_is_gone(&mut make().await).await;
 }
 
 const HELD: &str = "keeps its promise";
@@ -295,6 +318,55 @@ async fn an_action_is_found_again(keep: &mut impl Later) {
     let batch = [device.revision(None, &[], "a"), device.revision(None, &[], "b")];
     keep.append(&batch).await.expect(HELD);
     assert_eq!(keep.of_action(batch[1].head().action.id).await.expect(HELD), batch[1..]);
+}
+
+async fn photos_are_kept_by_their_hash(keep: &mut impl Later) {
+    let mut device = Invented::device(1);
+    let (one, other) = (b"one photo".as_slice(), b"another".as_slice());
+    let (own, others) = (sha256_hex(one), sha256_hex(other));
+    assert_eq!(keep.put_photo(&own, one).await, Err(KeepError::NotNamed), "before a revision names it");
+    let batch = [device.photo(None, &[], one), device.photo(None, &[], other)];
+    keep.append(&batch).await.expect(HELD);
+    let named = |sha256: &String, is_here| Named { sha256: sha256.clone(), is_here };
+    let sorted = |mut all: Vec<Named>| {
+        all.sort();
+        all
+    };
+    assert_eq!(keep.photos().await.expect(HELD), sorted(vec![named(&own, false), named(&others, false)]));
+    assert_eq!(keep.photo(&own).await.expect(HELD), None);
+    assert_eq!(keep.put_photo(&own, other).await, Err(KeepError::OtherBytes));
+    let long = vec![0; photo::LONGEST + 1];
+    assert_eq!(keep.put_photo(&own, &long).await, Err(KeepError::TooLong));
+    for _ in 0..2 {
+        keep.put_photo(&own, one).await.expect(HELD);
+        assert_eq!(keep.photo(&own).await.expect(HELD).as_deref(), Some(one));
+    }
+    assert_eq!(keep.photos().await.expect(HELD), sorted(vec![named(&own, true), named(&others, false)]));
+    // a correction of what is said of it leaves the bytes, and so does taking it back: the history has it
+    let after = device.photo(Some(batch[0].record()), &[batch[0].id()], one);
+    keep.append(&[after]).await.expect(HELD);
+    assert_eq!(keep.photo(&own).await.expect(HELD).as_deref(), Some(one));
+}
+
+async fn an_erased_photo_is_gone(keep: &mut impl Later) {
+    let mut device = Invented::device(1);
+    let (bytes, kept) = (b"a person on it".as_slice(), b"nobody on it".as_slice());
+    let (own, others) = (sha256_hex(bytes), sha256_hex(kept));
+    let (first, twice) = (device.photo(None, &[], bytes), device.photo(None, &[], bytes));
+    let other = device.photo(None, &[], kept);
+    keep.append(&[first.clone(), twice.clone(), other]).await.expect(HELD);
+    keep.put_photo(&own, bytes).await.expect(HELD);
+    keep.put_photo(&others, kept).await.expect(HELD);
+    keep.append(&[first.erased()]).await.expect(HELD);
+    // another revision names it still
+    assert_eq!(keep.photo(&own).await.expect(HELD).as_deref(), Some(bytes));
+    keep.append(&[twice.erased()]).await.expect(HELD);
+    assert_eq!(keep.photo(&own).await.expect(HELD), None);
+    assert_eq!(keep.put_photo(&own, bytes).await, Err(KeepError::NotNamed), "it doesn't come back");
+    // an old copy of the revision brings nothing back either
+    keep.append(&[first, twice]).await.expect(HELD);
+    assert_eq!(keep.put_photo(&own, bytes).await, Err(KeepError::NotNamed));
+    assert_eq!(keep.photos().await.expect(HELD), [Named { sha256: others, is_here: true }]);
 }
 
 /// Revisions as a set, for comparing.

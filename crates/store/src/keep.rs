@@ -3,6 +3,7 @@
 use core::fmt::Write as _;
 use tautline_survey::canonical;
 use tautline_survey::message::Message;
+use tautline_survey::photo::LONGEST;
 use tautline_survey::record::Added;
 use tautline_survey::revision::{ActionId, RecordId, Revision};
 use tautline_survey::sync::{Entry, Place};
@@ -64,8 +65,23 @@ pub enum KeepError {
     ReadOnly,
     /// A revision of the batch is not what its hash says; none of the batch was taken.
     NotWhole(Box<Revision>),
+    /// The bytes of a photo are not those of their hash.
+    OtherBytes,
+    /// No revision names such a photo.
+    NotNamed,
+    /// The bytes of a photo are more than [`tautline_survey::photo::LONGEST`].
+    TooLong,
     /// Something else, in the words of the system.
     System(String),
+}
+
+/// A photo that some revision names.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Named {
+    /// SHA-256 of its bytes.
+    pub sha256: String,
+    /// Its bytes are here.
+    pub is_here: bool,
 }
 
 impl KeepError {
@@ -85,6 +101,9 @@ impl KeepError {
             Self::NotWhole(broken) => {
                 Message::new("notebook-not-whole").with("revision", broken.id().short())
             }
+            Self::OtherBytes => Message::new("photo-other-bytes"),
+            Self::NotNamed => Message::new("photo-not-named"),
+            Self::TooLong => Message::new("photo-too-long").with("most", LONGEST >> 20),
             Self::System(why) => Message::new("notebook-system").with("why", why.as_str()),
         };
         said.with("file", file)
@@ -154,6 +173,47 @@ pub trait Keep {
     /// # Errors
     /// [`KeepError`]
     fn counter(&self) -> Result<u64, KeepError>;
+
+    /// Keeps the bytes of a photo under their hash. They are on the disk when this returns; a second time adds nothing.
+    /// They go again when the last revision that names them is blanked.
+    ///
+    /// # Errors
+    /// [`KeepError::OtherBytes`], [`KeepError::NotNamed`], [`KeepError::TooLong`]
+    fn put_photo(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), KeepError>;
+
+    /// The bytes of a photo; none where they aren't here.
+    ///
+    /// # Errors
+    /// [`KeepError::Damaged`] where they are not what their hash says any more
+    fn photo(&self, sha256: &str) -> Result<Option<Vec<u8>>, KeepError>;
+
+    /// Every photo that a revision names, in the order of their hashes, and whether its bytes are here.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    fn photos(&self) -> Result<Vec<Named>, KeepError>;
+
+    /// Whether the bytes of a photo are here.
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    fn has_photo(&self, sha256: &str) -> Result<bool, KeepError> {
+        Ok(self.photos()?.iter().any(|named| named.sha256 == sha256 && named.is_here))
+    }
+}
+
+/// Whether bytes may be kept as a photo, as far as they themselves tell.
+///
+/// # Errors
+/// [`KeepError::TooLong`], [`KeepError::OtherBytes`]
+pub fn may_be_photo(sha256: &str, bytes: &[u8]) -> Result<(), KeepError> {
+    if bytes.len() > LONGEST {
+        Err(KeepError::TooLong)
+    } else if canonical::sha256_hex(bytes) == sha256 {
+        Ok(())
+    } else {
+        Err(KeepError::OtherBytes)
+    }
 }
 
 /// The mark of a log, worked out batch by batch: each mark covers the one before.

@@ -1,6 +1,6 @@
 //! The same interface where every answer has to be waited for, as from a browser's disk.
 
-use crate::keep::{Appended, Cursor, Keep, KeepError};
+use crate::keep::{Appended, Cursor, Keep, KeepError, Named};
 use std::future::Future;
 use std::pin::pin;
 use std::task::{Context, Poll, Waker};
@@ -66,6 +66,24 @@ pub trait Later {
     /// # Errors
     /// [`KeepError`]
     fn counter(&self) -> impl Future<Output = Result<u64, KeepError>>;
+
+    /// As [`Keep::put_photo`].
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    fn put_photo(&mut self, sha256: &str, bytes: &[u8]) -> impl Future<Output = Result<(), KeepError>>;
+
+    /// As [`Keep::photo`].
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    fn photo(&self, sha256: &str) -> impl Future<Output = Result<Option<Vec<u8>>, KeepError>>;
+
+    /// As [`Keep::photos`].
+    ///
+    /// # Errors
+    /// [`KeepError`]
+    fn photos(&self) -> impl Future<Output = Result<Vec<Named>, KeepError>>;
 }
 
 /// What answers at once is never waited for.
@@ -104,6 +122,18 @@ impl Later for Box<dyn Keep> {
 
     async fn counter(&self) -> Result<u64, KeepError> {
         (**self).counter()
+    }
+
+    async fn put_photo(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), KeepError> {
+        (**self).put_photo(sha256, bytes)
+    }
+
+    async fn photo(&self, sha256: &str) -> Result<Option<Vec<u8>>, KeepError> {
+        (**self).photo(sha256)
+    }
+
+    async fn photos(&self) -> Result<Vec<Named>, KeepError> {
+        (**self).photos()
     }
 }
 

@@ -22,7 +22,7 @@ mod memory;
 #[cfg(feature = "sqlite")]
 mod sqlite;
 
-pub use keep::{Appended, Cursor, Keep, KeepError};
+pub use keep::{Appended, Cursor, Keep, KeepError, Named, may_be_photo};
 pub use later::Later;
 pub use memory::Memory;
 #[cfg(feature = "sqlite")]

@@ -1,7 +1,8 @@
 //! Revisions in memory: the plainest implementer, which the others are held against.
 
-use crate::keep::{Appended, Cursor, Keep, KeepError, Marking};
-use std::collections::BTreeMap;
+use crate::keep::{Appended, Cursor, Keep, KeepError, Marking, Named, may_be_photo};
+use std::collections::{BTreeMap, BTreeSet};
+use tautline_survey::photo::bytes_of;
 use tautline_survey::record::{Added, Records};
 use tautline_survey::revision::{ActionId, RecordId, Revision, RevisionId};
 use tautline_survey::sync::{Entry, Place};
@@ -20,6 +21,8 @@ pub struct Memory {
     /// The last number of each batch, and its mark.
     marks: BTreeMap<u64, String>,
     last: u64,
+    /// The bytes of photos, under their hash.
+    photos: BTreeMap<String, Vec<u8>>,
 }
 
 impl Memory {
@@ -50,6 +53,11 @@ impl Memory {
         &self.marks
     }
 
+    /// The photos that revisions name, by the hash of their bytes.
+    pub fn named(&self) -> BTreeSet<String> {
+        self.records.revisions().filter_map(bytes_of).collect()
+    }
+
     /// The revisions as a set.
     pub const fn records(&self) -> &Records {
         &self.records
@@ -78,6 +86,10 @@ impl Keep for Memory {
         }
         if let Some(mark) = marking.end() {
             self.marks.insert(self.last, mark);
+        }
+        if appended.erased > 0 && !self.photos.is_empty() {
+            let named = self.named();
+            self.photos.retain(|sha256, _| named.contains(sha256));
         }
         Ok(appended)
     }
@@ -116,5 +128,23 @@ impl Keep for Memory {
 
     fn counter(&self) -> Result<u64, KeepError> {
         Ok(self.records.revisions().map(|revision| revision.head().counter).max().unwrap_or(0))
+    }
+
+    fn put_photo(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), KeepError> {
+        may_be_photo(sha256, bytes)?;
+        if !self.named().contains(sha256) {
+            return Err(KeepError::NotNamed);
+        }
+        self.photos.insert(sha256.to_owned(), bytes.to_owned());
+        Ok(())
+    }
+
+    fn photo(&self, sha256: &str) -> Result<Option<Vec<u8>>, KeepError> {
+        Ok(self.photos.get(sha256).cloned())
+    }
+
+    fn photos(&self) -> Result<Vec<Named>, KeepError> {
+        let here = |sha256: String| Named { is_here: self.photos.contains_key(&sha256), sha256 };
+        Ok(self.named().into_iter().map(here).collect())
     }
 }

@@ -63,6 +63,7 @@ pub mod near;
 pub mod notebook;
 pub mod output;
 pub mod paper;
+pub mod photo;
 pub mod place;
 pub mod plan;
 pub mod plants;

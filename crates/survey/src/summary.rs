@@ -135,8 +135,9 @@ fn prints(current: &Current, input: &Input, question: &Question) -> BTreeMap<Str
             Payload::Settlement(word) => Some(word.site.as_str()).filter(|site| !site.is_empty()),
             Payload::Goal(goal) => goal.site.as_deref(),
             Payload::Plants(_) | Payload::Protocol(_) => None,
-            // the files of an import move no figure, nor do places, nor what was promised and decided
+            // the files of an import move no figure, nor do photos and places, nor what was promised and decided
             Payload::Import(_)
+            | Payload::Photo(_)
             | Payload::Site(_)
             | Payload::Place(_)
             | Payload::Objective(_)

@@ -14,8 +14,11 @@ use tautline_survey::input::{Input, SourceFile};
 use tautline_survey::measure::Measure;
 use tautline_survey::notebook::amend::{self, NotAmended};
 use tautline_survey::notebook::current::Current;
+use tautline_survey::notebook::forget::{Whom, forget};
 use tautline_survey::notebook::gather::gather;
 use tautline_survey::notebook::hand::{Draft, Hand};
+use tautline_survey::notebook::payload::Payload;
+use tautline_survey::photo::{Media, Photo, Shows, bytes_of};
 use tautline_survey::plan::PlannedLine;
 use tautline_survey::record::{Added, Records, heads, history, missing_parents};
 use tautline_survey::revision::{
@@ -381,6 +384,48 @@ fn a_person_is_forgotten_and_ids_and_hashes_stay() {
     );
 }
 
+fn photo(line: &str, shows: Shows, bytes: &[u8]) -> Photo {
+    Photo {
+        site: "Invented Flat".into(),
+        line: line.into(),
+        shows,
+        date: tautline_survey::date::Date::read("2026-06-09"),
+        time: "14:03:22".into(),
+        place: None,
+        bearing: None,
+        caption: String::new(),
+        people: Vec::new(),
+        width: 4,
+        height: 3,
+        media: Media::Jpeg,
+        bytes: bytes.len() as u64,
+        sha256: tautline_survey::canonical::sha256_hex(bytes),
+    }
+}
+
+/// A photo stands beside what was read and moves none of it; forgotten, nothing names its bytes any more.
+#[test]
+fn photos_stand_in_order_and_one_that_shows_a_person_goes_with_them() {
+    let (mut device, mut records) = (Device::new(1), Records::default());
+    device.import(&mut records, &sheet("a", vec![visit("1", 7)]));
+    let before = standing(&records).input().0.fingerprint();
+    let seen = Photo { people: vec!["reader A".into()], ..photo("1", Shows::Visit, b"seen") };
+    let all = [photo("10", Shows::Start, b"a"), seen.clone(), photo("1", Shows::Start, b"b")];
+    let drafts = all.map(|one| Draft::beginning(&Payload::Photo(Box::new(one)))).to_vec();
+    add_all(&mut records, device.write("photo", drafts));
+    let current = standing(&records);
+    assert_eq!(current.input().0.fingerprint(), before);
+    let order: Vec<(&str, Shows)> =
+        current.photos().iter().map(|one| (one.line.as_str(), one.shows)).collect();
+    assert_eq!(order, [("1", Shows::Start), ("1", Shows::Visit), ("10", Shows::Start)]);
+    let forgotten = forget(&records, &Whom::Person("reader A".into()), "a former reader");
+    add_all(&mut records, device.write("erase", forgotten.drafts));
+    add_all(&mut records, forgotten.blank);
+    assert_eq!(standing(&records).photos().len(), 2);
+    assert!(records.revisions().filter_map(bytes_of).all(|sha256| sha256 != seen.sha256));
+    assert_eq!(standing(&records).input().0.visits[0].reader, "a former reader");
+}
+
 /// Blanked contents can't be guessed at: equal records have unequal hashes.
 #[test]
 fn equal_records_have_unequal_hashes() {
@@ -403,14 +448,14 @@ fn what_a_newer_version_wrote_is_kept_unread() {
     let mut newer = Draft {
         record: None,
         parents: BTreeSet::new(),
-        kind: Kind("photo".into()),
+        kind: Kind("weather".into()),
         version: 1,
         payload: Some(json!({ "of": "line 1" })),
     };
-    let photo = newer.clone();
+    let weather = newer.clone();
     newer.kind = Kind("visit".into());
     newer.version = 99;
-    add_all(&mut records, device.write("invent", vec![photo, newer]));
+    add_all(&mut records, device.write("invent", vec![weather, newer]));
     let current = standing(&records);
     assert_eq!(current.newer.values().sum::<usize>(), 2);
     let (input, _) = current.input();

@@ -9,7 +9,7 @@ use std::io::Write;
 use std::path::Path;
 use tautline_store::{Cursor, Keep as _};
 use tautline_survey::message::Message;
-use tautline_survey::revision::{header, line};
+use tautline_survey::revision::{header, line, photo_line};
 use tautline_words::Words;
 
 /// How many revisions are held at once.
@@ -25,7 +25,7 @@ pub(super) fn backup(asked: &ArgMatches, words: &Words) -> Done {
     Ok(Exit::Well)
 }
 
-/// Everything, one line a revision, records that this version doesn't know among them.
+/// Everything, one line a revision, records that this version doesn't know among them, then one line a photo.
 pub(crate) fn full(asked: &ArgMatches, words: &Words) -> Done {
     let notebook = Notebook::of(asked, words)?;
     let to = text(asked, "to");
@@ -47,6 +47,11 @@ pub(crate) fn full(asked: &ArgMatches, words: &Words) -> Done {
             writeln!(out, "{}", line(revision)).map_err(unwritten)?;
         }
         cursor = upto;
+    }
+    for photo in notebook.said(notebook.keep.photos())?.iter().filter(|photo| photo.is_here) {
+        if let Some(bytes) = notebook.said(notebook.keep.photo(&photo.sha256))? {
+            writeln!(out, "{}", photo_line(&photo.sha256, &bytes)).map_err(unwritten)?;
+        }
     }
     out.flush().map_err(unwritten)?;
     show::aside(&words.word("export-full-said"));

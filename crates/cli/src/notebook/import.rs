@@ -6,6 +6,7 @@ use crate::exit::Exit;
 use crate::here::Here;
 use crate::{inputs, show};
 use clap::ArgMatches;
+use std::collections::BTreeSet;
 use tautline_exchange::Source;
 use tautline_store::Keep as _;
 use tautline_survey::check::check;
@@ -13,7 +14,7 @@ use tautline_survey::finding::{Finding, Place};
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_survey::notebook::gather::gather;
-use tautline_survey::revision::{FORMAT, Header, LineError, Revision, read_line};
+use tautline_survey::revision::{FORMAT, Header, Held, LineError, Revision, read_held};
 use tautline_words::Words;
 
 /// How every SQLite file begins.
@@ -26,9 +27,10 @@ pub(super) fn import(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done
     let mut notebook = Notebook::open_or_begin(file(asked), words)?;
     let mut findings = Vec::new();
     for copy in &copies {
-        let revisions = revisions(copy, &mut findings, words)?;
-        let appended = notebook.keep.append(&revisions);
+        let found = held(copy, &mut findings, words)?;
+        let appended = notebook.keep.append(&found.revisions);
         show::joined(&copy.name, notebook.said(appended)?, words);
+        photos(&mut notebook, copy, found, words)?;
     }
     if sheets.is_empty() {
         findings.extend(notebook.current()?.findings());
@@ -69,28 +71,72 @@ fn is_copy(bytes: &[u8]) -> bool {
         || (start.starts_with(b"{") && start.windows(FORMAT.len()).any(|part| part == FORMAT.as_bytes()))
 }
 
-/// The revisions of another notebook. Lines that aren't whole are named, the others are taken.
-fn revisions(copy: &Source, findings: &mut Vec<Finding>, words: &Words) -> Result<Vec<Revision>, Refused> {
+/// What another notebook holds.
+#[derive(Default)]
+struct Found {
+    revisions: Vec<Revision>,
+    /// The bytes of photos, under their hash; of a notebook's own file, they are read one by one when they are wanted.
+    photos: Vec<(String, Option<Vec<u8>>)>,
+}
+
+/// Takes in the photos that this notebook lacks, now that the revisions that name them are there. Such as are erased
+/// here, or that nothing names, stay out.
+fn photos(notebook: &mut Notebook, copy: &Source, found: Found, words: &Words) -> Result<(), Refused> {
+    let lacking: BTreeSet<String> = notebook
+        .said(notebook.keep.photos())?
+        .into_iter()
+        .filter(|photo| !photo.is_here)
+        .map(|photo| photo.sha256)
+        .collect();
+    let wanted: Vec<_> = found.photos.into_iter().filter(|(sha256, _)| lacking.contains(sha256)).collect();
+    let other = if wanted.iter().any(|(_, bytes)| bytes.is_none()) {
+        Some(Notebook::open(&copy.name, words)?)
+    } else {
+        None
+    };
+    let mut came = 0_usize;
+    for (sha256, bytes) in wanted {
+        let bytes = match (bytes, &other) {
+            (None, Some(other)) => other.said(other.keep.photo(&sha256))?,
+            (bytes, _) => bytes,
+        };
+        if let Some(bytes) = bytes {
+            let put = notebook.keep.put_photo(&sha256, &bytes);
+            notebook.said(put)?;
+            came += 1;
+        }
+    }
+    if came > 0 {
+        show::line(&words.say(&Message::new("photos-joined").with("photos", came)));
+    }
+    Ok(())
+}
+
+/// What another notebook holds. Lines that aren't whole are named, the others are taken.
+fn held(copy: &Source, findings: &mut Vec<Finding>, words: &Words) -> Result<Found, Refused> {
     if copy.bytes.starts_with(SQLITE) {
         let other = Notebook::open(&copy.name, words)?;
-        return other.all();
+        let named = other.said(other.keep.photos())?;
+        let photos = named.into_iter().filter(|one| one.is_here).map(|one| (one.sha256, None)).collect();
+        return Ok(Found { revisions: other.all()?, photos });
     }
     let text = String::from_utf8_lossy(&copy.bytes);
     let mut lines = (1..).zip(text.lines()).filter(|(_, line)| !line.trim().is_empty());
     let header = lines.next().map_or("", |(_, line)| line);
     Header::read(header)
         .map_err(|error| (words.say(&said(error).with("file", copy.name.as_str())), Exit::File))?;
-    let mut revisions = Vec::new();
+    let mut found = Found::default();
     for (row, line) in lines {
-        match read_line(line) {
-            Ok(revision) => revisions.push(revision),
+        match read_held(line) {
+            Ok(Held::Revision(revision)) => found.revisions.push(*revision),
+            Ok(Held::Photo { sha256, bytes }) => found.photos.push((sha256, Some(bytes))),
             Err(error) => {
                 let place = Place { file: copy.name.clone(), row, column: None, character: None };
                 findings.push(Finding::must_settle(said(error).with("file", copy.name.as_str())).at(place));
             }
         }
     }
-    Ok(revisions)
+    Ok(found)
 }
 
 fn said(error: LineError) -> Message {
@@ -98,6 +144,7 @@ fn said(error: LineError) -> Message {
         LineError::NotANotebook => Message::new("lines-not-a-notebook"),
         LineError::Newer(version) => Message::new("lines-newer").with("version", u64::from(version)),
         LineError::NotUnderstood => Message::new("line-not-a-revision"),
+        LineError::OtherBytes => Message::new("photo-other-bytes"),
         LineError::Revision(error) => Message::new(error.code()),
     }
 }

@@ -2,6 +2,7 @@
 
 mod about;
 mod lines;
+mod photos;
 mod sync;
 
 use crate::fault::Fault;
@@ -11,11 +12,13 @@ use axum::Router;
 use axum::extract::DefaultBodyLimit;
 use axum::http::StatusCode;
 use tautline_survey::message::Message;
+use tautline_survey::photo::LONGEST as LONGEST_PHOTO;
 use tautline_survey::sync::LONGEST;
 use utoipa_axum::router::OpenApiRouter;
 use utoipa_axum::routes;
 
 pub(crate) use about::{Health, Versions};
+pub(crate) use photos::Lacking;
 
 /// At most so many bytes are read of one request: the longest revision, and what else a message holds.
 pub(crate) const LONGEST_BODY: usize = LONGEST + (4 << 20);
@@ -29,7 +32,13 @@ pub(crate) struct Desk {
 
 /// The interface with its description.
 pub(crate) fn routes() -> OpenApiRouter<Desk> {
+    // a photo is let in up to its own length, whatever the others are
+    let photos = OpenApiRouter::new()
+        .routes(routes!(photos::photo, photos::put_photo))
+        .layer(DefaultBodyLimit::max(LONGEST_PHOTO));
     OpenApiRouter::new()
+        .merge(photos)
+        .routes(routes!(photos::lacking))
         .routes(routes!(sync::sync))
         .routes(routes!(lines::revisions))
         .routes(routes!(about::health))

@@ -6,5 +6,6 @@ mod common;
 mod described;
 mod door;
 mod full;
+mod photos;
 mod share;
 mod sync;

@@ -8,15 +8,16 @@ use std::path::Path;
 use std::time::Duration;
 
 /// The steps of the schema, in order. A step that has shipped is never edited; a change is a further step.
-const STEPS: [&str; 4] = [
+const STEPS: [&str; 5] = [
     include_str!("steps/0001_revisions.sql"),
     include_str!("steps/0002_devices.sql"),
     include_str!("steps/0003_batches.sql"),
     include_str!("steps/0004_paired.sql"),
+    include_str!("steps/0005_photos.sql"),
 ];
 
 /// The version of the schema that this version writes.
-pub const SCHEMA_VERSION: u32 = 4;
+pub const SCHEMA_VERSION: u32 = 5;
 const _: () = assert!(STEPS.len() == SCHEMA_VERSION as usize);
 
 /// What marks a file as a notebook: “taut” in ASCII, in SQLite's field for it.

@@ -2,6 +2,7 @@
 
 mod file;
 mod paired;
+mod photos;
 mod rows;
 
 #[cfg(test)]
@@ -10,7 +11,7 @@ mod tests;
 pub use file::SCHEMA_VERSION;
 pub use paired::Paired;
 
-use crate::keep::{Appended, Cursor, Keep, KeepError};
+use crate::keep::{Appended, Cursor, Keep, KeepError, Named};
 use rows::{entries, fault, revisions};
 use rusqlite::{Connection, OpenFlags, OptionalExtension as _, TransactionBehavior, params};
 use std::path::Path;
@@ -156,6 +157,9 @@ impl Keep for Sqlite {
             appended.count(added);
         }
         writer.end(&transaction).map_err(|error| fault(&error))?;
+        if appended.erased > 0 {
+            photos::let_go(&transaction).map_err(|error| fault(&error))?;
+        }
         // with synchronous = FULL the log is synced before this returns
         transaction.commit().map_err(|error| fault(&error))?;
         if appended.erased > 0 {
@@ -208,6 +212,22 @@ impl Keep for Sqlite {
         self.connection
             .query_row("SELECT coalesce(max(counter), 0) FROM revision", [], |row| row.get(0))
             .map_err(|error| fault(&error))
+    }
+
+    fn put_photo(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), KeepError> {
+        photos::put(&self.connection, sha256, bytes)
+    }
+
+    fn photo(&self, sha256: &str) -> Result<Option<Vec<u8>>, KeepError> {
+        photos::get(&self.connection, sha256)
+    }
+
+    fn photos(&self) -> Result<Vec<Named>, KeepError> {
+        photos::all(&self.connection)
+    }
+
+    fn has_photo(&self, sha256: &str) -> Result<bool, KeepError> {
+        photos::has(&self.connection, sha256)
     }
 }
 

@@ -4,6 +4,7 @@ use super::*;
 use crate::conformance::{Invented, conformance};
 use crate::memory::Memory;
 use proptest::prelude::*;
+use tautline_survey::canonical::sha256_hex;
 
 fn folder() -> tempfile::TempDir {
     tempfile::tempdir().unwrap()
@@ -75,7 +76,8 @@ fn older_notebooks_are_brought_up_to_date_with_what_they_hold() {
     old.execute_batch(include_str!("steps/0001_revisions.sql")).unwrap();
     old.pragma_update(None, "application_id", file::APPLICATION).unwrap();
     old.pragma_update(None, "user_version", 1).unwrap();
-    for revision in [&first, &second] {
+    let photo = Invented::device(3).photo(None, &[], b"invented");
+    for revision in [&first, &second, &photo] {
         let head = revision.head();
         let row = params![
             head.id.to_string(),
@@ -94,15 +96,19 @@ fn older_notebooks_are_brought_up_to_date_with_what_they_hold() {
     }
     drop(old);
     let mut now = Sqlite::open(&path).unwrap();
-    assert_eq!(now.heads().unwrap(), std::slice::from_ref(&second));
+    assert_eq!(now.heads().unwrap(), [second, photo]);
+    // photos that came in from a newer device, before this file knew any
+    let named = now.photos().unwrap();
+    assert!(named.len() == 1 && !named[0].is_here);
+    now.put_photo(&named[0].sha256, b"invented").unwrap();
     assert_eq!(now.of_action(first.head().action.id).unwrap(), [first]);
     let device = DeviceId::read("00000000-0000-7000-8000-000000000001").unwrap();
     assert_eq!(now.device("tablet", device).unwrap(), device);
     // what was there is one batch with a mark of its own, and the log goes on from it
     let end = now.end().unwrap().unwrap();
-    assert_eq!((end.at, now.place(Cursor(1)).unwrap().unwrap().mark), (2, end.mark.clone()));
+    assert_eq!((end.at, now.place(Cursor(1)).unwrap().unwrap().mark), (3, end.mark.clone()));
     now.append(&[Invented::device(2).revision(None, &[], "third")]).unwrap();
-    assert_eq!(now.place(Cursor(2)).unwrap(), Some(end.clone()));
+    assert_eq!(now.place(Cursor(3)).unwrap(), Some(end.clone()));
     assert_ne!(now.end().unwrap(), Some(end));
 }
 
@@ -122,7 +128,7 @@ fn the_steps_lead_to_one_schema() {
     old.pragma_update(None, "user_version", 1).unwrap();
     file::prepare(&mut old).unwrap();
     assert_eq!(schema(&fresh), schema(&old));
-    assert_eq!(schema(&fresh).len(), 8);
+    assert_eq!(schema(&fresh).len(), 10);
 }
 
 #[test]
@@ -179,13 +185,16 @@ fn a_backup_is_whole_and_takes_no_other_file_s_place() {
     let folder = folder();
     let (path, to) = (folder.path().join("notes.tautline"), folder.path().join("copy.tautline"));
     let mut device = Invented::device(1);
-    let batch: Vec<Revision> =
+    let mut batch: Vec<Revision> =
         (0..300).map(|number| device.revision(None, &[], &number.to_string())).collect();
+    batch.push(device.photo(None, &[], b"invented"));
     let mut keep = Sqlite::open_or_begin(&path).unwrap();
     keep.append(&batch).unwrap();
+    keep.put_photo(&sha256_hex(b"invented"), b"invented").unwrap();
     // the notebook is still open, its last rows in the log beside the file
     keep.back_up(&to).unwrap();
     assert_eq!(Sqlite::open(&to).unwrap().heads().unwrap(), batch);
+    assert_eq!(Sqlite::open(&to).unwrap().photo(&sha256_hex(b"invented")).unwrap().unwrap(), b"invented");
     assert_eq!(keep.back_up(&to), Err(KeepError::Taken));
     assert_eq!(keep.back_up(&folder.path().join("no/such/folder")), Err(KeepError::NotThere));
 }
@@ -207,6 +216,14 @@ fn what_is_blanked_is_gone_from_the_disk() {
     };
     assert!(holds());
     keep.append(&[named.erased()]).unwrap();
+    assert!(!holds());
+    // the bytes of a photo go with the last revision that names them
+    let bytes = b"Invented Person Number One".repeat(3000);
+    let photo = device.photo(None, &[], &bytes);
+    keep.append(std::slice::from_ref(&photo)).unwrap();
+    keep.put_photo(&sha256_hex(&bytes), &bytes).unwrap();
+    assert!(holds());
+    keep.append(&[photo.erased()]).unwrap();
     assert!(!holds());
 }
 
@@ -277,4 +294,17 @@ proptest! {
         prop_assert_eq!(sorted(memory.heads().unwrap()), sorted(file.heads().unwrap()));
         prop_assert_eq!(memory.since(Cursor::START, 100).unwrap(), file.since(Cursor::START, 100).unwrap());
     }
+}
+
+/// Bytes that the disk has changed are named as damage, not shown as the photo.
+#[test]
+fn a_photo_that_the_disk_has_changed_is_named() {
+    let folder = folder();
+    let mut keep = Sqlite::open_or_begin(&folder.path().join("notes.tautline")).unwrap();
+    let photo = Invented::device(1).photo(None, &[], b"invented");
+    keep.append(&[photo]).unwrap();
+    let sha256 = sha256_hex(b"invented");
+    keep.put_photo(&sha256, b"invented").unwrap();
+    keep.connection.execute("UPDATE photo SET bytes = ?1", params![b"inventeD"]).unwrap();
+    assert!(matches!(keep.photo(&sha256), Err(KeepError::Damaged(_))));
 }

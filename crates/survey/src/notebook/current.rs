@@ -6,6 +6,7 @@ use crate::assess::{SiteGoal, natural_order};
 use crate::finding::Finding;
 use crate::input::Input;
 use crate::message::{Message, Value};
+use crate::photo::Photo;
 use crate::protocol::Protocol;
 use crate::revision::{Content, RecordId, Revision, RevisionId};
 use serde::de::IgnoredAny;
@@ -151,7 +152,7 @@ impl Current {
                 Payload::Goal(goal) => goals.push(goal),
                 Payload::Settlement(word) => input.settlements.push(*word),
                 // kept beside the figures; none of them moves one
-                Payload::Objective(_) | Payload::Trigger(_) | Payload::Decision(_) => {}
+                Payload::Objective(_) | Payload::Trigger(_) | Payload::Decision(_) | Payload::Photo(_) => {}
                 Payload::Import(files) => {
                     for file in files {
                         if !input.files.contains(&file) {
@@ -187,6 +188,26 @@ impl Current {
                 _ => None,
             })
             .collect()
+    }
+
+    /// The photos that stand, in the order of sites, lines, what they show, and days.
+    pub fn photos(&self) -> Vec<&Photo> {
+        let mut photos: Vec<&Photo> = self
+            .standing
+            .values()
+            .filter_map(|standing| match &standing.payload {
+                Payload::Photo(photo) => Some(&**photo),
+                _ => None,
+            })
+            .collect();
+        let order = |photo: &&Photo| (photo.shows, photo.date, photo.time.clone(), photo.sha256.clone());
+        photos.sort_by(|a, b| {
+            a.site
+                .cmp(&b.site)
+                .then_with(|| natural_order(&a.line, &b.line))
+                .then_with(|| order(a).cmp(&order(b)))
+        });
+        photos
     }
 
     /// What a person should know of the notebook before using what stands in it.

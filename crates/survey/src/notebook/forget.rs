@@ -69,9 +69,16 @@ pub fn forget(records: &Records, whom: &Whom, instead: &str) -> Forgotten {
     forgotten
 }
 
-/// A record of the site itself: its plan, its strata, its visits, its goals.
+/// A record of the site itself: its plan, its strata, its visits, its goals, its photos. A photo on which a person can be
+/// seen, or whose caption names them, is theirs: no other name under it takes them off it.
 fn is_of(payload: &Value, whom: &Whom) -> bool {
-    matches!(whom, Whom::Site(site) if payload["site"].as_str() == Some(site))
+    match whom {
+        Whom::Site(site) => payload["site"].as_str() == Some(site),
+        Whom::Person(person) => {
+            payload["sha256"].is_string()
+                && (names(&payload["people"], person) || names(&payload["caption"], person))
+        }
+    }
 }
 
 /// Whether a name stands anywhere in a value.

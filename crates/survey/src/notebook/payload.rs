@@ -6,6 +6,7 @@ use crate::finding::Place;
 use crate::goal::{Relation, Subject, Wanted};
 use crate::input::SourceFile;
 use crate::message::{Message, Value as Said};
+use crate::photo::{self, Photo};
 use crate::place::{LinePlace, Site};
 use crate::plan::{PlannedLine, Stratum};
 use crate::plants::PlantList;
@@ -40,6 +41,8 @@ pub enum Payload {
     Goal(SiteGoal),
     /// A person's word on a finding.
     Settlement(Box<Settlement>),
+    /// A photo.
+    Photo(Box<Photo>),
     /// The files of an import.
     Import(Vec<SourceFile>),
     /// An objective.
@@ -64,6 +67,7 @@ pub struct Kinds {
     protocol: Protocol,
     goal: SiteGoal,
     settlement: Settlement,
+    photo: Photo,
     import: Vec<SourceFile>,
     objective: Objective,
     trigger: Trigger,
@@ -116,6 +120,7 @@ impl Payload {
             "protocol" => typed(revision).map(Self::Protocol),
             "goal" => typed(revision).map(Self::Goal),
             "settlement" => typed(revision).map(Self::Settlement),
+            photo::KIND => typed(revision).map(Self::Photo),
             "import" => typed(revision).map(Self::Import),
             "objective" => typed(revision).map(Self::Objective),
             "trigger" => typed(revision).map(Self::Trigger),
@@ -136,6 +141,7 @@ impl Payload {
             Self::Protocol(_) => "protocol",
             Self::Goal(_) => "goal",
             Self::Settlement(_) => "settlement",
+            Self::Photo(_) => photo::KIND,
             Self::Import(_) => "import",
             Self::Objective(_) => "objective",
             Self::Trigger(_) => "trigger",
@@ -163,6 +169,7 @@ impl Payload {
             Self::Protocol(protocol) => serde_json::to_value(protocol),
             Self::Goal(goal) => serde_json::to_value(goal),
             Self::Settlement(settlement) => serde_json::to_value(settlement),
+            Self::Photo(photo) => serde_json::to_value(photo),
             Self::Import(files) => serde_json::to_value(files),
             Self::Objective(objective) => serde_json::to_value(objective),
             Self::Trigger(trigger) => serde_json::to_value(trigger),
@@ -217,6 +224,10 @@ impl Payload {
                 word.file.clone(),
                 word.row.map_or_else(String::new, |row| row.to_string()),
             ],
+            Self::Photo(photo) => {
+                let (site, line) = (photo.site.clone(), photo.line.clone());
+                vec![site, line, photo.shows.word().to_owned(), photo.sha256.clone()]
+            }
             Self::Import(files) => files.iter().map(|file| file.sha256.clone()).collect(),
             Self::Objective(one) => vec![one.site.clone(), one.name.clone()],
             Self::Trigger(one) => vec![one.site.clone(), one.name.clone()],
@@ -258,6 +269,10 @@ impl Payload {
             Self::Decision(one) => Message::new("record-decision")
                 .with("site", one.site.as_str())
                 .with("date", one.date.map_or_else(String::new, |date| date.to_string())),
+            Self::Photo(photo) => match photo.line.as_str() {
+                "" => Message::new("record-photo-site").with("site", photo.site.as_str()),
+                line => of_line("record-photo", &photo.site, line),
+            },
             Self::Import(files) => Message::new("record-import")
                 .with("files", Said::List(files.iter().map(|file| Said::Text(file.name.clone())).collect())),
         }

@@ -11,7 +11,9 @@ mod lines;
 mod stamp;
 
 pub use id::{ActionId, DeviceId, RecordId, RevisionId};
-pub use lines::{FORMAT, Header, Line, LineError, VERSION, header, line, read_line};
+pub use lines::{
+    FORMAT, Header, Held, Line, LineError, PhotoLine, VERSION, header, line, photo_line, read_held, read_line,
+};
 pub use stamp::Stamp;
 
 use crate::canonical;

@@ -209,6 +209,7 @@ impl Lines {
 pub(super) const fn code(why: LineError) -> &'static str {
     match why {
         LineError::NotANotebook | LineError::Newer(_) | LineError::NotUnderstood => "line-not-a-revision",
+        LineError::OtherBytes => "photo-other-bytes",
         LineError::Revision(error) => error.code(),
     }
 }

@@ -14,6 +14,8 @@ record-trigger = the trigger { $name }
 record-decision = a decision on { $site } of { $date }
 record-goal = a goal for every site
 record-goal-site = a goal for { $site }
+record-photo = a photo of { $site }, line { $line }
+record-photo-site = a photo of { $site }
 record-settlement = a word on findings of the kind “{ $code }”
 record-import = the import of { $files }
 record-unread = a record
@@ -171,6 +173,15 @@ notebook-damaged = { $file } is damaged ({ $why }) and was not used. Go back to 
 notebook-full = The disk is full, so nothing of this was written to { $file }. All that was written before is there.
 notebook-busy = Another program is writing to { $file }; try again in a moment.
 notebook-read-only = { $file } can't be written to.
+photo-other-bytes = These bytes are not those of the photo's own hash, so they were not kept. Send the photo again.
+photos-joined = { $photos ->
+    [one] The bytes of one photo came with it.
+   *[other] The bytes of { $photos } photos came with it.
+}
+photo-not-here = The bytes of this photo aren't in { $file } yet. The device that took it sends them when it next meets this notebook.
+photo-not-a-hash = “{ $found }” names no photo: a photo is named by the 64 lower-case hexadecimal digits of its SHA-256.
+photo-not-named = No photo of { $file } has these bytes, or it was taken back or erased, so they were not kept.
+photo-too-long = This photo is longer than { $most } MB, the most that is kept of one. Make it smaller.
 notebook-not-whole = A revision (…{ $revision }) isn't what its hash says, so nothing was written to { $file }.
 notebook-system = { $file } could not be used: { $why }.
 lines-not-a-notebook = { $file } does not begin as a notebook does.

@@ -270,3 +270,46 @@ fn objectives_triggers_and_decisions() {
     assert!(said(at, &["ledger", "show", "--notebook", "other.tautline"], 0).contains("rest in 2029"));
     said(at, &[&objective[..6], &["--false-alarm", "lots"], &book[..]].concat(), 2);
 }
+
+/// A JPEG of 4 by 3 pixels without any, which is all that is looked at here: SOI, SOF0, SOS, EOI (ISO/IEC 10918-1, annex B).
+const PHOTO: &[u8] = b"\xFF\xD8\xFF\xC0\x00\x0B\x08\x00\x03\x00\x04\x01\x01\x11\x00\xFF\xDA\x00\x08\x01\x01\x00\x00\x3F\x00\x37\xFF\xD9";
+
+#[test]
+fn photos_go_in_come_out_and_travel_with_every_copy() {
+    let folder = folder();
+    let at = folder.path();
+    sheet(at, "a.csv", 18);
+    said(at, &["import", "a.csv", "--notebook", "n.tautline"], 0);
+    std::fs::write(at.join("zero.jpg"), PHOTO).unwrap();
+    std::fs::write(at.join("no.jpg"), "no photo").unwrap();
+    let add = |files: &[&str], more: &[&str], status| {
+        said(at, &[&["photo", "add"], files, &["--notebook", "n.tautline"], more].concat(), status)
+    };
+    let line = ["--line", "1", "--at", "start", "--date", "2026-06-09", "--person", "reader A"];
+    assert!(add(&["zero.jpg"], &line, 0).contains("from the zero, 2026-06-09, without a place"));
+    assert!(add(&["zero.jpg"], &line, 0).contains("No photo is new"));
+    // none of several goes in where one can't
+    add(&["zero.jpg", "no.jpg"], &["--at", "opening"], 4);
+    assert!(add(&["zero.jpg"], &["--line", "9", "--at", "end"], 2).contains("1, 2"));
+    let list = |notebook: &str| said(at, &["photo", "list", "--notebook", notebook], 0);
+    assert_eq!(list("n.tautline").matches("4 × 3").count(), 1);
+    // as a backup, as lines of JSON, and joined with another notebook
+    said(at, &["backup", "b.tautline", "--notebook", "n.tautline"], 0);
+    std::fs::write(at.join("n.jsonl"), said(at, &["export", "--json", "--notebook", "n.tautline"], 0))
+        .unwrap();
+    for (copy, into) in [("b.tautline", "c.tautline"), ("n.jsonl", "d.tautline")] {
+        assert!(said(at, &["import", copy, "--notebook", into], 0).contains("one photo"));
+        let out = format!("out-{into}");
+        said(at, &["photo", "out", &out, "--notebook", into], 0);
+        let files: Vec<_> =
+            std::fs::read_dir(at.join(out)).unwrap().map(|file| file.unwrap().path()).collect();
+        assert_eq!(files.len(), 1);
+        assert!(files[0].to_string_lossy().contains("Invented_1_start_2026-06-09_"), "{files:?}");
+        assert_eq!(std::fs::read(&files[0]).unwrap(), PHOTO);
+    }
+    // the person who can be seen on it is forgotten, and the bytes with them; an old copy brings nothing back
+    said(at, &["erase", "--person", "reader A", "--notebook", "n.tautline", "--yes"], 0);
+    said(at, &["import", "n.jsonl", "--notebook", "n.tautline"], 0);
+    assert!(list("n.tautline").contains("No photo"));
+    assert!(!std::fs::read(at.join("n.tautline")).unwrap().windows(PHOTO.len()).any(|part| part == PHOTO));
+}

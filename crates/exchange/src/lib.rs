@@ -26,6 +26,7 @@ pub mod geojson;
 pub mod headings;
 pub mod laid;
 pub mod limits;
+pub mod photo;
 pub mod practice;
 pub mod protocol;
 pub mod sheet;

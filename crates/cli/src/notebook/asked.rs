@@ -62,5 +62,5 @@ pub(crate) fn commands(words: &Words) -> Vec<Command> {
     let backup = sub("backup", "help-backup")
         .arg(Arg::new("to").value_name("TO").help(words.word("help-backup-to")).required(true));
     let ledger = super::ledger::command(words, sub);
-    vec![import, history, settle, restore, erase, devices, backup, ledger]
+    vec![import, history, settle, restore, erase, super::photo::command(words), devices, backup, ledger]
 }

@@ -7,6 +7,7 @@ mod erase;
 mod history;
 mod import;
 mod ledger;
+mod photo;
 mod right;
 
 #[cfg(test)]
@@ -43,6 +44,7 @@ pub(crate) fn run(name: &str, asked: &ArgMatches, words: &Words, here: &mut Here
         "settle" => right::settle(asked, words, here),
         "restore" => right::restore(asked, words, here),
         "devices" => devices::devices(asked, words),
+        "photo" => photo::run(asked, words, here),
         "erase" => erase::erase(asked, words, here),
         "ledger" => ledger::run(asked, words, here),
         _ => copies::backup(asked, words),

@@ -24,7 +24,7 @@ pub(crate) use data::{csv_assess, csv_cover, json, json_assess, json_cover};
 pub(crate) use follow::{change, csv_change, json_change, picture_of, picture_told};
 pub(crate) use layout::layout;
 pub(crate) use notebook::{
-    actions, conflicts, devices, findings_too, imported, joined, record_history, records,
+    actions, conflicts, devices, findings_too, imported, joined, photo, photos, record_history, records,
 };
 pub(crate) use plan::{effort, sequential};
 pub(crate) use practice::{practice_class, practice_drill, practice_line, practice_sheets};

@@ -2,7 +2,7 @@
 
 use super::table::Table;
 use super::{QUIET, STRONG, findings, println, title, wrapped};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use tautline_store::{Appended, Paired};
 use tautline_survey::finding::Finding;
 use tautline_survey::message::{Message, Value};
@@ -10,6 +10,7 @@ use tautline_survey::notebook::changes::changes;
 use tautline_survey::notebook::current::{Conflict, written_by};
 use tautline_survey::notebook::gather::Tally;
 use tautline_survey::notebook::payload::{NoPayload, Payload};
+use tautline_survey::photo::{Photo, Spot};
 use tautline_survey::revision::{ActionId, Content, Revision};
 use tautline_words::{Words, visible};
 
@@ -71,6 +72,66 @@ pub(crate) fn records(said: &str, called: &[Message], words: &Words) {
         wrapped(&words.say(&Message::new("records-more").with("records", more)), 2);
     }
     println!();
+}
+
+/// A photo that was added.
+pub(crate) fn photo(file: &str, photo: &Photo, words: &Words) {
+    let said = Message::new("photo-added")
+        .with("file", file)
+        .with("what", Payload::Photo(Box::new(photo.clone())).called())
+        .with("shows", Value::Word(photo.shows.code()))
+        .with("when", when(photo, words))
+        .with("where", place(photo, words));
+    wrapped(&words.say(&said), 0);
+}
+
+/// The photos of a notebook; of some the bytes aren't here.
+pub(crate) fn photos(photos: &[&Photo], lacking: &BTreeSet<String>, words: &Words) {
+    if photos.is_empty() {
+        wrapped(&words.word("photos-none"), 0);
+        return;
+    }
+    let headings = [
+        "column-site",
+        "column-line",
+        "column-shows",
+        "column-date",
+        "column-place",
+        "column-size",
+        "column-caption",
+    ];
+    let mut table = Table::new(&headings.map(|code| words.word(code)));
+    for photo in photos {
+        let size = if lacking.contains(&photo.sha256) {
+            words.word("photo-bytes-lacking")
+        } else {
+            format!("{} × {}", photo.width, photo.height)
+        };
+        table.row(vec![
+            visible(&photo.site).into_owned(),
+            visible(&photo.line).into_owned(),
+            words.word(photo.shows.code()),
+            when(photo, words),
+            place(photo, words),
+            size,
+            visible(&photo.caption).into_owned(),
+        ]);
+    }
+    table.print();
+}
+
+/// The day, and the time where it was kept.
+fn when(photo: &Photo, words: &Words) -> String {
+    let date = photo.date.map_or_else(|| words.word("photo-undated"), |date| date.to_string());
+    if photo.time.is_empty() { date } else { format!("{date} {}", photo.time) }
+}
+
+/// Latitude and longitude to a ten-thousandth of a minute of arc or so.
+fn place(photo: &Photo, words: &Words) -> String {
+    let Some(Spot { latitude, longitude }) = photo.place else { return words.word("photo-no-place") };
+    #[expect(clippy::cast_precision_loss, reason = "180 thousand million fit a float exactly")]
+    let degrees = |part: i64| words.number(part as f64 / 1e9, 6);
+    format!("{} {}", degrees(latitude), degrees(longitude))
 }
 
 /// The devices that were let in, and which of them were shut out again.

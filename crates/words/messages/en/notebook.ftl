@@ -97,6 +97,7 @@ kind-plants = plant list
 kind-protocol = protocols
 kind-goal = goals
 kind-settlement = words on findings
+kind-photo = photos
 kind-import = imports
 done-import = import
 done-settle = settled
@@ -178,6 +179,56 @@ photos-joined = { $photos ->
     [one] The bytes of one photo came with it.
    *[other] The bytes of { $photos } photos came with it.
 }
+photo-no-picture = This is no JPEG, PNG or WebP that can be read. Save it as one of these and add it again.
+help-photo = Photos of lines and visits in a notebook: add, list, hand out
+help-photo-add = Add photos to a notebook: JPEG, PNG or WebP, kept as they are
+help-photo-files = The photos
+help-photo-site = The site; may be left out where the notebook has one
+help-photo-line = The line; may be left out with --at opening or visit
+help-photo-at = What they show: start (from the zero), end (from the far end), visit (something met), opening (the site at large)
+help-photo-date = The day they were taken, where the camera's is wrong or missing
+help-photo-caption = What there is to say of them
+help-photo-person = A person who can be seen on them
+help-photo-without-place = Leave place, bearing and time of day out of the record, and out of the file everything that was written beside the picture but which side is up; the day stays
+help-photo-list = List the photos of a notebook
+help-photo-out = Write the photos of a notebook into a folder
+help-photo-folder = The folder
+column-shows = shows
+column-place = place
+column-size = size
+column-caption = caption
+photo-shows-start = from the zero
+photo-shows-end = from the far end
+photo-shows-visit = met on a visit
+photo-shows-opening = opening view
+photo-undated = without a day
+photo-no-place = without a place
+photo-bytes-lacking = not here yet
+photo-added = { $file }: { $what }, { $shows }, { $when }, { $where }
+photos-none = No photo is in this notebook.
+photos-added = { $photos ->
+    [0] No photo is new to { $file }.
+    [one] One photo was added to { $file }.
+   *[other] { $photos } photos were added to { $file }.
+}{ $known ->
+    [0] { "" }
+    [one] {" "}One was there.
+   *[other] {" "}{ $known } were there.
+}
+photos-whole = They are kept byte for byte, with everything that the camera wrote beside them.
+photos-plain = Place and time of day were not kept. The kept files hold the picture, its colours and which side is up; nothing else that was written beside them. Your own files are as they were.
+photos-out = { $photos ->
+    [one] One photo was written to { $folder }.
+   *[other] { $photos } photos were written to { $folder }.
+}{ $lacking ->
+    [0] { "" }
+    [one] {" "}The bytes of one aren't here yet.
+   *[other] {" "}The bytes of { $lacking } aren't here yet.
+}
+photo-not-taken = { $file }: { $why }
+photo-no-site = “{ $found }” is no site of this notebook. Say which with --site: { $sites }.
+photo-no-line = “{ $found }” is no line of { $site }. Say which with --line: { $lines }.
+photo-no-date = “{ $found }” isn't a day. Write it year first, as 2026-06-09.
 photo-not-here = The bytes of this photo aren't in { $file } yet. The device that took it sends them when it next meets this notebook.
 photo-not-a-hash = “{ $found }” names no photo: a photo is named by the 64 lower-case hexadecimal digits of its SHA-256.
 photo-not-named = No photo of { $file } has these bytes, or it was taken back or erased, so they were not kept.

@@ -145,8 +145,23 @@ sheet-protocol-not-clear = { $site }, línea { $line }: el nombre “{ $found }�
 sheet-cannot-say = { $site }, línea { $line }: “{ $found }” no se puede escribir en una hoja tecleada y se omite.
 
 ## Boundaries
-geojson-not-json = La fila { $row }, carácter { $character } no es JSON. Un lindero es un archivo GeoJSON.
+geojson-not-json = La fila { $row }, carácter { $character } no es JSON.
 geojson-no-features = “{ $found }” no es un polígono, elemento o colección de elementos GeoJSON.
 geojson-buffer = Elemento { $part }: buffer es un número de metros de 0 a 10 000.
 geojson-use = Elemento { $part }: “{ $found }” no es un uso. Lo son “stratum”, “keep out” y “line”.
-geojson-shape = Elemento { $part }: “{ $found }” no se puede leer. Se pueden Polygon, MultiPolygon, LineString y Point, con números como longitud y latitud.
+geojson-shape = Elemento { $part }: “{ $found }” no se puede leer. Se pueden polígonos, líneas y puntos, con números como longitud y latitud.
+boundary-unknown = Esto no es un lindero que se pueda leer. Se pueden GeoJSON, GPX, KML, KMZ, GeoPackage y shapefiles (el .shp con su .prj al lado, o ambos en un .zip).
+boundary-too-large = Esto es más grande de lo que es nunca un lindero (64 MB). Recorte el sitio en el programa del que viene.
+boundary-too-many-corners = Esto tiene más de { $most } esquinas. Recorte el sitio en el programa del que viene.
+boundary-outline-too-long = Elemento { $part }: un contorno de más de { $most } esquinas. Simplifíquelo en el programa del que viene; basta una esquina cada pocos metros.
+boundary-too-deep = Hay elementos unos dentro de otros a más profundidad que en cualquier lindero.
+boundary-not-xml = Fila { $row }, carácter { $character }: esto no es XML bien formado.
+boundary-other-xml = “{ $found }” no es GPX ni KML.
+boundary-no-number = Elemento { $part }, fila { $row }: longitud y latitud no son números.
+boundary-damaged = Este archivo está dañado; lo más probable es que se cortara al copiarlo. Cópielo otra vez.
+boundary-not-geopackage = Esto es una base de datos, pero no un GeoPackage.
+boundary-packed-without = En este archivo comprimido no hay ningún .shp ni ningún .kml.
+boundary-packed-several = En este archivo comprimido hay { $files } shapefiles. Entregue uno a la vez: --boundary para el sitio, --keep-out para caminos y agua.
+boundary-nothing = No contiene nada que se pueda usar.
+boundary-reference = Está en “{ $found }”, que aquí no se conoce. Se conocen grados o UTM en metros en WGS 84, NAD 83 o NAD 27. Guárdelo como WGS 84 en el programa del que viene.
+boundary-no-reference = Nada dice en qué datum está: un shapefile lo dice en un archivo .prj a su lado. Pregunte a quien lo hizo, y dé después --datum WGS84, --datum NAD27 o --datum "NAD27 UTM 12 N". Uno antiguo tomado por uno nuevo puede desviarse hasta 100 m.

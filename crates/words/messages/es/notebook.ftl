@@ -14,6 +14,8 @@ record-trigger = el umbral { $name }
 record-decision = una decisión sobre { $site } del { $date }
 record-goal = una meta para todos los sitios
 record-goal-site = una meta para { $site }
+record-photo = una foto de { $site }, línea { $line }
+record-photo-site = una foto de { $site }
 record-settlement = una palabra sobre hallazgos de la clase “{ $code }”
 record-import = la importación de { $files }
 record-unread = un registro
@@ -95,6 +97,7 @@ kind-plants = lista de plantas
 kind-protocol = protocolos
 kind-goal = metas
 kind-settlement = palabras sobre hallazgos
+kind-photo = fotos
 kind-import = importaciones
 done-import = importado
 done-settle = resuelto
@@ -171,6 +174,65 @@ notebook-damaged = { $file } está dañado ({ $why }) y no se usó. Vuelva a una
 notebook-full = El disco está lleno, así que nada de esto se escribió en { $file }. Todo lo escrito antes está allí.
 notebook-busy = Otro programa está escribiendo en { $file }; inténtelo de nuevo en un momento.
 notebook-read-only = No se puede escribir en { $file }.
+photo-other-bytes = Estos bytes no son los de la huella propia de la foto, así que no se guardaron. Envíe la foto otra vez.
+photos-joined = { $photos ->
+    [one] Con ello vinieron los bytes de una foto.
+   *[other] Con ello vinieron los bytes de { $photos } fotos.
+}
+photo-no-picture = Esto no es un JPEG, PNG o WebP que se pueda leer. Guárdela en uno de esos formatos y agréguela otra vez.
+help-photo = Fotos de líneas y visitas en un cuaderno: agregarlas, listarlas, entregarlas
+help-photo-add = Agregar fotos a un cuaderno: JPEG, PNG o WebP, guardadas como están
+help-photo-files = Las fotos
+help-photo-site = El sitio; se puede omitir si el cuaderno tiene uno solo
+help-photo-line = La línea; se puede omitir con --at opening o visit
+help-photo-at = Qué muestran: start (desde el cero), end (desde el extremo lejano), visit (algo hallado) u opening (el sitio en general)
+help-photo-date = El día en que se tomaron, si el de la cámara está mal o falta
+help-photo-caption = Lo que haya que decir de ellas
+help-photo-person = Una persona que se ve en ellas
+help-photo-without-place = Dejar fuera del registro lugar, rumbo y hora, y fuera del archivo todo lo que se escribió junto a la imagen menos qué lado va arriba; el día se queda
+help-photo-list = Listar las fotos de un cuaderno
+help-photo-out = Escribir las fotos de un cuaderno en una carpeta
+help-photo-folder = La carpeta
+column-shows = muestra
+column-place = lugar
+column-size = tamaño
+column-caption = pie de foto
+photo-shows-start = desde el cero
+photo-shows-end = desde el extremo lejano
+photo-shows-visit = hallado en una visita
+photo-shows-opening = vista general
+photo-undated = sin día
+photo-no-place = sin lugar
+photo-bytes-lacking = aún no está aquí
+photo-added = { $file }: { $what }, { $shows }, { $when }, { $where }
+photos-none = En este cuaderno no hay ninguna foto.
+photos-added = { $photos ->
+    [0] Ninguna foto es nueva para { $file }.
+    [one] Se agregó una foto a { $file }.
+   *[other] Se agregaron { $photos } fotos a { $file }.
+}{ $known ->
+    [0] { "" }
+    [one] {" "}Una ya estaba.
+   *[other] {" "}{ $known } ya estaban.
+}
+photos-whole = Se guardan byte por byte, con todo lo que la cámara escribió junto a ellas.
+photos-plain = No se guardaron ni el lugar ni la hora. Los archivos guardados contienen la imagen, sus colores y qué lado va arriba; nada más de lo que se escribió junto a ella. Los archivos de usted quedan como estaban.
+photos-out = { $photos ->
+    [one] Se escribió una foto en { $folder }.
+   *[other] Se escribieron { $photos } fotos en { $folder }.
+}{ $lacking ->
+    [0] { "" }
+    [one] {" "}Los bytes de una aún no están aquí.
+   *[other] {" "}Los bytes de { $lacking } aún no están aquí.
+}
+photo-not-taken = { $file }: { $why }
+photo-no-site = “{ $found }” no es un sitio de este cuaderno. Diga cuál con --site: { $sites }.
+photo-no-line = “{ $found }” no es una línea de { $site }. Diga cuál con --line: { $lines }.
+photo-no-date = “{ $found }” no es un día. Escriba primero el año, como 2026-06-09.
+photo-not-here = Los bytes de esta foto aún no están en { $file }. El dispositivo que la tomó los envía cuando encuentre otra vez este cuaderno.
+photo-not-a-hash = “{ $found }” no nombra ninguna foto: a una foto la nombran las 64 cifras hexadecimales, en minúsculas, de su SHA-256.
+photo-not-named = Ninguna foto de { $file } tiene estos bytes, o fue retirada o borrada, así que no se guardaron.
+photo-too-long = Esta foto pasa de { $most } MB, lo más que se guarda de una. Hágala más pequeña.
 notebook-not-whole = Una revisión (…{ $revision }) no es lo que dice su huella, así que no se escribió nada en { $file }.
 notebook-system = No se pudo usar { $file }: { $why }.
 lines-not-a-notebook = { $file } no empieza como un cuaderno.

@@ -30,7 +30,7 @@ help-sequential-lines = Primera y última mirada, como “5 to 30”, o “6 to 
 help-sequential-confidence = Confianza de todo el plan en por ciento (90)
 help-sequential = El plan secuencial con que se leyeron estas líneas, como “5 to 30”; las líneas se toman en el orden de sus nombres
 help-batch = Líneas que se leen antes de la mirada siguiente de un plan secuencial; la caminata se ordena solo dentro de una tanda
-help-walk-from = Dónde empieza la caminata, como “42.3,-113.7”
+help-walk-from = Dónde empieza la caminata, como “42.3,-113.7” o “12 N 278494 4687150”
 help-plan-packet = Trazar líneas y hacer el paquete que lleva una cuadrilla, como una página para imprimir
 help-packet-plants = Tablas con las plantas que se pueden encontrar
 help-packet-permissions = Tablas de líneas que dicen quién dio permiso para entrar, y hasta cuándo
@@ -43,7 +43,11 @@ help-benchmark-key = Solo aquellos cuyo nombre o plantas contengan esto
 help-benchmark-protocol = El protocolo con que lee: un archivo, o el nombre de uno que viene con tautline
 help-benchmark-scale = El terreno del que habla: stand (un matorral, lo normal), nest (alrededor de un nido) o landscape (un paisaje)
 help-benchmark-own = Sus propios números, en un archivo como el que muestra docs/plan.md
-help-boundary = El lindero del sitio: GeoJSON con sus estratos, lo que se evita, y las líneas que se quedan
+help-boundary = El lindero del sitio con sus estratos: GeoJSON, GPX, KML, KMZ, GeoPackage o un shapefile (.shp con su .prj, o .zip)
+help-keep-out = Lo que se evita, como “roads.kml, 15 m”: un archivo y a qué distancia mantenerse; se puede repetir
+help-there = Líneas que ya están ahí y se quedan; se puede repetir
+help-stratum-from = El campo en que está el nombre de un estrato (stratum)
+help-datum = El datum de los archivos que no nombran ninguno, y de --from: WGS84, NAD83, NAD27 o “NAD27 UTM 12 N”
 help-lines = Líneas por trazar; parcelas, si se da --spokes
 help-length = Longitud de cada línea, como “50 m” o “100 ft”
 help-reserve = Líneas de reserva, en orden, para las que no se puedan leer (la mitad que líneas)
@@ -62,14 +66,23 @@ help-into = Escribir lines.csv, layout.gpx y layout.geojson en esta carpeta
 ## Refusals
 boundary-refused = { $file }: { $why }
 boundary-no-area = No hay superficie en la que quepan líneas.
-boundary-not-on-earth = Elemento { $part }: longitud { $longitude }, latitud { $latitude } no es un lugar de la tierra. GeoJSON escribe primero la longitud.
+boundary-not-on-earth = Elemento { $part }: { $longitude }, { $latitude } no es un lugar de la tierra. En grados se escribe primero la longitud; en UTM, la coordenada este.
 boundary-too-few-points = Elemento { $part }: un anillo cerca de longitud { $longitude }, latitud { $latitude } tiene menos de tres esquinas.
 boundary-ring-no-area = Elemento { $part }: un anillo cerca de longitud { $longitude }, latitud { $latitude } está sobre una recta.
-boundary-meets-itself = Elemento { $part }: el contorno se toca a sí mismo en el lado que empieza en longitud { $longitude }, latitud { $latitude }.
+boundary-meets-itself = Elemento { $part }: el contorno se toca a sí mismo en el lado que empieza en longitud { $longitude }, latitud { $latitude }, de un modo que no se puede separar.
 boundary-too-far = Elemento { $part }: longitud { $longitude }, latitud { $latitude } está a más de 500 km del centro del sitio.
 boundary-line = Elemento { $part }: una línea que se queda es un LineString de dos puntos.
 boundary-stratum = Elemento { $part }: un estrato es un Polygon o MultiPolygon.
-boundary-closed = { $file }, elemento { $part }: se cerró un contorno que quedaba abierto.
+boundary-closed = { $file }, elemento { $part }: se cerró un contorno que quedaba abierto, a lo largo de { $metres } m.
+boundary-cut-apart = { $file }, elemento { $part }: el contorno se cruza o se toca a sí mismo, primero en el lado que empieza en longitud { $longitude }, latitud { $latitude }. Se separó allí y forma { $polygons ->
+    [one] un polígono
+   *[other] { $polygons } polígonos
+}; lo que rodea dos veces queda fuera. Mire el mapa.
+boundary-left-out = { $file }, elemento { $part }: una marca sin uso quedó fuera.
+boundary-old-datum = Elemento { $part }: NAD 27 fuera de los Estados Unidos contiguos no se traslada aquí, y una posición antigua puede desviarse hasta 100 m. Guárdelo como WGS 84 en el programa del que viene.
+boundary-datum-unused = Cada archivo dice por sí mismo en qué datum está, así que “{ $datum }” no se usó para ninguno. Quite --datum.
+boundary-position-error = A causa del datum, las posiciones pueden desviarse unos { $metres } m. Manténgase esa distancia más lejos de los bordes, y de lo que se evita, de lo que le hace falta.
+option-datum = “{ $found }” no es un datum que se conozca aquí. Lo son WGS84, NAD83 y NAD27, con “UTM 12 N” detrás si los números son metros.
 boundary-taken-once = { $file }, elemento { $part }: { $points ->
     [one] una esquina dada dos veces se tomó una vez.
    *[other] { $points } esquinas dadas dos veces se tomaron una vez.

@@ -94,7 +94,7 @@ pub(crate) fn photos(photos: &[&Photo], lacking: &BTreeSet<String>, words: &Word
     let headings = [
         "column-site",
         "column-line",
-        "column-shows",
+        "column-photo-shows",
         "column-date",
         "column-place",
         "column-size",

@@ -313,3 +313,67 @@ fn photos_go_in_come_out_and_travel_with_every_copy() {
     assert!(list("n.tautline").contains("No photo"));
     assert!(!std::fs::read(at.join("n.tautline")).unwrap().windows(PHOTO.len()).any(|part| part == PHOTO));
 }
+
+/// Six lines of 9 to 11 % cover: at 90 % to each side the mean of 10 % is above 8 %, below 15 %, and neither to either side of 10 %
+/// (Student's t by hand: 10 ± 1.476 · 0.894 / √6).
+#[test]
+fn promises_stand_beside_the_figures() {
+    let folder = folder();
+    let at = folder.path();
+    let rows: String = (1..=6)
+        .map(|line| {
+            format!("Invented,{line},2027-06-01,10 m,ATCA,100,{}\n", 200 + [-10, -10, 0, 0, 10, 10][line - 1])
+        })
+        .collect();
+    std::fs::write(
+        at.join("r.csv"),
+        format!("site,line,date,line length,species,start (cm),stop (cm)\n{rows}"),
+    )
+    .unwrap();
+    said(at, &["import", "r.csv", "--notebook", "n.tautline"], 0);
+    let book = ["--notebook", "n.tautline"];
+    let promises = [
+        ("low", "at most 15 %", "2026-03-01", "is reached; at most 15 % is met"),
+        ("lower", "at most 8 %", "2026-03-01", "is not reached"),
+        ("near", "at most 10 %", "2026-03-01", "isn't shown yet"),
+        ("later", "at most 15 %", "2028-01-01", ""),
+    ];
+    for (name, number, agreed, _) in promises {
+        let call = [
+            "ledger",
+            "trigger",
+            "--site",
+            "Invented",
+            "--name",
+            name,
+            "--when",
+            name,
+            "--then",
+            "rest a spring",
+        ];
+        said(
+            at,
+            &[&call[..], &["--at", number, "--agreed", &format!("owner, {agreed}")], &book[..]].concat(),
+            0,
+        );
+    }
+    let words = ["ledger", "trigger", "--name", "dry", "--when", "two dry springs", "--then", "meet"];
+    said(at, &[&words[..], &book[..]].concat(), 0);
+    let shown =
+        said(at, &[&["assess"][..], &book[..]].concat(), 0).split_whitespace().collect::<Vec<_>>().join(" ");
+    said(at, &[&["assess", "--report", "r.html"][..], &book[..]].concat(), 0);
+    let page = std::fs::read_to_string(at.join("r.html")).unwrap();
+    for (name, _, _, answer) in promises.into_iter().filter(|one| !one.3.is_empty()) {
+        assert!(
+            shown.contains(&format!("“{name}” {answer}"))
+                || shown.contains(&format!("whether “{name}” is reached {answer}")),
+            "{name}: {shown}"
+        );
+        assert!(page.contains(&format!("Promised beforehand: “{name}”")), "{name}");
+    }
+    assert!(
+        shown.contains("words that no figure answers") && shown.contains("owner (2026-03-01)"),
+        "{shown}"
+    );
+    assert!(!shown.contains("later"), "agreed after the year that was read: {shown}");
+}

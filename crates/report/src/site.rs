@@ -4,7 +4,7 @@ use crate::document::{Answer, Block, Section, Site, Term, paragraph, quiet, term
 use crate::page::Page;
 use crate::pictures::{cover, curve, gaps, lines};
 use crate::{checks, methods, onward, shown, tables, verdict, work, years};
-use tautline_survey::assess::{Assessment, By, Figure, Judgement, Kind, kinds};
+use tautline_survey::assess::{Assessment, By, Figure, Judgement, Kind, Promised, kinds};
 use tautline_survey::explain::{figure_words, goal_words, protocol_words};
 use tautline_survey::goal::Subject;
 use tautline_survey::message::{Message, Value};
@@ -136,11 +136,28 @@ fn facts(assessment: &Assessment, page: &Page) -> Vec<Term> {
 
 /// The answer to each goal, or the figure alone where nobody set one.
 fn answers(id: &str, assessment: &Assessment, page: &Page) -> Vec<Answer> {
-    if assessment.judgements.is_empty() {
-        return vec![without_a_goal(assessment, page)];
-    }
     let each = assessment.judgements.iter().enumerate();
-    each.map(|(at, one)| judged(&format!("{id}-goal-{}", at + 1), assessment, one, page)).collect()
+    let mut answers: Vec<Answer> =
+        each.map(|(at, one)| judged(&format!("{id}-goal-{}", at + 1), assessment, one, page)).collect();
+    if answers.is_empty() {
+        answers.push(without_a_goal(assessment, page));
+    }
+    answers.extend(assessment.promises.iter().map(|one| promised(one, page)));
+    answers
+}
+
+/// What was promised at which number, and whether it is reached.
+fn promised(one: &Promised, page: &Page) -> Answer {
+    let asked = Message::new("report-promised").with("name", one.trigger.name.as_str());
+    Answer {
+        asked: Some(page.say(&asked)),
+        note: Some(one.agreed().map_or_else(|| page.word("trigger-not-agreed"), |agreed| page.say(&agreed))),
+        verdict: None,
+        sentence: Some(page.say(&one.message())),
+        picture: None,
+        plainly: Vec::new(),
+        specialist: None,
+    }
 }
 
 /// One goal: what was asked, the verdict for anybody, the picture, what decided, and the same for a specialist.

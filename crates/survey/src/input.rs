@@ -6,6 +6,7 @@ use crate::finding::Finding;
 use crate::place::{LinePlace, Site};
 use crate::plan::{PlannedLine, Stratum};
 use crate::plants::PlantList;
+use crate::promise::Trigger;
 use crate::protocol::Protocol;
 use crate::visit::Visit;
 use serde::{Deserialize, Serialize};
@@ -42,6 +43,8 @@ pub struct Input {
     pub visits: Vec<Visit>,
     /// What was found on reading, and by the [checks](mod@crate::check) once they have run.
     pub findings: Vec<Finding>,
+    /// What was promised beforehand at which number.
+    pub triggers: Vec<Trigger>,
     /// What persons looked at and found to be fine.
     pub settlements: Vec<Settlement>,
     /// The visits that must be settled before they speak for a site; the [checks](mod@crate::check) fill it.

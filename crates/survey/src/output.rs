@@ -1,6 +1,6 @@
 //! Results as plain data for `--json`: documented, versioned, additive within a version.
 
-use crate::assess::{Assessment, Figure, Judgement, NoVerdict, PartKind, intercepts_met};
+use crate::assess::{Assessment, Figure, Judgement, NoVerdict, PartKind, Promised, intercepts_met};
 use crate::date::Date;
 use crate::effort::sequential::{self, StandingOutput};
 use crate::finding::{About, Finding, Place, Settled, Weight};
@@ -9,6 +9,7 @@ use crate::input::{Input, SourceFile};
 use crate::line::{Bounds, LineResult, Recording};
 use crate::message::Message;
 use crate::plants::GrowthForm;
+use crate::promise::Trigger;
 use serde::Serialize;
 use tautline_engine::effort::MoreUnits;
 use tautline_engine::estimate::{Estimate, Method, SamplingError};
@@ -247,6 +248,9 @@ pub struct AssessmentOutput {
     pub figures: Vec<FigureOutput>,
     /// The verdicts.
     pub verdicts: Vec<VerdictOutput>,
+    /// What was promised at which number, where a notebook holds such triggers.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub promises: Vec<PromisedOutput>,
     /// The lines.
     pub lines: Vec<LineOutput>,
     /// What should be said.
@@ -302,6 +306,16 @@ pub struct FigureOutput {
     pub strata: Vec<(String, f64, EstimateOutput)>,
     /// What lines bunched in plots are worth as lines laid apart.
     pub effective_lines: Option<f64>,
+}
+
+/// One trigger, and what the readings say of it.
+#[derive(Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct PromisedOutput {
+    /// The trigger.
+    pub trigger: Trigger,
+    /// `promised-reached`, `promised-not-reached`, `promised-not-yet-shown`, or `promised-in-words`.
+    pub answer: &'static str,
 }
 
 /// One verdict.
@@ -462,6 +476,7 @@ pub fn assessment(assessment: &Assessment, say: &dyn Fn(&Message) -> String) -> 
         confidence: assessment.confidence,
         figures: assessment.figures.iter().map(|one| figure(assessment, one)).collect(),
         verdicts: assessment.judgements.iter().map(verdict).collect(),
+        promises: assessment.promises.iter().map(promised).collect(),
         lines: assessment.lines.iter().map(line).collect(),
         findings: findings(&assessment.findings, say),
     }
@@ -519,6 +534,10 @@ fn figure(assessment: &Assessment, figure: &Figure) -> FigureOutput {
         strata: strata.map(|part| (part.name.clone(), part.weight, estimate(&part.estimate))).collect(),
         effective_lines: effective.reduce(|sum, one| sum + one),
     }
+}
+
+fn promised(promised: &Promised) -> PromisedOutput {
+    PromisedOutput { trigger: promised.trigger.clone(), answer: promised.code() }
 }
 
 fn verdict(judgement: &Judgement) -> VerdictOutput {

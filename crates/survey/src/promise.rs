@@ -121,9 +121,9 @@ pub struct Trigger {
     pub when: String,
     /// What will be done then.
     pub then: String,
-    /// The goal whose verdict sets it off, where there is one.
+    /// That reading as a number, where it can be said so: “at most 10 %” is reached where it is met.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub goal: Option<Goal>,
+    pub at: Option<Goal>,
     /// Who agreed, and when.
     pub agreed: Vec<Agreed>,
 }

@@ -135,13 +135,13 @@ fn prints(current: &Current, input: &Input, question: &Question) -> BTreeMap<Str
             Payload::Settlement(word) => Some(word.site.as_str()).filter(|site| !site.is_empty()),
             Payload::Goal(goal) => goal.site.as_deref(),
             Payload::Plants(_) | Payload::Protocol(_) => None,
-            // the files of an import move no figure, nor do photos and places, nor what was promised and decided
+            Payload::Trigger(trigger) => Some(trigger.site.as_str()).filter(|site| !site.is_empty()),
+            // the files of an import move no figure, nor do photos and places, nor what was aimed at and decided
             Payload::Import(_)
             | Payload::Photo(_)
             | Payload::Site(_)
             | Payload::Place(_)
             | Payload::Objective(_)
-            | Payload::Trigger(_)
             | Payload::Decision(_) => continue,
         };
         match site {

@@ -27,7 +27,6 @@ pub(super) fn command(words: &Words, notebook: impl Fn(&'static str, &'static st
     let agreed = || option("agreed", "WHO, DATE", "help-agreed").action(ArgAction::Append);
     let site = || option("site", "NAME", "help-ledger-site");
     let name = || option("name", "NAME", "help-ledger-name").required(true);
-    let goal = || option("goal", "GOAL", "help-goal");
     let objective = signed(notebook("objective", "help-ledger-objective"))
         .arg(name())
         .arg(site())
@@ -36,7 +35,7 @@ pub(super) fn command(words: &Words, notebook: impl Fn(&'static str, &'static st
         .arg(option("direction", "WAY", "help-direction").value_parser(["raise", "lower", "hold"]))
         .arg(option("amount", "TEXT", "help-amount"))
         .arg(option("by", "DATE", "help-by-date"))
-        .arg(goal())
+        .arg(option("goal", "GOAL", "help-goal"))
         .arg(option("confidence", "PERCENT", "help-objective-confidence"))
         .arg(option("smallest-change", "PERCENT", "help-smallest-change"))
         .arg(option("false-alarm", "PERCENT", "help-false-alarm"))
@@ -49,7 +48,7 @@ pub(super) fn command(words: &Words, notebook: impl Fn(&'static str, &'static st
         .arg(site())
         .arg(option("when", "TEXT", "help-when").required(true))
         .arg(option("then", "TEXT", "help-then").required(true))
-        .arg(goal())
+        .arg(option("at", "NUMBER", "help-trigger-at"))
         .arg(agreed());
     let decide = signed(notebook("decide", "help-ledger-decide"))
         .arg(site().required(true))
@@ -149,7 +148,7 @@ fn objective(asked: &ArgMatches, words: &Words) -> Result<Objective, Refused> {
         direction: text(asked, "direction").and_then(Direction::from_word),
         amount: own("amount"),
         by: date(asked, "by", words)?,
-        goal: goal_of(asked, words)?,
+        goal: goal_of(asked, "goal", words)?,
         sampling: Sampling {
             confidence_per_mille: per_mille("confidence")?,
             smallest_change: smallest,
@@ -169,7 +168,7 @@ fn trigger(asked: &ArgMatches, words: &Words) -> Result<Trigger, Refused> {
         site: own("site"),
         when: own("when"),
         then: own("then"),
-        goal: goal_of(asked, words)?,
+        at: goal_of(asked, "at", words)?,
         agreed: all_agreed(asked),
     })
 }
@@ -192,8 +191,8 @@ fn all_agreed(asked: &ArgMatches) -> Vec<Agreed> {
     asked.get_many::<String>("agreed").into_iter().flatten().map(|one| agreed(one)).collect()
 }
 
-fn goal_of(asked: &ArgMatches, words: &Words) -> Result<Option<Goal>, Refused> {
-    text(asked, "goal")
+fn goal_of(asked: &ArgMatches, name: &str, words: &Words) -> Result<Option<Goal>, Refused> {
+    text(asked, name)
         .map(|found| {
             goal::read(found, DecimalMark::Point)
                 .map_err(|error| (words.say(&goals::finding(&error).message), Exit::NotUnderstood))

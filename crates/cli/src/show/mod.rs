@@ -349,6 +349,7 @@ pub(crate) fn assess(input: &Input, assessments: &[Assessment], words: &Words, e
                 }
             }
         }
+        promised::answers(&assessment.promises, words);
         println!();
         let mut table = Table::new(&figure_headings(assessment, words));
         for figure in &assessment.figures {

@@ -1,6 +1,7 @@
 //! Objectives, triggers and decisions in sentences.
 
-use super::{title, wrapped};
+use super::{line, title, wrapped};
+use tautline_survey::assess::Promised;
 use tautline_survey::explain::goal_words;
 use tautline_survey::message::{Message, Value};
 use tautline_survey::notebook::payload::Payload;
@@ -14,6 +15,18 @@ pub(crate) fn promised(payload: &Payload, words: &Words) {
         Payload::Trigger(one) => trigger(one, words),
         Payload::Decision(one) => decision(one, words),
         _ => {}
+    }
+}
+
+/// What the readings of a site say of its triggers.
+pub(crate) fn answers(promises: &[Promised], words: &Words) {
+    for one in promises {
+        line("");
+        wrapped(&words.say(&one.message()), 0);
+        match one.agreed() {
+            Some(agreed) => wrapped(&words.say(&agreed), 2),
+            None => wrapped(&words.word("trigger-not-agreed"), 2),
+        }
     }
 }
 
@@ -62,8 +75,8 @@ fn trigger(one: &Trigger, words: &Words) {
     ));
     said("trigger-when", &one.when, words);
     said("trigger-then", &one.then, words);
-    let goal = one.goal.as_ref().map(|goal| words.say(&goal_words(&goal.wanted)));
-    said("objective-goal", &goal.unwrap_or_default(), words);
+    let at = one.at.as_ref().map(|at| words.say(&goal_words(&at.wanted)));
+    said("trigger-at", &at.unwrap_or_default(), words);
     said("objective-agreed", &all(&one.agreed), words);
     if one.agreed.is_empty() {
         wrapped(&words.word("trigger-not-agreed"), 2);

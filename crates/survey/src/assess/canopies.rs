@@ -60,6 +60,7 @@ pub fn of_canopies(
         findings: Vec::new(),
         figures: vec![figure],
         judgements: Vec::new(),
+        promises: Vec::new(),
     };
     for goal in question.goals_of(site) {
         let judgement = judge::judge(question, &assessment, &goal.goal);

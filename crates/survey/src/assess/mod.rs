@@ -6,6 +6,7 @@ mod few;
 pub(crate) mod figure;
 mod judge;
 mod kinds;
+mod promised;
 pub(crate) mod round;
 mod subject;
 
@@ -15,6 +16,7 @@ pub use few::{Few, intercepts_met, is_caution};
 pub use figure::{Attribute, Figure, Part, PartKind};
 pub use judge::{Judgement, NoVerdict, Threshold, threshold};
 pub use kinds::{Kind, kinds};
+pub use promised::Promised;
 pub use subject::{intercept, subjects};
 
 use crate::compare::common_ground;
@@ -139,6 +141,8 @@ pub struct Assessment {
     pub figures: Vec<Figure>,
     /// One for each goal of the site.
     pub judgements: Vec<Judgement>,
+    /// What was promised at which number, one for each trigger of the site.
+    pub promises: Vec<Promised>,
 }
 
 impl Assessment {
@@ -212,6 +216,7 @@ fn assess_round(
         assumed: ground.assumed,
         figures: Vec::new(),
         judgements: Vec::new(),
+        promises: Vec::new(),
         findings,
         lines,
     };
@@ -219,12 +224,15 @@ fn assess_round(
         return assessment;
     }
     let goals: Vec<&Goal> = question.goals_of(&assessment.site).map(|goal| &goal.goal).collect();
-    for subject in subjects(&assessment.lines, question.by, &goals) {
+    let promised = promised::triggers(input, &assessment.site, assessment.year);
+    let mut asked = goals.clone();
+    asked.extend(promised.filter_map(|trigger| trigger.at.as_ref()));
+    for subject in subjects(&assessment.lines, question.by, &asked) {
         let figure = figure::cover_figure(input, question, &assessment.lines, subject);
         assessment.findings.extend(figure.findings.iter().cloned());
         assessment.figures.push(figure);
     }
-    assessment.figures.extend(figure::height_figures(question, &assessment.lines, &goals));
+    assessment.figures.extend(figure::height_figures(question, &assessment.lines, &asked));
     let (densities, findings) = figure::density_figures(input, question, &assessment.lines);
     assessment.figures.extend(densities);
     let cautions = few::cautions(question, &assessment, &goals);
@@ -237,6 +245,10 @@ fn assess_round(
             assessment.findings.push(Finding::have_a_look(Message::new("standing-none")));
         }
         assessment.judgements.push(judgement);
+    }
+    // a promise about a site is no promise about each of its plots
+    if assessment.plot.is_none() {
+        assessment.promises = promised::promised(input, question, &assessment);
     }
     assessment
 }

@@ -151,8 +151,9 @@ impl Current {
                 }
                 Payload::Goal(goal) => goals.push(goal),
                 Payload::Settlement(word) => input.settlements.push(*word),
+                Payload::Trigger(trigger) => input.triggers.push(*trigger),
                 // kept beside the figures; none of them moves one
-                Payload::Objective(_) | Payload::Trigger(_) | Payload::Decision(_) | Payload::Photo(_) => {}
+                Payload::Objective(_) | Payload::Decision(_) | Payload::Photo(_) => {}
                 Payload::Import(files) => {
                     for file in files {
                         if !input.files.contains(&file) {

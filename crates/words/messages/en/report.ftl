@@ -37,6 +37,7 @@ report-rules = Rules of the reading
 
 ## What was asked
 report-goal = Asked: { $what }, { $goal }
+report-promised = Promised beforehand: “{ $name }”
 report-goal-source = The goal comes from: { $source }
 
 ## Headings

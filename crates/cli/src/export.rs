@@ -19,7 +19,10 @@ pub(crate) fn command(words: &Words) -> Command {
     let full = Arg::new("full").long("full").alias("json").action(ArgAction::SetTrue);
     notebook::reading(command.arg(files.required_unless_present("notebook")), words)
         .arg(notebook::in_place_of_files(words))
-        .arg(option("as", "FORM", "help-export-as").value_parser(Form::ALL.map(Form::word)))
+        .arg(
+            option("as", "FORM", "help-export-as")
+                .value_parser(Form::ALL.iter().map(|form| form.word()).collect::<Vec<_>>()),
+        )
         .arg(option("to", "FOLDER", "help-export-to"))
         .arg(full.help(words.word("help-export-full")))
 }

@@ -4,12 +4,25 @@ use crate::table::row;
 use tautline_engine::num::decimal::shortest;
 use tautline_survey::layout::{LaidLine, LayoutOutput};
 
+/// A line as a receiver takes it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Way {
+    /// Its name.
+    pub name: String,
+    /// What stands beside its ends.
+    pub note: String,
+    /// Latitude and longitude of the tape's zero.
+    pub start: [f64; 2],
+    /// Those of the tape's end, if it was noted.
+    pub end: Option<[f64; 2]>,
+}
+
 /// Start and end of each line as waypoints, and each line as a route.
 ///
 /// # Source
 /// GPX 1.1 schema, topografix.com/GPX/1/1
-pub fn gpx(layout: &LayoutOutput) -> String {
-    let point = |element: &str, latitude: f64, longitude: f64, name: &str, note: &str| {
+pub fn ways(title: &str, ways: &[Way]) -> String {
+    let point = |element: &str, [latitude, longitude]: [f64; 2], name: &str, note: &str| {
         let (latitude, longitude) = (shortest(latitude), shortest(longitude));
         format!(
             "<{element} lat=\"{latitude}\" lon=\"{longitude}\"><name>{}</name><desc>{}</desc></{element}>\n",
@@ -17,25 +30,34 @@ pub fn gpx(layout: &LayoutOutput) -> String {
             escaped(note)
         )
     };
-    let ends = |line: &LaidLine, element: &str| {
-        let note = bearings(line);
-        let (start, end) = (&line.start, &line.end);
-        point(element, start.latitude, start.longitude, &format!("{} 0", line.line), &note)
-            + &point(element, end.latitude, end.longitude, &format!("{} end", line.line), &note)
+    let ends = |way: &Way, element: &str| {
+        let start = point(element, way.start, &format!("{} 0", way.name), &way.note);
+        let end = way.end.map(|end| point(element, end, &format!("{} end", way.name), &way.note));
+        start + &end.unwrap_or_default()
     };
-    let waypoints: String = layout.lines.iter().map(|line| ends(line, "wpt")).collect();
-    let routes: Vec<String> = layout
-        .lines
-        .iter()
-        .map(|line| format!("<rte><name>{}</name>\n{}</rte>\n", escaped(&line.line), ends(line, "rtept")))
+    let waypoints: String = ways.iter().map(|way| ends(way, "wpt")).collect();
+    let routes = ways.iter().filter(|way| way.end.is_some());
+    let routes: Vec<String> = routes
+        .map(|way| format!("<rte><name>{}</name>\n{}</rte>\n", escaped(&way.name), ends(way, "rtept")))
         .collect();
     format!(
         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n\
          <gpx version=\"1.1\" creator=\"tautline\" xmlns=\"http://www.topografix.com/GPX/1/1\">\n\
          <metadata><name>{}</name></metadata>\n{waypoints}{}</gpx>\n",
-        escaped(&layout.site),
+        escaped(title),
         routes.concat()
     )
+}
+
+/// A layout for a receiver.
+pub fn gpx(layout: &LayoutOutput) -> String {
+    let way = |line: &LaidLine| Way {
+        name: line.line.clone(),
+        note: bearings(line),
+        start: [line.start.latitude, line.start.longitude],
+        end: Some([line.end.latitude, line.end.longitude]),
+    };
+    ways(&layout.site, &layout.lines.iter().map(way).collect::<Vec<_>>())
 }
 
 /// `true 137°, magnetic 124.5°`, so that neither is taken for the other.

@@ -47,6 +47,28 @@ impl Date {
         self.year
     }
 
+    /// Days since 1 January 1970 in the Gregorian calendar, below zero before it.
+    ///
+    /// # Source
+    /// Richards E.G., 2013, Calendars, in Explanatory Supplement to the Astronomical Almanac, §15.11: the Julian day
+    /// number, less 2 440 588 (from memory)
+    /// # Example
+    /// ```
+    /// use tautline_survey::date::Date;
+    /// let days = |text| Date::read(text).unwrap().days_since_1970();
+    /// assert_eq!([days("1970-01-01"), days("2000-03-01"), days("1969-12-31")], [0, 11_017, -1]);
+    /// ```
+    pub fn days_since_1970(self) -> i32 {
+        let (year, month, day) = (i32::from(self.year), i32::from(self.month), i32::from(self.day));
+        let before_march = (month - 14) / 12;
+        let julian_day = (1461 * (year + 4800 + before_march)) / 4
+            + (367 * (month - 2 - 12 * before_march)) / 12
+            - (3 * ((year + 4900 + before_march) / 100)) / 4
+            + day
+            - 32_075;
+        julian_day - 2_440_588
+    }
+
     /// The day of the year, 1 on 1 January.
     ///
     /// # Example

@@ -8,9 +8,22 @@
 //! | tables with types, units and keys | [`table`] |
 //! | readings, plan and results as such tables | [`tables`] |
 //! | tidy text with its description (Frictionless Data Package) | [`package`] |
+//! | lines that lie somewhere, on a map and for a receiver | `placed`, `geojson`, `gpx` |
+//! | lines and tables in one database file, with the feature `geopackage` | `geopackage` |
+//! | tables as files of columns (Parquet) | `columns` |
+//! | events and occurrences (Darwin Core) | `darwin_core` |
+//! | plant list and protocols alone | `lists` |
 #![forbid(unsafe_code)]
 
+mod columns;
+mod darwin_core;
+mod geojson;
+#[cfg(feature = "geopackage")]
+mod geopackage;
+mod gpx;
+mod lists;
 pub mod package;
+mod placed;
 mod readme;
 pub mod table;
 pub mod tables;
@@ -48,33 +61,74 @@ pub struct Whole<'a> {
     pub full: bool,
 }
 
-/// The forms that can be written.
+/// The forms that can be written; those that weigh much, with the features that bring them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Form {
     /// Tidy text with its description.
     Package,
+    /// Lines on a map.
+    GeoJson,
+    /// Lines for a GPS receiver.
+    Gpx,
+    /// Lines on a map and every table, in one database file.
+    #[cfg(feature = "geopackage")]
+    GeoPackage,
+    /// Every table as a file of columns.
+    Parquet,
+    /// An archive of events and occurrences.
+    DarwinCore,
+    /// The plant list alone.
+    Plants,
+    /// The protocols alone.
+    Protocols,
 }
 
 impl Form {
     /// Every form.
-    pub const ALL: [Self; 1] = [Self::Package];
+    pub const ALL: &[Self] = &[
+        Self::Package,
+        Self::GeoJson,
+        Self::Gpx,
+        #[cfg(feature = "geopackage")]
+        Self::GeoPackage,
+        Self::Parquet,
+        Self::DarwinCore,
+        Self::Plants,
+        Self::Protocols,
+    ];
 
     /// The word that an option names it with.
     pub const fn word(self) -> &'static str {
         match self {
             Self::Package => "package",
+            Self::GeoJson => "geojson",
+            Self::Gpx => "gpx",
+            #[cfg(feature = "geopackage")]
+            Self::GeoPackage => "geopackage",
+            Self::Parquet => "parquet",
+            Self::DarwinCore => "darwin-core",
+            Self::Plants => "plants",
+            Self::Protocols => "protocols",
         }
     }
 
     /// The form of a word.
     pub fn from_word(word: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|form| form.word() == word)
+        Self::ALL.iter().copied().find(|form| form.word() == word)
     }
 
     /// The code of what it can't carry.
     pub const fn lacks(self) -> &'static str {
         match self {
             Self::Package => "readme-lacks-package",
+            Self::GeoJson => "readme-lacks-geojson",
+            Self::Gpx => "readme-lacks-gpx",
+            #[cfg(feature = "geopackage")]
+            Self::GeoPackage => "readme-lacks-geopackage",
+            Self::Parquet => "readme-lacks-parquet",
+            Self::DarwinCore => "readme-lacks-darwin-core",
+            Self::Plants => "readme-lacks-plants",
+            Self::Protocols => "readme-lacks-protocols",
         }
     }
 }
@@ -85,8 +139,16 @@ impl Form {
 /// why there is nothing to write
 pub fn write(form: Form, whole: &Whole, words: &Words) -> Result<Vec<File>, Message> {
     let mut files = match form {
-        Form::Package => package::files(whole, words),
-    };
+        Form::Package => Ok(package::files(whole, words)),
+        Form::GeoJson => geojson::files(whole),
+        Form::Gpx => gpx::files(whole),
+        #[cfg(feature = "geopackage")]
+        Form::GeoPackage => geopackage::files(whole, words),
+        Form::Parquet => Ok(columns::files(whole, words)),
+        Form::DarwinCore => darwin_core::files(whole, words),
+        Form::Plants => lists::plants(whole),
+        Form::Protocols => lists::protocols(whole),
+    }?;
     files.push(readme::file(form, whole, words));
     Ok(files)
 }

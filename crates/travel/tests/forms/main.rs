@@ -3,6 +3,7 @@
 
 #![expect(clippy::unwrap_used, reason = "a test that lacks a file has failed")]
 
+mod lists;
 mod package;
 mod places;
 

@@ -14,7 +14,7 @@ fn every_table_and_column_has_words_and_every_row_is_whole() {
         assert!(table.rows.iter().all(|row| row.len() == table.columns.len()), "{}", table.name);
         assert!(!table.rows.is_empty(), "{}", table.name);
     }
-    for form in Form::ALL {
+    for form in Form::ALL.iter().copied() {
         assert!(words.has(form.lacks()), "{}", form.lacks());
     }
 }

@@ -15,6 +15,13 @@ export-names-said = The files name readers and recorders. “tautline erase --pe
 export-places-kept = Places of { $kept } of { $lines } lines are kept back or blurred, as their sites are set; --full tells them.
 export-nothing-placed = Nobody has noted where any line lies, so there is nothing to draw. A lines table with start latitude and start longitude would do.
 export-all-withheld = Every place is withheld, as its site is set, so there is nothing to draw. --full tells them.
+export-not-made = The export could not be made: { $why }.
+export-unnamed = Not named; ask whoever passed these data on
+export-rights = Not stated. Ask whoever passed these data on before using them.
+export-generalised = Moved to the middle of a square { $width } km wide.
+export-withheld = Where the line lies is withheld.
+export-lines-drawn = Lines with both ends
+export-points-drawn = Lines of which one point is told: where they start, or the middle of the square they were blurred to
 export-no-such-list = There is nothing of that kind to write.
 
 ## Said in each export's readme.txt
@@ -28,7 +35,7 @@ readme-lacks-workbook = - Revisions, and formulas for plots and for figures know
 readme-lacks-geojson = - Readings, protocols and how figures came about: each line has its latest canopy cover alone.
 readme-lacks-gpx = - Anything but names and places of lines.
 readme-lacks-geopackage = - Revisions. Units and descriptions of columns stand in gpkg_data_columns.
-readme-lacks-parquet = - Revisions. Units and descriptions stand in the metadata of each column; which table hangs on which, in datapackage.json of the form “package” alone.
+readme-lacks-parquet = - Revisions. Units and descriptions stand in each file's own metadata; which table hangs on which, in datapackage.json of the form “package” alone.
 readme-lacks-darwin-core = - Edges of intercepts, dead canopy, the gap rule's parts and intervals: a figure is a species' cover on a line. Where the terms' own words are narrower than the protocol, samplingProtocol names it in full.
 readme-lacks-plants = - Anything but the plant list.
 readme-lacks-protocols = - Anything but the protocols.

@@ -118,7 +118,8 @@ pub fn worth_of_pairing(earlier: &Estimate, later: &Estimate, change: &Estimate)
 fn known(change: &Estimate) -> Result<(f64, f64), NoBound> {
     match change.error {
         SamplingError::Unknown(reason) => Err(NoBound::NoError(reason)),
-        SamplingError::Known { se, .. } if se <= 0.0 => Err(NoBound::NoSpread),
+        // differences that are all alike leave rounding alone
+        SamplingError::Known { se, .. } if se <= 1e-13 * change.value.abs() => Err(NoBound::NoSpread),
         SamplingError::Known { se, df } => Ok((se, df)),
     }
 }

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::PathBuf;
 
 use schemars::{Schema, schema_for};
-use tautline_survey::agree::AgreeOutput;
+use tautline_survey::agree::{AgreeLogOutput, AgreeOutput};
 use tautline_survey::benchmark::BenchmarksOutput;
 use tautline_survey::effort::EffortOutput;
 use tautline_survey::effort::sequential::SequentialOutput;
@@ -36,6 +36,7 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("sync-answer", schema_for!(Answer)),
         ("sync-state", schema_for!(State)),
         ("agree", schema_for!(AgreeOutput)),
+        ("agree-log", schema_for!(AgreeLogOutput)),
         ("trend", schema_for!(TrendOutput)),
         ("plan-benchmarks", schema_for!(BenchmarksOutput)),
         ("plan-effort", schema_for!(EffortOutput)),

@@ -158,7 +158,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
         Some(("sites", asked)) => crate::sites::sites(asked, words),
         Some(("change", asked)) => follow::change(asked, words),
         Some(("trend", asked)) => follow::trend(asked, words),
-        Some(("agree", asked)) => follow::agree(asked, words),
+        Some(("agree", asked)) => follow::agree(asked, words, &mut Here::real()),
         Some(("check", asked)) => check_readings(asked, words),
         Some(("sheet", asked)) => sheet(asked, words),
         Some(("demo", asked)) => write_demo(asked, words),

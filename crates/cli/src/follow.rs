@@ -2,7 +2,8 @@
 
 use crate::call::{Done, not_a_number, percent, readings, status, unwritable};
 use crate::exit::Exit;
-use crate::show;
+use crate::here::Here;
+use crate::{notebook, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use tautline_figures::{Frame, Palette};
 use tautline_survey::finding::Finding;
@@ -142,9 +143,30 @@ pub(crate) fn agree_command(shared: Command, words: &Words) -> Command {
         .arg(Arg::new("against").long("against").value_name("READER").help(words.word("help-against")))
         .arg(Arg::new("tolerance").long("tolerance").value_name("POINTS").help(words.word("help-tolerance")))
         .arg(report_option("help-agree-report", words))
+        .arg(
+            Arg::new("log")
+                .long("log")
+                .value_name("NOTEBOOK")
+                .help(words.word("help-log"))
+                .conflicts_with_all(["gap-rule", "count"]),
+        )
+        .args([
+            Arg::new("judge").long("judge").value_name("NAME").help(words.word("help-judge")).requires("log"),
+            Arg::new("author")
+                .long("author")
+                .value_name("NAME")
+                .help(words.word("help-author"))
+                .requires("log"),
+        ])
+        .subcommand(notebook::log_command(words))
+        .subcommand_negates_reqs(true)
+        .args_conflicts_with_subcommands(true)
 }
 
-pub(crate) fn agree(asked: &ArgMatches, words: &Words) -> Done {
+pub(crate) fn agree(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
+    if let Some(("log", asked)) = asked.subcommand() {
+        return notebook::show_log(asked, words, here);
+    }
     refuse(asked, &NOT_OF_READERS, words)?;
     let (read, question) = readings(asked, words)?;
     let against = asked.get_one::<String>("against").map(String::as_str);
@@ -156,7 +178,9 @@ pub(crate) fn agree(asked: &ArgMatches, words: &Words) -> Done {
         show::agreements(&read.input, &found, tolerance, words);
     }
     write_page(asked, words, || tautline_report::agree_page(&read.input, &found, tolerance, words))?;
-    Ok(status(&findings_of(&read.input.findings, found.iter().map(|one| &one.findings)), found.is_empty()))
+    let logged = notebook::log(asked, words, here, &read.input, &found, tolerance)?;
+    let own = found.iter().map(|one| &one.findings).chain([&logged]);
+    Ok(status(&findings_of(&read.input.findings, own), found.is_empty()))
 }
 
 /// The options of `tautline trend`.

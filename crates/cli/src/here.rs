@@ -2,6 +2,7 @@
 //! randomness and the names are read here and nowhere else; tests hand in their own.
 
 use jiff::ZonedDateTime;
+use tautline_survey::date::Date;
 use tautline_survey::revision::Stamp;
 
 /// Fills bytes at random.
@@ -15,6 +16,8 @@ pub(crate) struct Here {
     pub(crate) device: String,
     /// When, as text and in milliseconds since 1970.
     pub(crate) now: Box<dyn Fn() -> (Stamp, u64)>,
+    /// The day here.
+    pub(crate) today: Date,
     /// Fills bytes at random.
     pub(crate) random: Random,
 }
@@ -27,11 +30,20 @@ impl Here {
             author: user.unwrap_or_default(),
             device: gethostname::gethostname().to_string_lossy().into_owned(),
             now: Box::new(now),
+            today: today(),
             random: Box::new(|bytes| {
                 getrandom::fill(bytes).expect("every system that runs this has randomness");
             }),
         }
     }
+}
+
+fn today() -> Date {
+    let day = ZonedDateTime::now().date();
+    let number = |part: i8| u8::try_from(part).unwrap_or(1);
+    let here = Date::new(u16::try_from(day.year()).unwrap_or(0), number(day.month()), number(day.day()));
+    // as with the time: a day that can't be written down
+    here.unwrap_or_else(|| Date::new(1, 1, 1).expect("the oldest day is one"))
 }
 
 fn now() -> (Stamp, u64) {

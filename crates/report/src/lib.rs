@@ -46,7 +46,7 @@ mod verdict;
 mod work;
 mod years;
 
-pub use follow::{agree_page, change_page, trend_page};
+pub use follow::{agree_page, certificates, change_page, trend_page};
 pub use practice::{practice_class, practice_line, practice_set, sheet_sentences};
 pub use telling::{Reader, Telling};
 

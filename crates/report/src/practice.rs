@@ -179,7 +179,7 @@ pub fn sheet_sentences(one: &Marked, marking: &Marking) -> Vec<Message> {
     said
 }
 
-fn page(title: &str, body: &str, words: &Words) -> String {
+pub(crate) fn page(title: &str, body: &str, words: &Words) -> String {
     let head = format!(
         "<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n{}{}",
         text("title", title),
@@ -392,7 +392,7 @@ fn sight(words: &Words) -> String {
     )
 }
 
-fn table(title: &str, columns: &[String], rows: Vec<Vec<String>>) -> String {
+pub(crate) fn table(title: &str, columns: &[String], rows: Vec<Vec<String>>) -> String {
     let head: String = columns.iter().map(|column| text("th scope=\"col\"", column)).collect();
     let body = rows.into_iter().map(|row| {
         let cells = row

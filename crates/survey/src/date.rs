@@ -82,6 +82,26 @@ impl Date {
         earlier.flatten().map(u16::from).sum::<u16>() + u16::from(self.day)
     }
 
+    /// The days since another day, none where that is later.
+    ///
+    /// # Example
+    /// From the first day of 1970 to that of 2000, in days of 86 400 s (IEEE Std 1003.1, 4.16: 946 684 800 s).
+    /// ```
+    /// use tautline_survey::date::Date;
+    /// let day = |text| Date::read(text).unwrap();
+    /// assert_eq!(day("2000-01-01").days_since(day("1970-01-01")), 946_684_800 / 86_400);
+    /// assert_eq!(day("2024-03-01").days_since(day("2024-02-28")), 2);
+    /// ```
+    pub fn days_since(self, other: Self) -> u32 {
+        self.ordinal().saturating_sub(other.ordinal())
+    }
+
+    /// The days from the beginning of year 1, by the Gregorian calendar.
+    fn ordinal(self) -> u32 {
+        let years = u32::from(self.year) - 1;
+        years * 365 + years / 4 - years / 100 + years / 400 + u32::from(self.day_of_year())
+    }
+
     /// The month, 1 to 12.
     pub const fn month(self) -> u8 {
         self.month

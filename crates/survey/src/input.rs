@@ -1,5 +1,6 @@
 //! Everything that was handed in: the plan, the plants, the protocols, the visits, and what was found on reading.
 
+use crate::agree::Calibration;
 use crate::canonical;
 use crate::check::Settlement;
 use crate::finding::Finding;
@@ -47,6 +48,8 @@ pub struct Input {
     pub triggers: Vec<Trigger>,
     /// What persons looked at and found to be fine.
     pub settlements: Vec<Settlement>,
+    /// The log of readers set beside each other.
+    pub calibrations: Vec<Calibration>,
     /// The visits that must be settled before they speak for a site; the [checks](mod@crate::check) fill it.
     pub held: BTreeSet<usize>,
 }

@@ -136,8 +136,9 @@ fn prints(current: &Current, input: &Input, question: &Question) -> BTreeMap<Str
             Payload::Goal(goal) => goal.site.as_deref(),
             Payload::Plants(_) | Payload::Protocol(_) => None,
             Payload::Trigger(trigger) => Some(trigger.site.as_str()).filter(|site| !site.is_empty()),
-            // the files of an import move no figure, nor do photos and places, nor what was aimed at and decided
+            // the files of an import move no figure, nor do photos, places and the log of readers, nor what was aimed at and decided
             Payload::Import(_)
+            | Payload::Calibration(_)
             | Payload::Photo(_)
             | Payload::Site(_)
             | Payload::Place(_)

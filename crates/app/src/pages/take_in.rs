@@ -183,6 +183,7 @@ fn kind_word(kind: &str) -> &'static str {
         "plants" => "app-kind-plants",
         "protocol" => "app-kind-protocol",
         "goal" => "app-kind-goal",
+        "calibration" => "app-kind-calibration",
         "settlement" => "app-kind-settlement",
         _ => "app-kind-other",
     }

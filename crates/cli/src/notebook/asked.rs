@@ -22,6 +22,25 @@ pub(crate) fn reading(command: Command, words: &Words) -> Command {
         .arg(option("site", "NAME", "help-site"))
 }
 
+/// The log of calibrations in a notebook, below `tautline agree`.
+pub(crate) fn log_command(words: &Words) -> Command {
+    let option = |name: &'static str, value: &'static str, help| {
+        Arg::new(name).long(name).value_name(value).help(words.word(help))
+    };
+    let flag = |name: &'static str, help| {
+        Arg::new(name).long(name).help(words.word(help)).action(ArgAction::SetTrue)
+    };
+    Command::new("log")
+        .about(words.word("help-agree-log"))
+        .arg(option("notebook", "FILE", "help-notebook-of").required(true))
+        .arg(option("reader", "NAME", "help-log-reader"))
+        .arg(option("span", "DAYS", "help-span"))
+        .arg(option("on", "DAY", "help-on"))
+        .arg(option("certificate", "FILE", "help-certificate"))
+        .arg(flag("json", "help-json").conflicts_with("csv"))
+        .arg(flag("csv", "help-log-csv"))
+}
+
 /// Every command that works on a notebook alone.
 pub(crate) fn commands(words: &Words) -> Vec<Command> {
     let sub = |name: &'static str, help| {

@@ -1,6 +1,7 @@
 //! Notebooks: what is asked of one, and how it is opened.
 
 mod asked;
+mod calibrations;
 mod copies;
 mod devices;
 mod erase;
@@ -13,7 +14,8 @@ mod right;
 #[cfg(test)]
 mod tests;
 
-pub(crate) use asked::{commands, in_place_of_files, reading};
+pub(crate) use asked::{commands, in_place_of_files, log_command, reading};
+pub(crate) use calibrations::{log, show_log};
 pub(crate) use copies::full as full_copy;
 
 use crate::call::Done;

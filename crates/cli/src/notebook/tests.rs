@@ -28,6 +28,7 @@ impl Desk {
                 let text = format!("2026-06-09T{:02}:00:00Z", clock.get());
                 (Stamp::new(&text, -360).unwrap(), u64::from(clock.get()) * 3_600_000)
             }),
+            today: tautline_survey::date::Date::new(2026, 6, 9).unwrap(),
             random: Box::new(move |bytes| {
                 drawn += 1;
                 bytes.fill(drawn);

@@ -6,6 +6,7 @@ mod check;
 mod data;
 mod follow;
 mod layout;
+mod log;
 mod notebook;
 mod openings;
 mod paper;
@@ -23,6 +24,7 @@ pub(crate) use check::{check, csv_check, json_check};
 pub(crate) use data::{csv_assess, csv_cover, json, json_assess, json_cover};
 pub(crate) use follow::{change, csv_change, json_change, picture_of, picture_told};
 pub(crate) use layout::layout;
+pub(crate) use log::{csv_log, log};
 pub(crate) use notebook::{
     actions, conflicts, devices, findings_too, imported, joined, photo, photos, record_history, records,
 };

@@ -3,10 +3,12 @@
 //! They are reports like those of sites, shown by the same page; only what stands in them is another.
 
 mod agree;
+mod certificate;
 mod change;
 mod trend;
 
 pub use agree::agree_page;
+pub use certificate::certificates;
 pub use change::change_page;
 pub use trend::trend_page;
 

@@ -1,12 +1,16 @@
 //! Do readers agree: the same lines read in the same year by several, set side by side.
 
+mod log;
+mod log_output;
 mod output;
 mod season;
 mod sentences;
 
+pub use log::{Calibration, CalibrationLine, Outcome, Reminder, calibrations, reminders};
+pub use log_output::{AgreeLogOutput, log_output};
 pub use output::{AgreeOutput, output};
 pub use season::{Point, Ready, Season, Standing, seasons, standing};
-pub use sentences::{season_sentences, sentences, standing_sentences};
+pub use sentences::{reminder_sentences, season_sentences, sentences, standing_sentences};
 
 use crate::assess::{Question, dedupe, natural_order, round, usable_lines};
 use crate::compare::common_ground;

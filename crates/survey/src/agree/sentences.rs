@@ -1,6 +1,6 @@
 //! What two readers should hear about each other's sheets.
 
-use super::{Agreement, Ready, SHARE_WITHIN, Season, standing};
+use super::{Agreement, Outcome, Ready, Reminder, SHARE_WITHIN, Season, standing};
 use crate::explain::confidence_value;
 use crate::message::{Message, Value};
 use tautline_engine::agreement::habits::Habit;
@@ -43,6 +43,38 @@ pub fn standing_sentences(agreement: &Agreement, tolerance: f64) -> Vec<Message>
         said.push(Message::new("standing-days").with("second", agreement.second.as_str()).with("days", days));
     }
     said.push(Message::new("standing-whose"));
+    said
+}
+
+/// Where a reader stands with calibrations on a day.
+pub fn reminder_sentences(one: &Reminder) -> Vec<Message> {
+    let about = |code| Message::new(code).with("reader", one.reader.as_str());
+    let mut said = Vec::new();
+    match (&one.passed, one.span) {
+        (None, _) => said.push(about("reminder-never")),
+        (Some((passed, days)), span) => {
+            let code = match span {
+                None => "reminder-last",
+                Some(span) if *days > span => "reminder-over",
+                Some(_) => "reminder-within",
+            };
+            let mut message = about(code)
+                .with("days", u64::from(*days))
+                .with("date", passed.date.to_string())
+                .with("against", passed.against.as_str());
+            if let Some(span) = span {
+                message = message.with("span", u64::from(span));
+            }
+            said.push(message);
+        }
+    }
+    if let Some(latest) = one.latest.filter(|latest| latest.outcome == Outcome::Repeat) {
+        said.push(about("reminder-repeat").with("date", latest.date.to_string()));
+    }
+    if one.uncovered > 0 {
+        let code = if one.span.is_some() { "reminder-uncovered-span" } else { "reminder-uncovered" };
+        said.push(about(code).with("lines", one.lines).with("uncovered", one.uncovered));
+    }
     said
 }
 

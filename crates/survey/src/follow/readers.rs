@@ -1,12 +1,12 @@
 //! What unlike readers at the two visits do to a change, where lines that both read say how unlike they are.
 
 use super::{ChangeQuestion, SiteChange, interval};
-use crate::agree::agreements;
+use crate::agree::{Calibration, agreements};
 use crate::assess::Question;
 use crate::goal::Subject;
 use crate::input::Input;
 use crate::line::LineResult;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use tautline_engine::change::{Answer, answer, unpaired};
 use tautline_engine::confidence::{Interval, NoBound};
 use tautline_engine::estimate::{Estimate, Method, SamplingError};
@@ -41,6 +41,8 @@ pub enum Readers {
         earlier: String,
         /// Who read later.
         later: String,
+        /// The log of calibrations has both, but under other rules.
+        logged_otherwise: bool,
     },
 }
 
@@ -55,9 +57,11 @@ pub(super) fn readers(input: &Input, change: &SiteChange, asked: &ChangeQuestion
     let question = Question { year: None, ..asked.question.clone() };
     let (mut value, mut squared, mut doubt, mut lines) = (0.0, 0.0, 0.0, 0);
     for ((earlier, later), share) in shares.iter().filter(|((earlier, later), _)| earlier != later) {
-        let differences = differences(input, &question, earlier, later);
+        let ways = differences(input, &question, change, (earlier, later));
+        let differences: Vec<f64> = ways.read.into_values().collect();
         if differences.len() < 2 {
-            return Some(Readers::NotMeasured { earlier: earlier.clone(), later: later.clone() });
+            let (earlier, later) = (earlier.clone(), later.clone());
+            return Some(Readers::NotMeasured { earlier, later, logged_otherwise: ways.logged_otherwise });
         }
         let own = share * share * variance(&differences) / count(differences.len());
         value += share * mean(&differences);
@@ -109,11 +113,63 @@ fn shares(change: &SiteChange) -> BTreeMap<(String, String), f64> {
     if shares.keys().any(unnamed) { BTreeMap::new() } else { shares }
 }
 
-/// How much more the later reader sees than the earlier one, on each line that both read in one year.
-fn differences(input: &Input, question: &Question, earlier: &str, later: &str) -> Vec<f64> {
-    agreements(input, question, Some(earlier))
-        .iter()
-        .filter(|one| one.second == later)
-        .flat_map(|one| one.lines.iter().filter_map(|pair| pair.difference))
-        .collect()
+/// A line in a year: what two readers are set beside each other on.
+type Place = (String, String, Option<u16>);
+
+/// How two readers differ, line by line.
+struct Ways {
+    read: BTreeMap<Place, f64>,
+    logged_otherwise: bool,
+}
+
+/// How much more the later reader sees than the earlier one, on each line that both read in one year: from the readings where they
+/// are at hand, else from the log.
+fn differences(
+    input: &Input,
+    question: &Question,
+    change: &SiteChange,
+    (earlier, later): (&str, &str),
+) -> Ways {
+    let lines = change.earlier.iter().chain(&change.later);
+    let own: BTreeSet<&String> = lines.map(|line| &input.visits[line.visit].protocol).collect();
+    // what was logged was worked out by the protocol's own rules
+    let as_written = question.choice.gap_limit.is_none() && question.choice.counts.is_none();
+    let same_rules = |one: &Calibration| as_written && one.protocols.iter().collect::<BTreeSet<_>>() == own;
+    let mut read = logged(input, (earlier, later), &same_rules);
+    let logged_otherwise = read.is_empty() && !logged(input, (earlier, later), &|_| true).is_empty();
+    for one in agreements(input, question, Some(earlier)).iter().filter(|one| one.second == later) {
+        for pair in &one.lines {
+            if let Some(difference) = pair.difference {
+                read.insert((one.site.clone(), pair.first.line.clone(), one.year), difference);
+            }
+        }
+    }
+    Ways { read, logged_otherwise }
+}
+
+/// The same from the log of calibrations: of each other, or of both beside a third on the same line in the same year.
+fn logged(
+    input: &Input,
+    (earlier, later): (&str, &str),
+    counts: &dyn Fn(&Calibration) -> bool,
+) -> BTreeMap<Place, f64> {
+    let more = |reader: &str, against: &str| -> BTreeMap<Place, f64> {
+        let own = input.calibrations.iter().filter(|one| counts(one));
+        own.filter(|one| one.reader == reader && one.against == against).flat_map(places).collect()
+    };
+    let mut read = BTreeMap::new();
+    let thirds: BTreeSet<&str> = input.calibrations.iter().map(|one| one.against.as_str()).collect();
+    for third in thirds {
+        let before = more(earlier, third);
+        for (place, after) in more(later, third) {
+            read.extend(before.get(&place).map(|before| (place.clone(), after - before)));
+        }
+    }
+    read.extend(more(earlier, later).into_iter().map(|(place, less)| (place, -less)));
+    read.extend(more(later, earlier));
+    read
+}
+
+fn places(one: &Calibration) -> impl Iterator<Item = (Place, f64)> + '_ {
+    one.lines.iter().map(|line| ((one.site.clone(), line.line.clone(), Some(one.date.year())), line.share()))
 }

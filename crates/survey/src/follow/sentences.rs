@@ -126,9 +126,11 @@ fn worth(figure: &ChangeFigure) -> Option<Message> {
 pub fn readers_words(change: &SiteChange) -> Vec<Message> {
     let measured = match &change.readers {
         None => return Vec::new(),
-        Some(Readers::NotMeasured { earlier, later }) => {
+        Some(Readers::NotMeasured { earlier, later, logged_otherwise }) => {
             let message = Message::new("readers-not-measured");
-            return vec![message.with("earlier", earlier.as_str()).with("later", later.as_str())];
+            let mut said = vec![message.with("earlier", earlier.as_str()).with("later", later.as_str())];
+            said.extend(logged_otherwise.then(|| Message::new("readers-logged-otherwise")));
+            return said;
         }
         Some(Readers::Measured(measured)) => measured,
     };

@@ -151,6 +151,7 @@ impl Current {
                 }
                 Payload::Goal(goal) => goals.push(goal),
                 Payload::Settlement(word) => input.settlements.push(*word),
+                Payload::Calibration(one) => input.calibrations.push(*one),
                 Payload::Trigger(trigger) => input.triggers.push(*trigger),
                 // kept beside the figures; none of them moves one
                 Payload::Objective(_) | Payload::Decision(_) | Payload::Photo(_) => {}
@@ -164,6 +165,7 @@ impl Current {
             }
         }
         input.plan.sort_by(|a, b| a.site.cmp(&b.site).then_with(|| natural_order(&a.line, &b.line)));
+        input.calibrations.sort_by(|a, b| (a.date, &a.site, &a.reader).cmp(&(b.date, &b.site, &b.reader)));
         input.places.sort_by(|a, b| a.site.cmp(&b.site).then_with(|| natural_order(&a.line, &b.line)));
         input.visits.sort_by(|a, b| {
             (&a.site, a.date)

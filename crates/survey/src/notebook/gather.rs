@@ -66,8 +66,8 @@ pub fn gather(current: &Current, input: &Input, goals: &[SiteGoal]) -> Gathered 
             }
         }
     }
-    // an import that brought nothing leaves no trace
-    if !gathered.drafts.is_empty() {
+    // an import that brought nothing leaves no trace, and what came from no file is no import
+    if !gathered.drafts.is_empty() && !input.files.is_empty() {
         gathered.drafts.insert(0, Draft::beginning(&Payload::Import(input.files.clone())));
     }
     gathered
@@ -112,6 +112,9 @@ impl Gathered {
         }
         for word in &input.settlements {
             self.take(&mut payloads, Payload::Settlement(Box::new(word.clone())));
+        }
+        for one in &input.calibrations {
+            self.take(&mut payloads, Payload::Calibration(Box::new(one.clone())));
         }
         for goal in goals {
             self.take(&mut payloads, Payload::Goal(goal.clone()));

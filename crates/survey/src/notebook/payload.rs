@@ -1,5 +1,6 @@
 //! The kinds of record that this version knows, and what tells two records of a kind apart.
 
+use crate::agree::Calibration;
 use crate::assess::SiteGoal;
 use crate::check::Settlement;
 use crate::finding::Place;
@@ -43,6 +44,8 @@ pub enum Payload {
     Settlement(Box<Settlement>),
     /// A photo.
     Photo(Box<Photo>),
+    /// A reader set beside another.
+    Calibration(Box<Calibration>),
     /// The files of an import.
     Import(Vec<SourceFile>),
     /// An objective.
@@ -68,6 +71,7 @@ pub struct Kinds {
     goal: SiteGoal,
     settlement: Settlement,
     photo: Photo,
+    calibration: Calibration,
     import: Vec<SourceFile>,
     objective: Objective,
     trigger: Trigger,
@@ -121,6 +125,7 @@ impl Payload {
             "goal" => typed(revision).map(Self::Goal),
             "settlement" => typed(revision).map(Self::Settlement),
             photo::KIND => typed(revision).map(Self::Photo),
+            "calibration" => typed(revision).map(Self::Calibration),
             "import" => typed(revision).map(Self::Import),
             "objective" => typed(revision).map(Self::Objective),
             "trigger" => typed(revision).map(Self::Trigger),
@@ -142,6 +147,7 @@ impl Payload {
             Self::Goal(_) => "goal",
             Self::Settlement(_) => "settlement",
             Self::Photo(_) => photo::KIND,
+            Self::Calibration(_) => "calibration",
             Self::Import(_) => "import",
             Self::Objective(_) => "objective",
             Self::Trigger(_) => "trigger",
@@ -170,6 +176,7 @@ impl Payload {
             Self::Goal(goal) => serde_json::to_value(goal),
             Self::Settlement(settlement) => serde_json::to_value(settlement),
             Self::Photo(photo) => serde_json::to_value(photo),
+            Self::Calibration(one) => serde_json::to_value(one),
             Self::Import(files) => serde_json::to_value(files),
             Self::Objective(objective) => serde_json::to_value(objective),
             Self::Trigger(trigger) => serde_json::to_value(trigger),
@@ -228,6 +235,9 @@ impl Payload {
                 let (site, line) = (photo.site.clone(), photo.line.clone());
                 vec![site, line, photo.shows.word().to_owned(), photo.sha256.clone()]
             }
+            Self::Calibration(one) => {
+                vec![one.site.clone(), one.date.to_string(), one.reader.clone(), one.against.clone()]
+            }
             Self::Import(files) => files.iter().map(|file| file.sha256.clone()).collect(),
             Self::Objective(one) => vec![one.site.clone(), one.name.clone()],
             Self::Trigger(one) => vec![one.site.clone(), one.name.clone()],
@@ -273,6 +283,11 @@ impl Payload {
                 "" => Message::new("record-photo-site").with("site", photo.site.as_str()),
                 line => of_line("record-photo", &photo.site, line),
             },
+            Self::Calibration(one) => Message::new("record-calibration")
+                .with("reader", one.reader.as_str())
+                .with("against", one.against.as_str())
+                .with("site", one.site.as_str())
+                .with("date", one.date.to_string()),
             Self::Import(files) => Message::new("record-import")
                 .with("files", Said::List(files.iter().map(|file| Said::Text(file.name.clone())).collect())),
         }

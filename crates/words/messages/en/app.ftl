@@ -95,6 +95,7 @@ app-kind-stratum = strata
 app-kind-plants = plant list
 app-kind-protocol = protocols
 app-kind-goal = goals
+app-kind-calibration = calibrations of readers
 app-kind-settlement = what persons settled
 app-kind-other = the files themselves
 app-settle-nothing = Nothing to settle.

@@ -228,8 +228,63 @@ habit-other-edge = The edges of { $second } lie off by about { $way } either way
 habit-other-as-canopy = { $second } writes as canopy { $share } of what { $first } wrote of plants that don't count, such as grass. Part the plant and agree on what it is.
 habit-adds-small = { $second } has { $plants } plants that { $first } hasn't, up to about { $length } long. Agree on the shortest canopy that counts, and on what grows there.
 
+## Log of calibrations
+help-agree-log = The log of calibrations in a notebook: who was set beside whom, what came of it, who is due
+help-log = Write the standing of every reader into the log of this notebook, by --tolerance
+help-judge = Who judges: the name that stands in the log; the author where none is given
+help-span = Days that a calibration lasts in your office; none is built in
+help-on = The day that reminders speak of, such as 2026-08-01; today where none is given
+help-certificate = Write each calibration as a page to print, as HTML
+help-log-reader = Of one reader only
+help-log-csv = Print a table of every line of every calibration
+column-against = beside
+column-within = within
+column-tolerance = tolerance
+column-outcome = came to
+column-judge = judged by
+calibration-passed = passed
+calibration-repeat = to be repeated
+so-many-of = { $some } of { $all }
+title-log = Calibrations
+title-due = Who is due
+log-empty = The log of this notebook is empty: tautline agree … --tolerance … --log writes into it.
+logged = { $records ->
+        [one] One calibration
+       *[other] { $records } calibrations
+    } written into { $file }.
+logged-known = Nothing new for the log of { $file }.
+log-left-out = Not written into the log: { $second } beside { $first } at { $site }. Three lines or more, with their day, are the fewest.
+log-needs-tolerance = A calibration is judged by your office's tolerance: give it with --tolerance, such as “3 %”.
+log-disputed = { $what } stands in the notebook in two versions: settle that first (tautline settle).
+option-not-a-day = “{ $found }” for { $option } is no day; one like 2026-08-01 is.
+reminder-never = { $reader } has passed no calibration.
+reminder-last = { $reader } was last calibrated { $days ->
+        [one] one day
+       *[other] { $days } days
+    } ago ({ $date }, beside { $against }).
+reminder-within = { $reader } was last calibrated { $days ->
+        [one] one day
+       *[other] { $days } days
+    } ago ({ $date }, beside { $against }); the office's span is { $span } days.
+reminder-over = { $reader } was last calibrated { $days } days ago ({ $date }, beside { $against }); the office's span is { $span } days. Read three lines together again before more are read alone.
+reminder-repeat = The calibration of { $date } is to be repeated.
+reminder-uncovered = { $uncovered } of { $lines } lines within a year were read by { $reader } before a calibration was passed.
+reminder-uncovered-span = { $uncovered } of { $lines } lines within a year were read by { $reader } with no calibration within the span.
+certificate-title = Calibration of a reader
+certificate-about = { $reader } was set beside { $against } on { $lines } lines at { $site }, read under { $protocol }.
+certificate-passed = Passed on { $date }: on { $within } of { $lines } lines the covers lie within { $tolerance } of each other; nine of ten are wanted.
+certificate-repeat = To be repeated ({ $date }): on { $within } of { $lines } lines the covers lie within { $tolerance } of each other; nine of ten are wanted.
+certificate-bias-more = On average { $reader } has { $bias } more canopy than { $against }.
+certificate-bias-less = On average { $reader } has { $bias } less canopy than { $against }.
+certificate-lines = Line by line
+certificate-judged = Judged by { $judge }
+certificate-day-and-hand = Day and signature
+certificate-whose = The tolerance, how long this holds and what it entitles to are the office's own; it is no one else's certificate.
+certificate-unnamed-protocol = a protocol without a name ({ $fingerprint })
+
 ## Readers of a change
 readers-measured = { $later } reads { $bias } points more than { $earlier } on the { $lines } lines that both read. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
 readers-measured-less = { $later } reads { $bias } points less than { $earlier } on the { $lines } lines that both read. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
 readers-believed = A change of less than { $believed } points may be lines and readers alone.
+readers-logged-otherwise = The log has both of them, but under another protocol than these lines were read under, and so is not used.
 readers-not-measured = Read by { $earlier } earlier and by { $later } later, who have not read two lines in common: what they see differently stands in the change and isn't in its interval.

@@ -1,0 +1,105 @@
+//! The log of calibrations: written from readers set side by side, and looked through.
+
+use super::{Notebook, Refused, file, text};
+use crate::call::{Done, status, unwritable};
+use crate::exit::Exit;
+use crate::here::Here;
+use crate::show;
+use clap::ArgMatches;
+use std::collections::BTreeSet;
+use tautline_survey::agree::{Agreement, calibrations, reminders};
+use tautline_survey::date::Date;
+use tautline_survey::finding::Finding;
+use tautline_survey::input::Input;
+use tautline_survey::message::Message;
+use tautline_survey::notebook::gather::gather;
+use tautline_words::Words;
+
+/// Writes what readers came to into the notebook that `--log` names; nothing where none is named.
+pub(crate) fn log(
+    asked: &ArgMatches,
+    words: &Words,
+    here: &mut Here,
+    input: &Input,
+    found: &[Agreement],
+    tolerance: Option<f64>,
+) -> Result<Vec<Finding>, Refused> {
+    let Some(file) = text(asked, "log") else { return Ok(Vec::new()) };
+    let tolerance = tolerance.ok_or_else(|| (words.word("log-needs-tolerance"), Exit::NotUnderstood))?;
+    if let Some(author) = text(asked, "author") {
+        author.clone_into(&mut here.author);
+    }
+    let judge = text(asked, "judge").unwrap_or(&here.author).to_owned();
+    let calibrations = calibrations(input, found, tolerance, &judge);
+    let left_out = found.iter().filter(|one| {
+        let is_logged = |done: &tautline_survey::agree::Calibration| {
+            done.site == one.site
+                && done.reader == one.second
+                && done.against == one.first
+                && Some(done.date.year()) == one.year
+        };
+        !calibrations.iter().any(is_logged)
+    });
+    let mut findings: Vec<Finding> = left_out
+        .map(|one| {
+            Finding::have_a_look(
+                Message::new("log-left-out")
+                    .with("second", one.second.as_str())
+                    .with("first", one.first.as_str())
+                    .with("site", one.site.as_str()),
+            )
+        })
+        .collect();
+    let named: BTreeSet<&String> = calibrations.iter().flat_map(|one| &one.protocols).collect();
+    let protocols = input.protocols.iter().filter(|(print, _)| named.contains(print));
+    let logged = Input {
+        protocols: protocols.map(|(print, own)| (print.clone(), own.clone())).collect(),
+        calibrations: calibrations.clone(),
+        ..Input::default()
+    };
+    let mut notebook = Notebook::open_or_begin(file, words)?;
+    let gathered = gather(&notebook.current()?, &logged, &[]);
+    findings.extend(gathered.findings);
+    let records = gathered.tally.get("calibration").map_or(0, |tally| tally.new + tally.changed);
+    if gathered.drafts.is_empty() {
+        show::aside(&words.say(&Message::new("logged-known").with("file", file)));
+    } else {
+        notebook.write("log", gathered.drafts, "", here)?;
+        show::aside(&words.say(&Message::new("logged").with("records", records).with("file", file)));
+    }
+    show::findings_aside(&findings, words);
+    Ok(findings)
+}
+
+/// The log of a notebook: what was judged, who is due, and certificates to print.
+pub(crate) fn show_log(asked: &ArgMatches, words: &Words, here: &Here) -> Done {
+    let (mut input, _) = Notebook::open(file(asked), words)?.current()?.into_input();
+    let on = match text(asked, "on") {
+        None => here.today,
+        Some(found) => Date::read(found).ok_or_else(|| {
+            let message = Message::new("option-not-a-day").with("found", found).with("option", "--on");
+            (words.say(&message), Exit::NotUnderstood)
+        })?,
+    };
+    let span = text(asked, "span")
+        .map(|found| found.parse().map_err(|_| crate::call::not_a_number(found, "--span", words)))
+        .transpose()?;
+    if let Some(reader) = text(asked, "reader") {
+        input.calibrations.retain(|one| one.reader == reader);
+        input.visits.retain(|visit| visit.reader == reader);
+    }
+    let reminders = reminders(&input, on, span);
+    if asked.get_flag("json") {
+        show::json(&tautline_survey::agree::log_output(&input, on, &reminders));
+    } else if asked.get_flag("csv") {
+        show::csv_log(&input);
+    } else {
+        show::log(&input, &reminders, words);
+    }
+    if let Some(page) = text(asked, "certificate") {
+        std::fs::write(page, tautline_report::certificates(&input, words))
+            .map_err(|error| unwritable(page, &error, words))?;
+        show::aside(&words.say(&Message::new("page-written").with("file", page)));
+    }
+    Ok(status(&input.findings, input.calibrations.is_empty()))
+}

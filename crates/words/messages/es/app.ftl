@@ -95,6 +95,7 @@ app-kind-stratum = estratos
 app-kind-plants = lista de plantas
 app-kind-protocol = protocolos
 app-kind-goal = metas
+app-kind-calibration = calibraciones de lectores
 app-kind-settlement = lo resuelto por personas
 app-kind-other = los archivos mismos
 app-settle-nothing = Nada que resolver.

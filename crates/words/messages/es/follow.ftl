@@ -228,8 +228,63 @@ habit-other-edge = Los bordes de { $second } se desvían unos { $way } a un lado
 habit-other-as-canopy = { $second } anota como copa el { $share } de lo que { $first } anotó de plantas que no cuentan, como gramíneas. Aparten la planta y acuerden qué es.
 habit-adds-small = { $second } tiene { $plants } plantas que { $first } no tiene, de hasta unos { $length } de largo. Acuerden cuál es la copa más corta que cuenta, y qué crece ahí.
 
+## Log of calibrations
+help-agree-log = El registro de calibraciones de un cuaderno: a quién se comparó con quién, qué resultó, a quién le toca
+help-log = Escribir la situación de cada lector en el registro de este cuaderno, según --tolerance
+help-judge = Quién juzga: el nombre que queda en el registro; si se omite, quien lo hace
+help-span = Días que dura una calibración en su oficina; no hay ninguno fijado de antemano
+help-on = El día del que hablan los recordatorios, como 2026-08-01; si se omite, hoy
+help-certificate = Escribir cada calibración como una página para imprimir, como HTML
+help-log-reader = De un solo lector
+help-log-csv = Imprimir una tabla de todas las líneas de todas las calibraciones
+column-against = junto a
+column-within = dentro
+column-tolerance = tolerancia
+column-outcome = resultado
+column-judge = quién juzgó
+calibration-passed = aprobada
+calibration-repeat = por repetir
+so-many-of = { $some } de { $all }
+title-log = Calibraciones
+title-due = A quién le toca
+log-empty = El registro de este cuaderno está vacío: tautline agree … --tolerance … --log escribe en él.
+logged = { $records ->
+        [one] Una calibración escrita
+       *[other] { $records } calibraciones escritas
+    } en { $file }.
+logged-known = Nada nuevo para el registro de { $file }.
+log-left-out = No se escribió en el registro: { $second } junto a { $first } en { $site }. Hacen falta al menos tres líneas, con su día.
+log-needs-tolerance = Una calibración se juzga con la tolerancia de su oficina: indíquela con --tolerance, como “3 %”.
+log-disputed = { $what }: en el cuaderno hay dos versiones; resuelva eso primero (tautline settle).
+calibration-not-a-day = “{ $found }” para { $option } no es un día; sí lo es uno como 2026-08-01.
+reminder-never = { $reader } no ha aprobado ninguna calibración.
+reminder-last = La última calibración de { $reader } fue hace { $days ->
+        [one] un día
+       *[other] { $days } días
+    } ({ $date }, junto a { $against }).
+reminder-within = La última calibración de { $reader } fue hace { $days ->
+        [one] un día
+       *[other] { $days } días
+    } ({ $date }, junto a { $against }); el plazo de la oficina es de { $span } días.
+reminder-over = La última calibración de { $reader } fue hace { $days } días ({ $date }, junto a { $against }); el plazo de la oficina es de { $span } días. Lean otra vez tres líneas juntos antes de leer más por separado.
+reminder-repeat = Hay que repetir la calibración del { $date }.
+reminder-uncovered = De { $lines } líneas en un año, { $reader } leyó { $uncovered } antes de aprobar una calibración.
+reminder-uncovered-span = De { $lines } líneas en un año, { $reader } leyó { $uncovered } sin una calibración dentro del plazo.
+certificate-title = Calibración de un lector
+certificate-about = Se comparó a { $reader } con { $against } en { $lines } líneas de { $site }, leídas con este protocolo: { $protocol }.
+certificate-passed = Aprobada el { $date }: en { $within } de { $lines } líneas las coberturas difieren a lo sumo { $tolerance }; se piden nueve de cada diez.
+certificate-repeat = Por repetir ({ $date }): en { $within } de { $lines } líneas las coberturas difieren a lo sumo { $tolerance }; se piden nueve de cada diez.
+certificate-bias-more = En promedio { $reader } tiene { $bias } más de copa que { $against }.
+certificate-bias-less = En promedio { $reader } tiene { $bias } menos de copa que { $against }.
+certificate-lines = Línea por línea
+certificate-judged = Juzgó: { $judge }
+certificate-day-and-hand = Día y firma
+certificate-whose = La tolerancia, cuánto tiempo vale esto y a qué da derecho los fija la oficina; no es un certificado de nadie más.
+certificate-unnamed-protocol = un protocolo sin nombre ({ $fingerprint })
+
 ## Readers of a change
 readers-measured = { $later } lee { $bias } puntos más que { $earlier } en las { $lines } líneas que leyeron ambos. Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, entre { $low } y { $high } con una confianza del { $confidence }.
 readers-measured-less = { $later } lee { $bias } puntos menos que { $earlier } en las { $lines } líneas que leyeron ambos. Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, entre { $low } y { $high } con una confianza del { $confidence }.
 readers-believed = Un cambio menor que { $believed } puntos puede ser solo de las líneas y los lectores.
+readers-logged-otherwise = Ambos están en el registro, pero con otro protocolo que el de estas líneas, así que no se usa.
 readers-not-measured = Leyó { $earlier } antes y { $later } después, que no han leído dos líneas en común: lo que ven distinto está en el cambio y no entra en su intervalo.

@@ -37,6 +37,7 @@ report-rules = Reglas de la lectura
 
 ## What was asked
 report-goal = Se preguntó: { $what }, { $goal }
+report-promised = Prometido de antemano: “{ $name }”
 report-goal-source = La meta viene de: { $source }
 
 ## Headings

@@ -15,6 +15,13 @@ export-names-said = Los archivos nombran a quienes leyeron y anotaron. “tautli
 export-places-kept = Los lugares de { $kept } de { $lines } líneas se reservan o se difuminan, según lo que dice su sitio; --full los da.
 export-nothing-placed = Nadie ha anotado dónde está ninguna línea, así que no hay nada que dibujar. Serviría una tabla de líneas con “start latitude” y “start longitude”.
 export-all-withheld = Todos los lugares están reservados, según lo que dice su sitio, así que no hay nada que dibujar. --full los da.
+export-not-made = No se pudo hacer la exportación: { $why }.
+export-unnamed = Sin nombre; pregunte a quien entregó estos datos
+export-rights = No se indicaron. Pregunte a quien entregó estos datos antes de usarlos.
+export-generalised = Llevado al centro de un cuadrado de { $width } km de ancho.
+export-withheld = El lugar de la línea está reservado.
+export-lines-drawn = Líneas con ambos extremos
+export-points-drawn = Líneas de las que se da un solo punto: dónde empiezan, o el centro del cuadrado en que se difuminaron
 export-no-such-list = No hay nada de esa clase que escribir.
 
 ## Said in each export's readme.txt

@@ -263,7 +263,7 @@ fn objectives_triggers_and_decisions() {
     assert_eq!(shown.matches("“spring”").count(), 1, "the correction stands, not both: {shown}");
     assert!(shown.contains("Nobody is named who agreed"), "{shown}");
     // it is kept with what it was before, and comes through lines of JSON
-    let lines = said(at, &["export", "--json", "--notebook", "n.tautline"], 0);
+    let lines = full_copy(at, "n.tautline");
     assert_eq!(lines.matches("\"kind\":\"objective\"").count(), 2);
     std::fs::write(at.join("lines.jsonl"), lines).unwrap();
     said(at, &["import", "lines.jsonl", "--notebook", "other.tautline"], 0);
@@ -295,8 +295,7 @@ fn photos_go_in_come_out_and_travel_with_every_copy() {
     assert_eq!(list("n.tautline").matches("4 × 3").count(), 1);
     // as a backup, as lines of JSON, and joined with another notebook
     said(at, &["backup", "b.tautline", "--notebook", "n.tautline"], 0);
-    std::fs::write(at.join("n.jsonl"), said(at, &["export", "--json", "--notebook", "n.tautline"], 0))
-        .unwrap();
+    std::fs::write(at.join("n.jsonl"), full_copy(at, "n.tautline")).unwrap();
     for (copy, into) in [("b.tautline", "c.tautline"), ("n.jsonl", "d.tautline")] {
         assert!(said(at, &["import", copy, "--notebook", into], 0).contains("one photo"));
         let out = format!("out-{into}");

@@ -8,6 +8,7 @@ use std::path::Path;
 use tautline_engine::confidence::Method;
 use tautline_engine::effort::sequential::Design;
 use tautline_engine::length::{Bare, DecimalMark, Length};
+use tautline_exchange::headings::heading;
 use tautline_exchange::{Options, Read, delimited::goals, protocol};
 use tautline_survey::assess::{By, Claim, Question, SiteGoal, assess, assess_and_tell};
 use tautline_survey::check::check;
@@ -47,6 +48,7 @@ pub(crate) fn command(words: &Words) -> Command {
             .arg(option("unit", "UNIT", "help-unit"))
             .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
             .arg(option("site", "NAME", "help-site"))
+            .arg(notebook::headings(words))
             .arg(option("year", "YEAR", "help-year"))
             .arg(option("confidence", "PERCENT", "help-confidence"))
             .arg(option("method", "METHOD", "help-method").value_parser([
@@ -322,6 +324,21 @@ pub(crate) fn files(asked: &ArgMatches) -> Vec<String> {
     asked.get_many::<String>("files").into_iter().flatten().cloned().collect()
 }
 
+/// What an office writes over its columns, as the call says it.
+fn headings(asked: &ArgMatches, words: &Words) -> Result<Vec<(String, String)>, (String, Exit)> {
+    let said = asked.get_many::<String>("heading").into_iter().flatten();
+    let pair = |found: &String| match found.split_once('=') {
+        Some((theirs, ours)) if !theirs.trim().is_empty() && heading(ours).column.is_some() => {
+            Ok((theirs.trim().to_owned(), ours.trim().to_owned()))
+        }
+        _ => {
+            let message = Message::new("option-heading").with("found", found.as_str());
+            Err((words.say(&message), Exit::NotUnderstood))
+        }
+    };
+    said.map(pair).collect()
+}
+
 /// How the files are to be read.
 pub(crate) fn reading(asked: &ArgMatches, words: &Words) -> Result<Options, (String, Exit)> {
     let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
@@ -333,6 +350,7 @@ pub(crate) fn reading(asked: &ArgMatches, words: &Words) -> Result<Options, (Str
         line_length: length_option(asked, "line-length", words)?,
         protocol: text("protocol").map(|name| protocol_named(name, words)).transpose()?,
         known_protocols: Vec::new(),
+        headings: headings(asked, words)?,
     })
 }
 

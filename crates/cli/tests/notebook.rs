@@ -102,6 +102,43 @@ fn the_same_files_twice_add_nothing_and_a_change_is_a_revision() {
 }
 
 #[test]
+fn an_import_can_be_looked_at_first_and_an_offices_headings_are_remembered() {
+    let folder = folder();
+    let at = folder.path();
+    let text = |line: u32| {
+        format!(
+            "site,Cinta,line length,date,Lector,species,Inicio (in),Fin\n\
+             Invented,{line},65 ft,2026-06-09,reader A,ATCA,12,17\n"
+        )
+    };
+    std::fs::write(at.join("a.csv"), text(1)).unwrap();
+    std::fs::write(at.join("b.csv"), text(2)).unwrap();
+    let own = ["Cinta=line", "Lector=reader", "Inicio=start", "Fin=stop (in)"];
+    let headings: Vec<&str> = own.iter().flat_map(|one| ["--heading", one]).collect();
+    let import = |file, more: &[&str], status| {
+        said(at, &[&["import", file, "--notebook", "n.tautline"], more].concat(), status)
+    };
+    // without the office's headings nothing is understood, and nothing is written
+    import("a.csv", &["--dry-run"], 3);
+    let looked = import("a.csv", &[&["--dry-run"], headings.as_slice()].concat(), 0);
+    assert!(looked.contains("Nothing was written") && looked.contains("visits"), "{looked}");
+    assert!(!at.join("n.tautline").exists());
+    import("a.csv", &headings, 0);
+    // the next file of the office needs none of it
+    let next = import("b.csv", &[], 0);
+    assert!(next.contains("Written to"), "{next}");
+    let before = full_copy(at, "n.tautline");
+    let again = import("b.csv", &["--dry-run"], 0);
+    assert!(again.contains("nothing was added") || again.contains("Nothing"), "{again}");
+    assert_eq!(full_copy(at, "n.tautline"), before);
+    let cover = said(at, &["cover", "--csv", "--notebook", "n.tautline"], 0);
+    assert_eq!(cover.lines().count(), 5, "{cover}"); // the heads, and two rows a line
+    assert!(
+        said(at, &["import", "a.csv", "--notebook", "n.tautline", "--heading", "x=y"], 2).contains("x=y")
+    );
+}
+
+#[test]
 fn two_versions_are_used_neither_way_until_one_is_chosen() {
     let folder = folder();
     let at = folder.path();

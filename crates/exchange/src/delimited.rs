@@ -8,7 +8,7 @@ mod readings;
 mod settled;
 mod visits;
 
-use crate::headings::{Column, Heading, heading};
+use crate::headings::{Column, Heading, heading_under};
 use crate::limits::{LARGEST_FILE, MOST_COLUMNS};
 use crate::sheet::{TypedSheet, is_sheet};
 use crate::shown::{short, shorten};
@@ -47,6 +47,8 @@ pub struct Options {
     /// Protocols that are known already, in a notebook that the files go into: files may name them, and the only one
     /// is taken where files neither name nor bring any.
     pub known_protocols: Vec<Protocol>,
+    /// What an office writes over its columns, and the heading that it stands for.
+    pub headings: Vec<(String, String)>,
 }
 
 /// What came out of the files.
@@ -297,8 +299,11 @@ impl Sheet {
     pub(crate) fn cut(name: &str, text: &str, options: &Options) -> Self {
         let mut cut = text::rows(text);
         let first = if cut.rows.is_empty() { Vec::new() } else { cut.rows.remove(0).1 };
-        let headings: Vec<Heading> =
-            first.iter().take(MOST_COLUMNS + 1).map(|cell| heading(&short(cell))).collect();
+        let headings: Vec<Heading> = first
+            .iter()
+            .take(MOST_COLUMNS + 1)
+            .map(|cell| heading_under(&short(cell), &options.headings))
+            .collect();
         let kind = Kind::of(&headings, options);
         let cells = cut.rows.iter().flat_map(|(_, cells)| cells).map(String::as_str);
         let mark = options.mark.unwrap_or_else(|| decimal_mark(cut.delimiter, &cells));

@@ -180,6 +180,28 @@ pub fn heading(text: &str) -> Heading {
     named(None, None)
 }
 
+/// The same, with an office's own headings beside those that are understood; a unit may stand behind them too.
+///
+/// # Example
+/// ```
+/// use tautline_exchange::headings::{Column, heading_under};
+/// let own = [("Inicio".to_owned(), "start".to_owned())];
+/// let found = heading_under("inicio (cm)", &own);
+/// assert_eq!((found.text.as_str(), found.column, found.unit.as_deref()), ("inicio (cm)", Some(Column::Start), Some("cm")));
+/// ```
+pub fn heading_under(text: &str, own: &[(String, String)]) -> Heading {
+    let (name, unit) = text.split_once(['(', '[']).unwrap_or((text, ""));
+    let unit = unit.trim_end().trim_end_matches([')', ']']);
+    let meant = own.iter().find_map(|(theirs, ours)| {
+        if plain(theirs) == plain(text) {
+            Some(heading(ours))
+        } else {
+            (plain(theirs) == plain(name)).then(|| heading(&format!("{ours} ({unit})")))
+        }
+    });
+    meant.map_or_else(|| heading(text), |meant| Heading { text: text.trim().to_owned(), ..meant })
+}
+
 /// How many square millimetres make one of an area's unit.
 pub fn square_millimetres(unit: &str) -> Option<u64> {
     Some(match unit.trim().to_lowercase().as_str() {

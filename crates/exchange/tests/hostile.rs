@@ -171,3 +171,46 @@ fn formulas_come_back_as_text() {
     let species: Vec<&str> = read.input.visits[0].intercepts.iter().map(|one| one.species.as_str()).collect();
     assert_eq!(species, cells);
 }
+
+/// Tables of sites and of where lines lie: what isn't understood is named, and nothing is told by mistake.
+#[test]
+fn places_and_sites_that_nobody_would_write() {
+    use tautline_survey::place::Openness;
+    let long = "9".repeat(5000);
+    for position in [
+        "",
+        "x",
+        "1e400",
+        "NaN",
+        "inf",
+        "-0x1",
+        "999999999999",
+        "90.0000000001",
+        "٣٨",
+        "+-1",
+        "..",
+        ",",
+        &long,
+    ] {
+        let head = "site,line,line length,start latitude,start longitude,end latitude,end longitude\n";
+        let read = bytes("lines.csv", format!("{head}A,1,20 m,\"{position}\",\"{position}\",1,1\n").into());
+        assert_eq!(read.input.places, [], "{position}");
+        assert_eq!(found(&read).len(), 1, "{position}: {:?}", read.input.findings);
+        assert_eq!(read.input.plan.len(), 1, "the line is kept");
+    }
+    for places in [
+        "blurred",
+        "blurred 0 km",
+        "blurred -5 km",
+        "blurred 99999999999999999999 km",
+        "exactly",
+        "no",
+        &long,
+    ] {
+        let read = bytes("sites.csv", format!("site,places\nA,{places}\n").into());
+        assert_eq!(read.input.openness("A"), Openness::Withheld, "{places}");
+        assert_eq!(found(&read), [("places-not-known", 2)], "{places}");
+    }
+    let read = bytes("sites.csv", b"site,nest\nA,perhaps\n".to_vec());
+    assert_eq!(read.input.openness("A"), Openness::Withheld);
+}

@@ -25,7 +25,7 @@ fn every_plain_heading_stands_on_the_page() {
 #[test]
 fn every_example_is_read_and_nothing_in_it_is_wrong() {
     let examples = examples(FILES, "csv");
-    assert_eq!(examples.len(), 7);
+    assert_eq!(examples.len(), 8);
     for example in examples {
         let source = Source { name: "example.csv".into(), bytes: example.clone().into() };
         let read = tautline_exchange::read(&[source], &Options::default());

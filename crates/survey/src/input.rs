@@ -30,6 +30,8 @@ pub struct Input {
     pub files: Vec<SourceFile>,
     /// Planned lines.
     pub plan: Vec<PlannedLine>,
+    /// What an office writes over its columns, and the heading that it stands for, as far as a person said so.
+    pub headings: Vec<(String, String)>,
     /// What is known of sites as a whole.
     pub sites: Vec<Site>,
     /// Where lines lie.

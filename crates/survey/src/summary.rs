@@ -139,6 +139,7 @@ fn prints(current: &Current, input: &Input, question: &Question) -> BTreeMap<Str
             // the files of an import move no figure, nor do photos, places and the log of readers, nor what was aimed at and decided
             Payload::Import(_)
             | Payload::Calibration(_)
+            | Payload::Headings(_)
             | Payload::Photo(_)
             | Payload::Site(_)
             | Payload::Place(_)

@@ -233,6 +233,28 @@ proptest! {
             prop_assert_eq!(revision::read_line(&other), Err(LineError::Revision(RevisionError::OtherHash)));
         }
     }
+
+    /// A full copy is the notebook: every revision, blanked ones and conflicts among them, and what stands on them.
+    #[test]
+    fn a_full_copy_read_back_is_the_same_notebook(story in stories(), stops in prop::collection::vec(2_u32..60, 1..6)) {
+        let mut records = Records::default();
+        add_all(&mut records, story);
+        let mut devices = [Device::new(3), Device::new(4)];
+        for (at, &stop) in stops.iter().enumerate() {
+            devices[at % 2].import(&mut records, &sheet("a.csv", vec![visit("1", stop), visit("2", 62 - stop)]));
+        }
+        let copy: Vec<String> = records.revisions().map(revision::line).collect();
+        let mut back = Records::default();
+        for line in copy.iter().rev() {
+            back.add(revision::read_line(line).unwrap());
+        }
+        prop_assert_eq!(&back, &records);
+        let says = |records: &Records| {
+            let (input, goals) = standing(records).into_input();
+            (input.visits, input.plan, input.findings, goals)
+        };
+        prop_assert_eq!(says(&back), says(&records));
+    }
 }
 
 #[test]

@@ -20,6 +20,13 @@ pub(crate) fn reading(command: Command, words: &Words) -> Command {
         .arg(option("unit", "UNIT", "help-unit"))
         .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
         .arg(option("site", "NAME", "help-site"))
+        .arg(headings(words))
+}
+
+/// What an office writes over its columns.
+pub(crate) fn headings(words: &Words) -> Arg {
+    let own = Arg::new("heading").long("heading").value_name("THEIRS=HEADING").action(ArgAction::Append);
+    own.help(words.word("help-heading"))
 }
 
 /// The log of calibrations in a notebook, below `tautline agree`.
@@ -58,7 +65,8 @@ pub(crate) fn commands(words: &Words) -> Vec<Command> {
     };
     let files = Arg::new("files").value_name("FILES").num_args(1..).required(true);
     let import =
-        signed(reading(sub("import", "help-import"), words).arg(files.help(words.word("help-import-files"))));
+        signed(reading(sub("import", "help-import"), words).arg(files.help(words.word("help-import-files"))))
+            .arg(flag("dry-run", "help-dry-run"));
     let history = sub("history", "help-history")
         .arg(option("site", "NAME", "help-history-site"))
         .arg(option("line", "NAME", "help-history-line"))

@@ -13,8 +13,9 @@ use tautline_survey::check::check;
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
+use tautline_survey::notebook::current::Current;
 use tautline_survey::notebook::gather::gather;
-use tautline_survey::revision::{FORMAT, Header, Held, LineError, Revision, read_held};
+use tautline_survey::revision::{FORMAT, Header, Held, LineError, Revision, RevisionId, read_held};
 use tautline_words::Words;
 
 /// How every SQLite file begins.
@@ -24,32 +25,60 @@ pub(super) fn import(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done
     let (copies, sheets): (Vec<Source>, Vec<Source>) =
         inputs::sources(&call::files(asked), words)?.into_iter().partition(|source| is_copy(&source.bytes));
     let mut options = call::reading(asked, words)?;
-    let mut notebook = Notebook::open_or_begin(file(asked), words)?;
+    let dry = asked.get_flag("dry-run");
+    let mut notebook = if dry {
+        Notebook::open_if_there(file(asked), words)?
+    } else {
+        Some(Notebook::open_or_begin(file(asked), words)?)
+    };
     let mut findings = Vec::new();
     for copy in &copies {
         let found = held(copy, &mut findings, words)?;
-        let appended = notebook.keep.append(&found.revisions);
-        show::joined(&copy.name, notebook.said(appended)?, words);
-        photos(&mut notebook, copy, found, words)?;
+        match &mut notebook {
+            Some(notebook) if !dry => {
+                let appended = notebook.keep.append(&found.revisions);
+                show::joined(&copy.name, notebook.said(appended)?, words);
+                photos(notebook, copy, found, words)?;
+            }
+            there => {
+                let known: BTreeSet<RevisionId> = match there {
+                    Some(notebook) => notebook.all()?.iter().map(Revision::id).collect(),
+                    None => BTreeSet::new(),
+                };
+                let new = found.revisions.iter().filter(|revision| !known.contains(&revision.id())).count();
+                show::would_join(&copy.name, new, words);
+            }
+        }
     }
+    let current = notebook.as_ref().map_or_else(|| Ok(Current::default()), Notebook::current)?;
     if sheets.is_empty() {
-        findings.extend(notebook.current()?.findings());
+        findings.extend(current.findings());
         show::findings_too(&findings, words);
         return Ok(status(&findings, false));
     }
-    let current = notebook.current()?;
     options.known_protocols = current.protocols();
-    let read = tautline_exchange::read(&sheets, &options);
+    let said = options.headings.clone();
+    options.headings.extend_from_slice(current.headings());
+    let mut read = tautline_exchange::read(&sheets, &options);
+    read.input.headings = said;
     let gathered = gather(&current, &read.input, &read.goals);
-    let action = if gathered.drafts.is_empty() {
-        None
-    } else {
-        let reason = text(asked, "reason").unwrap_or_default();
-        Some(notebook.write("import", gathered.drafts, reason, here)?)
+    let message = match &mut notebook {
+        _ if gathered.drafts.is_empty() => Message::new("imported-nothing"),
+        Some(notebook) if !dry => {
+            let reason = text(asked, "reason").unwrap_or_default();
+            let action = notebook.write("import", gathered.drafts, reason, here)?;
+            Message::new("imported").with("action", action.short())
+        }
+        _ => Message::new("import-dry"),
     };
-    show::imported(&gathered.tally, &gathered.changed, action, notebook.file, words);
+    show::imported(&gathered.tally, &gathered.changed, &message.with("file", file(asked)), words);
     findings.extend(gathered.findings);
-    findings.extend(checked(&notebook, &read.input)?);
+    // what the checks say of the files alone is said before they are written, and of the notebook with them in it after
+    if let Some(notebook) = notebook.as_ref().filter(|_| !dry) {
+        findings.extend(checked(notebook, &read.input)?);
+    } else {
+        check(&mut read.input);
+    }
     findings.extend(read.input.findings);
     show::findings_too(&findings, words);
     Ok(status(&findings, gathered.tally.is_empty()))

@@ -14,7 +14,7 @@ mod right;
 #[cfg(test)]
 mod tests;
 
-pub(crate) use asked::{commands, in_place_of_files, log_command, reading};
+pub(crate) use asked::{commands, headings, in_place_of_files, log_command, reading};
 pub(crate) use calibrations::{log, show_log};
 pub(crate) use copies::full as full_copy;
 
@@ -69,6 +69,11 @@ impl<'a> Notebook<'a> {
     fn open_or_begin(file: &'a str, words: &'a Words) -> Result<Self, Refused> {
         let keep = Sqlite::open_or_begin(Path::new(file)).map_err(|error| refused(file, &error, words))?;
         Ok(Self { file, keep, words })
+    }
+
+    /// The notebook, if there is one.
+    fn open_if_there(file: &'a str, words: &'a Words) -> Result<Option<Self>, Refused> {
+        if Path::new(file).exists() { Self::open(file, words).map(Some) } else { Ok(None) }
     }
 
     fn of(asked: &'a ArgMatches, words: &'a Words) -> Result<Self, Refused> {

@@ -27,6 +27,7 @@ pub(crate) use layout::layout;
 pub(crate) use log::{csv_log, log};
 pub(crate) use notebook::{
     actions, conflicts, devices, findings_too, imported, joined, photo, photos, record_history, records,
+    would_join,
 };
 pub(crate) use plan::{effort, sequential};
 pub(crate) use practice::{practice_class, practice_drill, practice_line, practice_sheets};

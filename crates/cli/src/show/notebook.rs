@@ -11,7 +11,7 @@ use tautline_survey::notebook::current::{Conflict, written_by};
 use tautline_survey::notebook::gather::Tally;
 use tautline_survey::notebook::payload::{NoPayload, Payload};
 use tautline_survey::photo::{Photo, Spot};
-use tautline_survey::revision::{ActionId, Content, Revision};
+use tautline_survey::revision::{Content, Revision};
 use tautline_words::{Words, visible};
 
 /// So many changed records are shown one by one.
@@ -21,8 +21,7 @@ const SHOWN: usize = 20;
 pub(crate) fn imported(
     tally: &BTreeMap<&'static str, Tally>,
     changed: &[(Payload, Payload)],
-    action: Option<ActionId>,
-    file: &str,
+    said: &Message,
     words: &Words,
 ) {
     let headings = ["column-what", "column-new", "column-changed", "column-known"];
@@ -44,12 +43,13 @@ pub(crate) fn imported(
         println!();
         wrapped(&words.say(&Message::new("changed-more").with("records", more)), 0);
     }
-    let said = match action {
-        Some(action) => Message::new("imported").with("file", file).with("action", action.short()),
-        None => Message::new("imported-nothing").with("file", file),
-    };
     println!();
-    wrapped(&words.say(&said), 0);
+    wrapped(&words.say(said), 0);
+}
+
+/// What joining another notebook would bring.
+pub(crate) fn would_join(file: &str, new: usize, words: &Words) {
+    wrapped(&words.say(&Message::new("would-join").with("file", file).with("new", new)), 0);
 }
 
 /// What joining another notebook brought.

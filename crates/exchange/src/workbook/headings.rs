@@ -2,7 +2,7 @@
 
 use super::grid::{Grid, Held};
 use crate::delimited::{Kind, Options};
-use crate::headings::{Heading, heading};
+use crate::headings::{Heading, heading, heading_under};
 use crate::limits::{MOST_COLUMNS, ROWS_ABOVE_HEADINGS};
 use crate::shown::short;
 use tautline_engine::length::Bare;
@@ -26,7 +26,8 @@ pub(super) fn find(grid: &Grid, options: &Options) -> Option<Headings> {
         let two =
             lower.filter(|(_, lower)| goes_on(lower)).map(|(below, lower)| (below, together(&upper, &lower)));
         [two, Some((row, upper))].into_iter().flatten().find_map(|(row, texts)| {
-            let all: Vec<Heading> = texts.iter().map(|text| heading(&short(text))).collect();
+            let all: Vec<Heading> =
+                texts.iter().map(|text| heading_under(&short(text), &options.headings)).collect();
             let kind = Kind::of(&all, options);
             let above = rows[..at].to_vec();
             (kind != Kind::Unknown).then_some(Headings { row, all, kind, above })

@@ -141,6 +141,7 @@ impl Current {
         for standing in self.standing.into_values() {
             match standing.payload {
                 Payload::Line(line) => input.plan.push(line),
+                Payload::Headings(headings) => input.headings = headings,
                 Payload::Site(site) => input.sites.push(site),
                 Payload::Place(place) => input.places.push(place),
                 Payload::Stratum(stratum) => input.strata.push(stratum),
@@ -211,6 +212,15 @@ impl Current {
                 .then_with(|| order(a).cmp(&order(b)))
         });
         photos
+    }
+
+    /// What the office writes over its columns.
+    pub fn headings(&self) -> &[(String, String)] {
+        let own = self.standing.values().find_map(|standing| match &standing.payload {
+            Payload::Headings(headings) => Some(headings.as_slice()),
+            _ => None,
+        });
+        own.unwrap_or_default()
     }
 
     /// What a person should know of the notebook before using what stands in it.

@@ -80,6 +80,16 @@ impl Gathered {
         if !input.plants.plants.is_empty() {
             self.take(&mut payloads, Payload::Plants(together(current, &input.plants)));
         }
+        if !input.headings.is_empty() {
+            // what is said now counts where both speak of a heading
+            let stood = current
+                .headings()
+                .iter()
+                .filter(|(theirs, _)| input.headings.iter().all(|(own, _)| own != theirs));
+            let mut headings: Vec<(String, String)> = stood.chain(&input.headings).cloned().collect();
+            headings.sort();
+            self.take(&mut payloads, Payload::Headings(headings));
+        }
         for protocol in input.protocols.values() {
             self.take(&mut payloads, Payload::Protocol(Box::new(protocol.clone())));
         }

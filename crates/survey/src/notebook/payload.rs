@@ -26,6 +26,8 @@ pub const VERSION: u32 = 1;
 pub enum Payload {
     /// A planned line.
     Line(PlannedLine),
+    /// What an office writes over its columns, and the heading that it stands for.
+    Headings(Vec<(String, String)>),
     /// What is known of a site.
     Site(Site),
     /// Where a line lies.
@@ -62,6 +64,7 @@ pub enum Payload {
 #[expect(dead_code, reason = "only its schema is used")]
 pub struct Kinds {
     line: PlannedLine,
+    headings: Vec<(String, String)>,
     site: Site,
     place: LinePlace,
     stratum: Stratum,
@@ -116,6 +119,7 @@ impl Payload {
         }
         match revision.head().kind.0.as_str() {
             "line" => typed(revision).map(Self::Line),
+            "headings" => typed(revision).map(Self::Headings),
             "site" => typed(revision).map(Self::Site),
             "place" => typed(revision).map(Self::Place),
             "stratum" => typed(revision).map(Self::Stratum),
@@ -138,6 +142,7 @@ impl Payload {
     pub const fn kind(&self) -> &'static str {
         match self {
             Self::Line(_) => "line",
+            Self::Headings(_) => "headings",
             Self::Site(_) => "site",
             Self::Place(_) => "place",
             Self::Stratum(_) => "stratum",
@@ -167,6 +172,7 @@ impl Payload {
     pub fn to_json(&self) -> Value {
         let json = match self {
             Self::Line(line) => serde_json::to_value(line),
+            Self::Headings(headings) => serde_json::to_value(headings),
             Self::Site(site) => serde_json::to_value(site),
             Self::Place(place) => serde_json::to_value(place),
             Self::Stratum(stratum) => serde_json::to_value(stratum),
@@ -219,7 +225,7 @@ impl Payload {
                 visit.recorder.clone(),
                 visit.pass.clone(),
             ],
-            Self::Plants(_) => Vec::new(),
+            Self::Plants(_) | Self::Headings(_) => Vec::new(),
             Self::Protocol(protocol) => vec![protocol.fingerprint()],
             Self::Goal(goal) => goal_parts(goal),
             Self::Settlement(word) => vec![
@@ -256,6 +262,7 @@ impl Payload {
     pub fn called(&self) -> Message {
         match self {
             Self::Line(line) => of_line("record-line", &line.site, &line.line),
+            Self::Headings(_) => Message::new("record-headings"),
             Self::Site(site) => Message::new("record-site").with("site", site.site.as_str()),
             Self::Place(place) => of_line("record-place", &place.site, &place.line),
             Self::Stratum(stratum) => Message::new("record-stratum")

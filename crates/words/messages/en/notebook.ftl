@@ -395,3 +395,12 @@ decision-read = what was read
 decision-decided = what was decided
 decision-by = by
 decision-again = look again
+
+## Headings of an office, and an import that only looks
+record-headings = What the office writes over its columns
+kind-headings = headings of the office's own
+help-heading = What the office writes over a column, and the heading that it stands for, such as “Tape begin=start”; a notebook remembers it
+help-dry-run = Show what was understood and what would change, and write nothing
+option-heading = “{ $found }” doesn't say which heading is meant. “Tape begin=start” would do; docs/files.md lists the headings.
+import-dry = Nothing was written. Without --dry-run this goes to { $file } as one import, which can be undone as one.
+would-join = { $file }: { $new } new revisions would join. Nothing was written.

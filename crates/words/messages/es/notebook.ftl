@@ -395,3 +395,12 @@ decision-read = lo que se leyó
 decision-decided = lo que se decidió
 decision-by = quién
 decision-again = volver a mirar
+
+## Encabezados de una oficina, y una importación que solo mira
+record-headings = Lo que la oficina escribe sobre sus columnas
+kind-headings = encabezados propios de la oficina
+help-heading = Lo que la oficina escribe sobre una columna y el encabezado que significa, como «Inicio=start»; un cuaderno lo recuerda
+help-dry-run = Mostrar lo que se entendió y lo que cambiaría, sin escribir nada
+option-heading = «{ $found }» no dice qué encabezado se quiere. «Inicio=start» serviría; docs/files.md enumera los encabezados.
+import-dry = No se escribió nada. Sin --dry-run, esto va a { $file } como una sola importación, que se deshace de una vez.
+would-join = { $file }: se añadirían { $new } revisiones nuevas. No se escribió nada.

@@ -53,11 +53,8 @@ pub(super) fn parts(whole: &Whole, words: &Words) -> [Part; 3] {
             rows: Vec::new(),
         },
     ];
-    debug_assert!(
-        EVENT.iter().chain(OCCURRENCE).all(|term| term.starts_with(DARWIN_CORE)),
-        "a term of another place"
-    );
-    debug_assert!(INVENTORY.iter().all(|term| term.starts_with(HUMBOLDT)), "a term of another place");
+    debug_assert!(EVENT.iter().chain(OCCURRENCE).all(|term| term.starts_with(DARWIN_CORE)), "namespace");
+    debug_assert!(INVENTORY.iter().all(|term| term.starts_with(HUMBOLDT)), "namespace");
     let mut seen = BTreeSet::new();
     for line in whole.assessments.iter().flat_map(|assessment| &assessment.lines) {
         let visit = &whole.input.visits[line.visit];
@@ -80,7 +77,7 @@ fn event_id(visit: &Visit) -> String {
     format!("urn:sha256:{}", sha256_hex(text.as_bytes()))
 }
 
-/// What is said of where a line lies.
+/// What is said of where a line lies, and in which words.
 struct Place {
     latitude: String,
     longitude: String,
@@ -88,6 +85,8 @@ struct Place {
     wkt: String,
     generalised: String,
     withheld: String,
+    /// What a quantity of plants is.
+    quantity: String,
 }
 
 impl Place {
@@ -99,6 +98,7 @@ impl Place {
             wkt: String::new(),
             generalised: String::new(),
             withheld: String::new(),
+            quantity: words.word("export-quantity"),
         };
         let openness = if whole.full { Openness::Exact } else { whole.input.openness(&line.site) };
         match whole.told(&line.site, &line.line) {
@@ -182,7 +182,7 @@ fn occurrences(
             plant.map_or(String::new(), |plant| plant.common.clone()),
             species.code.clone(),
             if known { percent } else { String::new() },
-            if known { "% canopy cover of the line".to_owned() } else { String::new() },
+            if known { told.quantity.clone() } else { String::new() },
             if is_live { "alive".to_owned() } else { "dead".to_owned() },
             visit.reader.clone(),
             told.generalised.clone(),

@@ -147,3 +147,4 @@ export-column-interval-method = The method of the interval
 export-column-why-no-interval = Why there is no interval
 export-column-estimate-high-end = The figure from the high ends, where they differ
 export-column-standard-error-high-end = Its standard error
+export-quantity = % canopy cover of the line

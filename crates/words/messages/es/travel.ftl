@@ -147,3 +147,22 @@ export-column-interval-method = El método del intervalo
 export-column-why-no-interval = Por qué no hay intervalo
 export-column-estimate-high-end = La cifra con los extremos altos, donde difieren
 export-column-standard-error-high-end = Su error estándar
+
+## Otras formas
+export-column-column = La columna
+export-column-description = Lo que contiene
+export-column-part = Número de la parte
+export-column-stretch = Número del tramo en su línea
+export-column-t-high = Extremo superior del intervalo t
+export-column-t-low = Extremo inferior del intervalo t: la estimación menos t por el error estándar, para seguirlo con una fórmula
+export-column-table = La hoja
+export-column-weight = Su parte de la superficie del sitio; 1 donde no hay estratos
+export-generalised = Llevado al centro de un cuadrado de { $width } km de lado.
+export-lines-drawn = Líneas con sus dos extremos
+export-not-made = No se pudo hacer la exportación: { $why }.
+export-points-drawn = Líneas de las que se dice un solo punto: dónde empiezan, o el centro del cuadrado al que se llevaron
+export-rights = No se indican. Pregunte a quien le pasó estos datos antes de usarlos.
+export-table-columns = Lo que contiene cada columna
+export-unnamed = Sin nombre; pregunte a quien le pasó estos datos
+export-withheld = Se reserva dónde está la línea.
+export-quantity = % de cobertura de dosel de la línea

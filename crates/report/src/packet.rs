@@ -13,6 +13,7 @@ use tautline_figures::map::{self, Degree, Map};
 use tautline_figures::{Frame, Palette};
 use tautline_survey::layout::{LaidLine, LayoutOutput, MapOutput};
 use tautline_survey::message::{Message, Value};
+use tautline_survey::place::Openness;
 use tautline_survey::plan::PlannedLine;
 use tautline_survey::plants::Plant;
 use tautline_survey::protocol::Protocol;
@@ -35,6 +36,8 @@ pub struct Packet<'a> {
     pub unit: Unit,
     /// The paper.
     pub paper: Paper,
+    /// How much of the site's places is told on the cards by which lines are found again; they outlast the walk.
+    pub openness: Openness,
     /// The office's own cautions; those of the trade where there are none.
     pub cautions: &'a [String],
 }

@@ -9,6 +9,7 @@ use std::path::Path;
 use tautline_engine::length::{Bare, Unit};
 use tautline_report::packet::{Packet, Paper, html};
 use tautline_survey::message::Message;
+use tautline_survey::place::Openness;
 use tautline_words::Words;
 
 pub(super) fn command(words: &Words) -> Command {
@@ -18,6 +19,13 @@ pub(super) fn command(words: &Words) -> Command {
         .arg(option("protocol", "FILE|NAME", "help-packet-protocol"))
         .arg(option("plants", "FILE", "help-packet-plants").action(ArgAction::Append))
         .arg(option("permissions", "FILE", "help-packet-permissions").action(ArgAction::Append))
+        .arg(option("sites", "FILE", "help-packet-sites").action(ArgAction::Append))
+        .arg(
+            clap::Arg::new("full")
+                .long("full")
+                .action(ArgAction::SetTrue)
+                .help(words.word("help-packet-full")),
+        )
         .arg(option("tape-unit", "UNIT", "help-packet-unit"))
         .arg(option("cautions", "FILE", "help-cautions"))
         .arg(option("paper", "SIZE", "help-paper").value_parser(["a4", "letter"]))
@@ -38,7 +46,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
     };
     let protocol = text("protocol").map(|name| protocol_named(name, words)).transpose()?;
     let named = |name: &str| asked.get_many::<String>(name).into_iter().flatten().cloned();
-    let files: Vec<String> = named("plants").chain(named("permissions")).collect();
+    let files: Vec<String> = named("plants").chain(named("permissions")).chain(named("sites")).collect();
     let read =
         tautline_exchange::read(&inputs::sources(&files, words)?, &tautline_exchange::Options::default());
     let cautions = match text("cautions") {
@@ -62,6 +70,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         known: &read.input.plan,
         unit,
         paper: if text("paper") == Some("letter") { Paper::Letter } else { Paper::A4 },
+        openness: if asked.get_flag("full") { Openness::Exact } else { read.input.openness(&layout.site) },
         cautions: &cautions,
     };
     let file = Path::new(folder).join("packet.html").display().to_string();

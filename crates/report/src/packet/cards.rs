@@ -4,6 +4,7 @@ use super::{Packet, read};
 use crate::markup::{around, text};
 use tautline_survey::layout::LaidLine;
 use tautline_survey::message::Message;
+use tautline_survey::place::Openness;
 use tautline_words::Words;
 
 const EQUIPMENT: [&str; 12] = [
@@ -87,6 +88,10 @@ fn card(packet: &Packet, line: &LaidLine, words: &Words) -> String {
         .iter()
         .find(|known| known.site == packet.layout.site && known.line == line.line)
         .and_then(|known| known.permission.as_ref());
+    let place = |latitude: f64, longitude: f64, utm: &str| match packet.openness {
+        Openness::Exact => place(latitude, longitude, utm),
+        _ => words.word("again-withheld"),
+    };
     let facts = [
         ("again-zero", place(line.start.latitude, line.start.longitude, &line.start.utm)),
         ("again-end", place(line.end.latitude, line.end.longitude, &line.end.utm)),

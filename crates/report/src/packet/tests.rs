@@ -61,6 +61,10 @@ fn map() -> MapOutput {
 }
 
 fn page(cautions: &[String], paper: Paper) -> String {
+    page_told(cautions, paper, Openness::Exact)
+}
+
+fn page_told(cautions: &[String], paper: Paper, openness: Openness) -> String {
     let plant = Plant {
         code: "ATCA".to_owned(),
         name: "Atriplex canescens".to_owned(),
@@ -85,6 +89,7 @@ fn page(cautions: &[String], paper: Paper) -> String {
         known: &[known],
         unit: Unit::Inch,
         paper,
+        openness,
         cautions,
     };
     html(&packet, &Words::english())
@@ -134,4 +139,22 @@ fn the_code_is_small_enough_to_scan_from_paper() {
     let view = page.split("viewBox=\"-4 -4 ").nth(1).and_then(|rest| rest.split(' ').next()).unwrap();
     let squares: usize = view.parse::<usize>().unwrap() - 8;
     assert!((21..=41).contains(&squares) && (squares - 21).is_multiple_of(4), "{squares}");
+}
+
+/// What lies about for years keeps back what the site keeps back.
+#[test]
+fn a_card_keeps_back_where_a_line_lies_as_its_site_is_set() {
+    for (openness, told) in
+        [(Openness::Exact, true), (Openness::Blurred(5), false), (Openness::Withheld, false)]
+    {
+        let page = page_told(&[], Paper::A4, openness);
+        let cards: Vec<&str> = page.split("<article class=\"card\">").skip(1).collect();
+        assert!(!cards.is_empty());
+        for card in cards {
+            let card = card.split("</article>").next().unwrap();
+            assert_eq!(card.contains("42.3"), told, "{card}");
+            assert_eq!(card.contains("277000"), told, "{card}");
+            assert_eq!(card.contains("Withheld"), !told, "{card}");
+        }
+    }
 }

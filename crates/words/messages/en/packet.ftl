@@ -105,6 +105,7 @@ photo-note = height, lens, note
 photo-degrees = { $degrees }° true
 photo-down = down at the tape, a square metre
 packet-again = Finding the lines again
+again-withheld = Withheld, as the site is set
 again-zero = Zero
 again-end = Far end
 again-bearing = Bearing: true · compass on the date of the packet

@@ -105,6 +105,7 @@ photo-note = altura, lente, nota
 photo-degrees = { $degrees }° verdaderos
 photo-down = hacia abajo en la cinta, un metro cuadrado
 packet-again = Para hallar las líneas otra vez
+again-withheld = Reservado, según el ajuste del sitio
 again-zero = Cero
 again-end = Extremo lejano
 again-bearing = Rumbo: verdadero · de brújula en la fecha del paquete

@@ -316,3 +316,40 @@ fn a_site_from_any_map_program() {
     ]);
     assert_eq!(with["lines"].as_array().unwrap().len(), 6);
 }
+
+/// Staked lines come in with their names; an area chosen by judgement is said to be one in the layout and in every answer.
+#[test]
+fn old_lines_are_taken_in_and_judgement_is_said() {
+    let file = |name: &str| format!("{}/../../testdata/boundaries/{name}", env!("CARGO_MANIFEST_DIR"));
+    let folder = folder("plan-judged");
+    let into = folder.join("packet");
+    let (strata, roads) = (file("strata.shp"), file("roads.shp"));
+    let call = [
+        "plan",
+        "lines",
+        "--boundary",
+        &strata,
+        "--there",
+        &roads,
+        "--take-in",
+        "--lines",
+        "4",
+        "--length",
+        "50 m",
+    ];
+    let more = ["--judged", "the lower flat stands for its pasture", "--into", into.to_str().unwrap()];
+    let printed = text(&tautline(&[&call[..], &more[..]].concat()));
+    assert!(printed.contains("chosen by judgement") && printed.contains("K1"), "{printed}");
+    let table = std::fs::read_to_string(into.join("lines.csv")).unwrap();
+    // 42.302 and 42.30245 degrees north, as the file has them
+    assert!(table.contains("K1,50 m,flat") && table.contains("42.302,-113.685,42.30245,-113.685"), "{table}");
+    let readings = folder.join("r.csv");
+    let rows =
+        ["K1", "1", "2"].map(|line| format!("Hollow Flat (invented),{line},2026-06-01,50 m,ATCA,100,900\n"));
+    let head = "site,line,date,line length,species,start (cm),stop (cm)\n";
+    std::fs::write(&readings, head.to_owned() + &rows.concat()).unwrap();
+    let lines = into.join("lines.csv");
+    let said = text(&tautline(&["assess", lines.to_str().unwrap(), readings.to_str().unwrap()]));
+    let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(said.contains("speak for that area alone") && said.contains("the lower flat stands"), "{said}");
+}

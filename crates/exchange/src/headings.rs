@@ -11,6 +11,7 @@ pub enum Column {
     LineLength,
     Stratum,
     Plot,
+    Judgement,
     Slope,
     StartLatitude,
     StartLongitude,
@@ -57,12 +58,13 @@ pub enum Column {
 }
 
 /// Every heading that is understood, as `docs/files.md` lists them; the first of each column is its plain one.
-pub const HEADINGS: [(Column, &[&str]); 48] = [
+pub const HEADINGS: [(Column, &[&str]); 49] = [
     (Column::Site, &["site", "site name", "site id"]),
     (Column::Line, &["line", "line name", "line id", "transect"]),
     (Column::LineLength, &["line length", "tape length", "transect length"]),
     (Column::Stratum, &["stratum"]),
     (Column::Plot, &["plot"]),
+    (Column::Judgement, &["chosen by judgement"]),
     (Column::Slope, &["slope"]),
     (Column::StartLatitude, &["start latitude", "latitude"]),
     (Column::StartLongitude, &["start longitude", "longitude"]),

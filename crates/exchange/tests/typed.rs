@@ -147,6 +147,7 @@ fn input(odd: bool) -> impl Strategy<Value = Input> {
                 length,
                 stratum: (!name.is_empty()).then_some(name),
                 plot: None,
+                judgement: None,
                 slope: None,
                 permission: None,
             });

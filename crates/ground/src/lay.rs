@@ -2,12 +2,14 @@
 
 use crate::magnetic::{Declination, NoDeclination, declination};
 use crate::position::Position;
-use crate::site::{Site, square_metres};
+use crate::site::{Site, There, square_metres};
 use crate::utm::utm;
 use tautline_engine::effort::allot::{Allotment, Stratum, allot};
+use tautline_engine::num::count;
 use tautline_engine::place::layout::{Ask, Edge, Layout, Placed, Shape, lay_out};
 use tautline_engine::place::plane::Segment;
 use tautline_engine::place::points::Design;
+use tautline_engine::place::region::Region;
 use tautline_engine::place::route::route;
 use tautline_engine::seed::Seed;
 use tautline_survey::date::Date;
@@ -31,15 +33,21 @@ pub struct Wanted {
     pub batch: Option<usize>,
     /// Where the walk begins; the first line's zero where nobody says.
     pub from: Option<Position>,
+    /// Take the lines that are there already in.
+    pub take_in: bool,
+    /// Why the area was chosen by judgement.
+    pub judged: Option<String>,
 }
 
 /// Why nothing could be laid out.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum LayError {
     /// Fewer lines than two in each stratum: how many that would take.
     TooFewForStrata(usize),
     /// No declination for this date or height.
     NoDeclination(NoDeclination),
+    /// Two lines of one name.
+    NameTaken(String),
 }
 
 /// Lays lines out on a site; strata share them by area, with two at least in each.
@@ -68,7 +76,7 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         Some(reserves) if ask.reserve > 0 => reserves,
         _ => vec![0; site.strata.len()],
     };
-    let mut taken: Vec<Segment> = site.there.iter().map(|(_, segment)| *segment).collect();
+    let mut taken: Vec<Segment> = site.there.iter().map(|line| line.segment).collect();
     let mut output = LayoutOutput { position_error_m: site.error, ..empty(wanted, compass) };
     let mut reserve = Vec::new();
     let mut number = 0;
@@ -84,6 +92,7 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
             area_m2: square_metres(region),
             wanted: lines[at],
             placed: layout.placed.len(),
+            points_per_hectare: per_hectare(layout.placed.len(), region),
         });
         count_given_up(&mut output, &layout);
         for placed in &layout.placed {
@@ -100,12 +109,50 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         }
         reserve.extend(layout.reserve.into_iter().map(|placed| (name.clone(), placed)));
     }
+    if wanted.take_in {
+        output.lines.extend(site.there.iter().map(|line| staked(site, line, compass)));
+    }
     for (number, (stratum, placed)) in (1..).zip(&reserve) {
         let name = format!("R{number}");
         output.lines.extend(laid(site, wanted, stratum.as_deref(), &name, placed, true, compass));
     }
+    if let Some(twice) = twice(&output.lines) {
+        return Err(LayError::NameTaken(twice));
+    }
     output.walk = walk(site, wanted, &output.lines);
     Ok(output)
+}
+
+fn twice(lines: &[LaidLine]) -> Option<String> {
+    let mut names: Vec<&String> = lines.iter().map(|line| &line.line).collect();
+    names.sort_unstable();
+    names.windows(2).find(|pair| pair[0] == pair[1]).map(|pair| pair[0].clone())
+}
+
+fn per_hectare(points: usize, region: &Region) -> f64 {
+    count(points) / (square_metres(region) / 10_000.0)
+}
+
+/// A line that is there already, between its old coordinates.
+fn staked(site: &Site, line: &There, compass: Option<(Date, Declination)>) -> LaidLine {
+    let [start, stop] = line.ends;
+    let (_, bearing) = start.to(stop);
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "0 to 360")]
+    let whole = bearing.round() as u16 % 360;
+    let stratum = site.strata.iter().find(|(_, region)| region.contains(line.segment.from));
+    LaidLine {
+        line: line.name.clone(),
+        stratum: stratum.and_then(|(name, _)| name.clone()),
+        plot: None,
+        reserve: false,
+        start: end(start),
+        end: end(stop),
+        true_bearing: whole,
+        magnetic_bearing: compass.map(|(_, found)| to_a_tenth(found.compass(bearing))),
+        draw: 0,
+        turned: false,
+        staked: true,
+    }
 }
 
 /// The order in which the lines that aren't in reserve are walked, batch by batch in the order of their names.
@@ -145,6 +192,7 @@ fn empty(wanted: &Wanted, compass: Option<(Date, Declination)>) -> LayoutOutput 
         seed: wanted.seed,
         design: design.to_owned(),
         edge: edge.to_owned(),
+        judged: wanted.judged.clone(),
         line_length: wanted.line_length.clone(),
         line_length_mm: wanted.ask.length,
         apart_mm: wanted.ask.apart,
@@ -201,6 +249,7 @@ fn laid(
             magnetic_bearing: compass.map(|(_, found)| to_a_tenth(found.compass(f64::from(*bearing)))),
             draw: placed.draw,
             turned: placed.turned,
+            staked: false,
         }
     });
     lines.collect()
@@ -260,7 +309,35 @@ mod tests {
             compass: Some((Date::new(2026, 6, 1).unwrap(), 1500.0)),
             batch: None,
             from: None,
+            take_in: false,
+            judged: None,
         }
+    }
+
+    /// A staked line of 50 m to the north keeps its name and its coordinates, and stands in the walk; its name taken is refused.
+    #[test]
+    fn staked_lines_are_taken_in() {
+        let mut site = site();
+        let start = Position::new(42.302, -113.685).unwrap();
+        let ends = [start, start.on(0.0, 50.0)];
+        let segment = Segment { from: site.local.onto(ends[0]), to: site.local.onto(ends[1]) };
+        site.there.push(There { name: "K1".into(), segment, ends });
+        let layout = lay(&site, &Wanted { take_in: true, ..wanted(10) }).unwrap();
+        let staked = layout.lines.iter().find(|line| line.staked).unwrap();
+        assert_eq!(
+            (staked.line.as_str(), staked.stratum.as_deref(), staked.true_bearing),
+            ("K1", Some("flat"), 0)
+        );
+        let at = Position::new(staked.start.latitude, staked.start.longitude).unwrap();
+        assert!(at == start && layout.walk.contains(&"K1".to_owned()));
+        // eight points on 1111 by 1649 m, two on a quarter of that
+        let dense = layout.strata[0].points_per_hectare;
+        assert!((dense * layout.strata[0].area_m2 / 1e4 - 8.0).abs() < 1e-9);
+        site.there[0].name = "3".into();
+        assert_eq!(
+            lay(&site, &Wanted { take_in: true, ..wanted(10) }).unwrap_err(),
+            LayError::NameTaken("3".into())
+        );
     }
 
     /// Strata of 4 to 1 share ten lines 8 to 2, and each line is as long, and runs as true, as it says.

@@ -20,12 +20,23 @@ pub struct Site {
     pub strata: Vec<(Option<String>, Region)>,
     /// What to keep out of.
     pub keep_out: Vec<KeepOut>,
-    /// Lines that are there already, by name.
-    pub there: Vec<(String, Segment)>,
+    /// Lines that are there already.
+    pub there: Vec<There>,
     /// What was repaired.
     pub repaired: Vec<Repair>,
     /// How many metres positions may be off because of the datum they were handed in on.
     pub error: u32,
+}
+
+/// A line that is there already.
+#[derive(Clone, Debug, PartialEq)]
+pub struct There {
+    /// Its name.
+    pub name: String,
+    /// Where it lies on the plane.
+    pub segment: Segment,
+    /// Its first and its last point as they were handed in.
+    pub ends: [Position; 2],
 }
 
 /// Something that was repaired: the part's number, and what.
@@ -133,9 +144,11 @@ impl Site {
                     site.keep_out.push(KeepOut { shape, buffer: *buffer });
                 }
                 (Role::Line(name), Shape::Way(way)) if way.len() > 1 => {
+                    let place = |pair| moved(number, part.reference, pair).map(|moved| moved.position);
+                    let ends = [place(way[0])?, place(way[way.len() - 1])?];
                     let way = site.on_plane(part, way)?;
                     let segment = Segment { from: way[0], to: way[way.len() - 1] };
-                    site.there.push((name.clone(), segment));
+                    site.there.push(There { name: name.clone(), segment, ends });
                 }
                 (Role::Line(_), _) => return Err(BoundaryError::LineNotAWay { part: number }),
             }

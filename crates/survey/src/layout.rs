@@ -19,6 +19,8 @@ pub struct LayoutOutput {
     pub design: String,
     /// What happened at the edge: turn, redraw.
     pub edge: String,
+    /// Why the area was chosen by judgement; none where chance or nobody chose it.
+    pub judged: Option<String>,
     /// Length of each line in metres, as typed.
     pub line_length: String,
     /// Length of each line in whole millimetres.
@@ -55,6 +57,9 @@ pub struct StratumOutput {
     pub wanted: usize,
     /// Lines or plots placed.
     pub placed: usize,
+    /// Drawn points to the hectare: with `balanced` and `random` every place of the stratum was as likely as any other to be one of
+    /// them, but for the strip along its edge (docs/plan.md).
+    pub points_per_hectare: f64,
 }
 
 /// Declination at the middle of the site.
@@ -109,6 +114,8 @@ pub struct LaidLine {
     pub draw: usize,
     /// Whether the line was turned at the edge.
     pub turned: bool,
+    /// It was there before and was taken in with its old coordinates; nothing of it was drawn.
+    pub staked: bool,
 }
 
 /// A site and its lines on the plane: metres to the east and to the north of the middle of the site.

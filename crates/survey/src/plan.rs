@@ -37,6 +37,9 @@ pub struct PlannedLine {
     /// The plot it belongs to, where lines are bunched in plots.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub plot: Option<String>,
+    /// Why its area was chosen by judgement, as a key area is; none where chance chose it, or nobody says.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub judgement: Option<String>,
     /// How steep the ground under it is.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub slope: Option<Slope>,

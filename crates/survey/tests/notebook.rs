@@ -122,6 +122,7 @@ fn sheet(name: &str, visits: Vec<Visit>) -> Input {
             length: Some(feet(100)),
             stratum: None,
             plot: None,
+            judgement: None,
             slope: None,
             permission: None,
         }],

@@ -11,10 +11,11 @@ use tautline_engine::place::points::Design;
 use tautline_exchange::{geojson, laid};
 use tautline_ground::lay::{LayError, Wanted, lay};
 use tautline_ground::magnetic::NoDeclination;
+use tautline_ground::position::Position;
 use tautline_ground::site::Site;
 use tautline_survey::date::Date;
-use tautline_survey::layout::LayoutOutput;
-use tautline_survey::message::Message;
+use tautline_survey::layout::{End, LaidLine, LayoutOutput};
+use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
 
 pub(super) fn command(words: &Words) -> Command {
@@ -32,6 +33,8 @@ pub(super) fn options(command: Command, words: &Words) -> Command {
         .arg(option("boundary", "FILE", "help-boundary").required(true))
         .arg(option("keep-out", "FILE[, LENGTH]", "help-keep-out").action(ArgAction::Append))
         .arg(option("there", "FILE", "help-there").action(ArgAction::Append))
+        .arg(flag(words, "take-in", "help-take-in"))
+        .arg(option("judged", "WHY", "help-judged"))
         .arg(option("stratum-from", "FIELD", "help-stratum-from"))
         .arg(option("datum", "DATUM", "help-datum"))
         .arg(option("lines", "NUMBER", "help-lines").required(true))
@@ -72,7 +75,24 @@ pub(super) fn laid(asked: &ArgMatches, words: &Words) -> Result<(Site, LayoutOut
     let (site, name) = boundary::site(asked, words)?;
     let wanted = wanted(asked, name, words)?;
     let layout = lay(&site, &wanted).map_err(|error| (words.say(&lay_words(error)), Exit::NotUnderstood))?;
+    for line in layout.lines.iter().filter(|line| line.staked) {
+        staked_length(line, &layout, words);
+    }
     Ok((site, layout))
+}
+
+/// Says where the coordinates of a staked line don't fit the tape: a receiver's error at both ends is some 10 m at most.
+fn staked_length(line: &LaidLine, layout: &LayoutOutput, words: &Words) {
+    let place = |end: &End| Position::new(end.latitude, end.longitude);
+    let Some((start, end)) = place(&line.start).zip(place(&line.end)) else { return };
+    let (metres, _) = start.to(end);
+    #[expect(clippy::cast_precision_loss, reason = "a tape is far shorter than 2^53 mm")]
+    let tape = layout.line_length_mm as f64 / 1000.0;
+    if (metres - tape).abs() > 10.0_f64.max(tape / 10.0) {
+        let message = Message::new("layout-staked-length").with("line", line.line.as_str());
+        let message = message.with("metres", Value::Number(metres, 1));
+        show::aside(&words.say(&message.with("length", layout.line_length.as_str())));
+    }
 }
 
 /// The layout as files; the reserve's table in a folder of its own.
@@ -179,6 +199,8 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
                 position::read(found, reference).ok_or_else(|| wrong(found, "--from"))
             })
             .transpose()?,
+        take_in: asked.get_flag("take-in"),
+        judged: text("judged").map(str::to_owned),
     })
 }
 
@@ -208,6 +230,7 @@ fn bearing(text: &str) -> Option<Bearing> {
 fn lay_words(error: LayError) -> Message {
     match error {
         LayError::TooFewForStrata(least) => Message::new("layout-too-few").with("least", least),
+        LayError::NameTaken(line) => Message::new("layout-name-taken").with("line", line),
         LayError::NoDeclination(NoDeclination::OutsideTheModel) => Message::new("declination-date"),
         LayError::NoDeclination(NoDeclination::HeightOutsideTheModel) => Message::new("declination-height"),
     }

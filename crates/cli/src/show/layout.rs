@@ -51,6 +51,10 @@ pub(crate) fn layout(layout: &LayoutOutput, words: &Words) {
         let metres = millimetres as f64 / 1000.0;
         Value::Number(metres, 1)
     };
+    if let Some(why) = &layout.judged {
+        let message = Message::new("area-chosen-by-judgement").with("site", layout.site.as_str());
+        wrapped(&say(message.with("why", why.as_str())), 0);
+    }
     let drawn = Message::new("layout-drawn")
         .with(
             "design",

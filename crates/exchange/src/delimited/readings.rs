@@ -139,7 +139,7 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     Ok(())
 }
 
-/// What the row says about the plan: length, stratum, plot. The first that speaks is kept.
+/// What the row says about the plan: length, stratum, plot, judgement. The first that speaks is kept.
 fn plan(
     row: &Row,
     site: &str,
@@ -155,13 +155,19 @@ fn plan(
             length: None,
             stratum: None,
             plot: None,
+            judgement: None,
             slope: None,
             permission: None,
         });
         input.plan.len() - 1
     });
     let planned = &mut input.plan[at];
-    for (kept, column) in [(&mut planned.stratum, Column::Stratum), (&mut planned.plot, Column::Plot)] {
+    let kept = [
+        (&mut planned.stratum, Column::Stratum),
+        (&mut planned.plot, Column::Plot),
+        (&mut planned.judgement, Column::Judgement),
+    ];
+    for (kept, column) in kept {
         match (&kept, row.some(column)) {
             (None, found) => *kept = found,
             (Some(first), Some(found)) if *first != found => {

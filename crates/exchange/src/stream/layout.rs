@@ -56,6 +56,7 @@ impl Role {
                 | Column::Protocol
                 | Column::Stratum
                 | Column::Plot
+                | Column::Judgement
                 | Column::Slope
                 | Column::StartLatitude
                 | Column::StartLongitude

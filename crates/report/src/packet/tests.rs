@@ -19,6 +19,7 @@ fn line(name: &str, reserve: bool) -> LaidLine {
         magnetic_bearing: Some(338.6),
         draw: 1,
         turned: false,
+        staked: false,
     }
 }
 
@@ -30,6 +31,7 @@ fn layout() -> LayoutOutput {
         seed: 1,
         design: "balanced".to_owned(),
         edge: "turn".to_owned(),
+        judged: None,
         line_length: "50 m".to_owned(),
         line_length_mm: 50_000,
         apart_mm: 50_000,

@@ -46,6 +46,7 @@ pub(crate) fn site(name: &str, protocol: Protocol, lines: &[Vec<Intercept>]) -> 
             length: Some(cm("10 m")),
             stratum,
             plot,
+            judgement: None,
             slope: None,
             permission: None,
         });

@@ -65,7 +65,7 @@ impl Round {
         plots
     }
 
-    /// Lines that were read again.
+    /// Lines that were read again, and an area that nobody drew by chance.
     pub(crate) fn findings(&self, input: &Input) -> Vec<Finding> {
         let year = self.year.map_or(String::new(), |year| year.to_string());
         let again = self.again.iter().map(|&(used, again)| {
@@ -79,7 +79,17 @@ impl Round {
                     .with("other", who(input, again)),
             )
         });
-        again.collect()
+        again.chain(self.judged(input)).collect()
+    }
+
+    /// That the area of some of its lines was chosen by judgement: no arithmetic makes them speak for other ground.
+    fn judged(&self, input: &Input) -> Option<Finding> {
+        let why = self.visits.iter().find_map(|&visit| {
+            let visit = &input.visits[visit];
+            input.planned(&visit.site, &visit.line)?.judgement.clone()
+        })?;
+        let message = Message::new("area-chosen-by-judgement").with("site", self.site.as_str());
+        Some(Finding::have_a_look(message.with("why", why)))
     }
 }
 

@@ -25,6 +25,7 @@ pub(crate) fn site(lines: &[(&str, &str, u32)]) -> Input {
             length: Some(cm(&format!("{metres} m"))),
             stratum: (!stratum.is_empty()).then(|| (*stratum).to_owned()),
             plot: None,
+            judgement: None,
             slope: None,
             permission: None,
         });

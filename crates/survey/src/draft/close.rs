@@ -133,6 +133,7 @@ fn unplanned(visit: &Visit) -> PlannedLine {
         length: None,
         stratum: None,
         plot: None,
+        judgement: None,
         slope: None,
         permission: None,
     }

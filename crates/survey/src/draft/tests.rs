@@ -275,6 +275,7 @@ fn the_tape_of_the_plan_is_not_said_twice_and_another_is() {
         length: Measure::read(length, None, DecimalMark::Point).ok(),
         stratum: Some("flat".into()),
         plot: None,
+        judgement: None,
         slope: None,
         permission: None,
     };

@@ -39,6 +39,7 @@ fn input(protocol: Protocol, intercepts: Vec<Intercept>) -> Input {
         length: Some(inches("65 ft")),
         stratum: None,
         plot: None,
+        judgement: None,
         slope: None,
         permission: None,
     });

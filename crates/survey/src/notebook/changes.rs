@@ -260,6 +260,7 @@ mod tests {
                 length: None,
                 stratum: None,
                 plot: None,
+                judgement: None,
                 slope,
                 permission: None,
             })

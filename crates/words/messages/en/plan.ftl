@@ -49,6 +49,8 @@ help-boundary = The site's boundary with its strata: GeoJSON, GPX, KML, KMZ, Geo
 help-keep-out = What to keep out of, such as “roads.kml, 15 m”: a file and how far to stay away; may be repeated
 help-there = Lines that are there already and stay; may be repeated
 help-stratum-from = The field in which a stratum's name stands (stratum)
+help-take-in = Take the lines that are there already into the layout, to be read again
+help-judged = Why this area was chosen, where that was by judgement as a key area is
 help-datum = The datum of files that name none, and of --from: WGS84, NAD83, NAD27, or “NAD27 UTM 12 N”
 help-lines = Lines to lay out; plots, where --spokes is given
 help-length = Length of each line, such as “50 m” or “100 ft”
@@ -84,6 +86,9 @@ boundary-left-out = { $file }, feature { $part }: a mark without a use was left 
 boundary-old-datum = Feature { $part }: NAD 27 outside of the contiguous United States isn't moved here, and an old position can be up to 100 m off. Save it as WGS 84 in the program it comes from.
 boundary-datum-unused = Every file says itself in which datum it is, so “{ $datum }” was used for none. Leave --datum out.
 boundary-position-error = For the datum's sake positions may be off by some { $metres } m. Keep that much further away from edges, and from what to keep out of, than you need.
+layout-name-taken = There are two lines “{ $line }”. Give the one that is there already another name.
+layout-staked-length = { $line }: its old coordinates lie { $metres } m apart, and the tape was given as { $length }. Lay it between its stakes, and write its own length into lines.csv if it is another.
+area-chosen-by-judgement = { $site } is an area that was chosen by judgement ({ $why }). Its figures, errors and verdicts speak for that area alone; for other ground they say nothing.
 option-datum = “{ $found }” isn't a datum known here. WGS84, NAD83 and NAD27 are, with “UTM 12 N” behind it where numbers are metres.
 boundary-taken-once = { $file }, feature { $part }: { $points ->
     [one] a corner given twice was taken once.
@@ -210,10 +215,6 @@ standing-none = The sequential plan can't judge this figure: it is made for the 
 
 ## Benchmarks
 benchmarks-of = { $file }: { $why }
-benchmarks-not-read = Not read: { $why }
-benchmark-cover = { $key }: “{ $found }” isn't a cover. “at least 15 %” or “between 15 and 25 %” would do.
-benchmark-scale = { $key }: “{ $found }” is no scale. stand, nest or landscape would do.
-benchmark-part = { $key }: nothing stands under { $found }. A number without it can't be set against anything.
 benchmark-none = No published number has “{ $found }” in its name or plants. tautline plan benchmarks lists all.
 benchmark-key = name
 benchmark-published = as published

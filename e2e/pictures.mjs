@@ -1,6 +1,6 @@
 // Pictures of every screen, in each size and theme, into a folder that git ignores: for looking at.
 import { mkdir } from "node:fs/promises";
-import { SCREENS, SIZES, THEMES, browser, openDemo, serve, setTheme, show, visitor } from "./harness.mjs";
+import { SCREENS, SIZES, THEMES, beginLine, browser, closeLine, intercept, number, openDemo, serve, setTheme, show, visitor } from "./harness.mjs";
 
 const out = new URL("pictures/", import.meta.url);
 await mkdir(out, { recursive: true });
@@ -23,6 +23,46 @@ for (const theme of THEMES) {
       await picture(`${screen.replace(" ", "-")}-${size}-${theme}`);
     }
   }
+}
+
+// the screen on which a line is read, in its states; a screen of its own height, so without what lies below
+const shown = (name) => page.screenshot({ path: new URL(`${name}.png`, out).pathname });
+await page.setViewportSize(SIZES.phone);
+await beginLine(page, { line: "91", reader: "Ana", recorder: "Ben" });
+const address = page.url();
+await shown("line-empty-phone-sunlight");
+await intercept(page, "GREA", "10", "20");
+await intercept(page, "GREA", "21 1/2", "30");
+await intercept(page, "SHAD", "41", "58 1/4");
+await intercept(page, "WINT", "90", "80");
+await page.locator(".ready").getByRole("button", { name: "BUDS", exact: true }).click();
+await number(page, "101");
+await page.locator(".numbers .digit").getByText("1", { exact: true }).click();
+const panels = { rules: "Rules", more: "More …", close: "Close …", find: "others …" };
+for (const theme of THEMES) {
+  await setTheme(page, theme);
+  await page.goto(address);
+  await page.locator(".reading").waitFor();
+  for (const [size, viewport] of Object.entries(SIZES)) {
+    await page.setViewportSize(viewport);
+    await page.waitForTimeout(300);
+    await shown(`line-${size}-${theme}`);
+    for (const [panel, name] of Object.entries(panels)) {
+      await page.getByRole("button", { name }).click();
+      await page.waitForTimeout(200);
+      await shown(`line-${panel}-${size}-${theme}`);
+      await page.getByRole("button", { name: "Back to the keys" }).click();
+    }
+    await page.locator(".rows .row").first().click();
+    await shown(`line-row-${size}-${theme}`);
+    await page.getByRole("button", { name: "Back to the keys" }).click();
+  }
+}
+await number(page, "20");
+await closeLine(page);
+for (const [size, viewport] of Object.entries(SIZES)) {
+  await page.setViewportSize(viewport);
+  await picture(`line-closed-${size}-sunlight`);
 }
 await context.close();
 await own.close();

@@ -115,6 +115,95 @@ export const tests = {
     assert.ok(beyond < 60, `${beyond} strokes`);
   },
 
+  async "a sheet typed twice has its differences side by side, and is closed when there are none"({ visit }) {
+    const { page } = await visit({ viewport: SIZES.desktop });
+    await openDemo(page);
+    await beginLine(page, { line: "91" });
+    const type = (text) => page.keyboard.type(text);
+    await type("gr\n10-20\n30-40\nsh\n50-60\n");
+    assert.equal((await rows(page)).length, 3);
+    await page.getByRole("button", { name: "More …" }).click();
+    await page.getByRole("button", { name: "Type the sheet a second time" }).click();
+    await page.getByText("Nothing has been written yet.").waitFor();
+    await type("gr\n10-20\n30-45\nsh\n50-60\n");
+    await page.getByRole("button", { name: "Close …" }).click();
+    await page.locator(".twice", { hasText: "2 rows alike, 1 differs" }).waitFor();
+    assert.match((await page.locator(".twice tbody").innerText()).replace(/\s+/g, " "), /GREA 30–40 GREA 30–45/);
+    // the slip is in the second typing: its row is put right there
+    await page.getByRole("button", { name: "GREA 30–45" }).click();
+    await page.getByRole("button", { name: "Stop …" }).click();
+    await type("40\n");
+    await page.getByRole("button", { name: "Close …" }).click();
+    await page.locator(".twice", { hasText: "3 rows alike, none differs" }).waitFor();
+    await page.getByRole("button", { name: "Close the line" }).click();
+    await page.getByRole("link", { name: "Next line" }).click();
+    assert.equal(await page.getByRole("heading", { name: "Go on with" }).count(), 0);
+  },
+
+  async "reader and recorder swap at the day's first line, see where they differ, and write down what they agreed on"({ visit }) {
+    const { page } = await visit({ hasTouch: true });
+    await openDemo(page);
+    await beginLine(page, { site: "Rim Draw (invented)", line: "91", length: "50 ft", reader: "Ana", recorder: "Ben" });
+    await intercept(page, "GREA", "10", "40");
+    await intercept(page, "GREA", "100", "160");
+    await closeLine(page);
+    await page.getByRole("button", { name: "Swap and read it again" }).click();
+    await page.getByText("Nothing has been written yet.").waitFor();
+    await intercept(page, "GREA", "10", "40");
+    await intercept(page, "GREA", "100", "130");
+    await closeLine(page);
+    // 90 and 60 of 600 in
+    await page.getByText(/Ana has cover 15\.0\s%, Ben 10\.0\s%/).waitFor();
+    await page.getByText("From 130 in to 160 in Ana has canopy and Ben has none.").waitFor();
+    await page.getByLabel("What you agreed on").fill("plumb the edge");
+    await page.getByRole("button", { name: "Write it down" }).click();
+    await page.getByText("It stands with the second reading.").waitFor();
+  },
+
+  async "an unfinished line goes along in a copy of everything, and is gone on with elsewhere"({ visit }) {
+    const { page } = await visit();
+    await openDemo(page);
+    await beginLine(page, { line: "91" });
+    await intercept(page, "GREA", "10", "20");
+    await page.locator(".numbers .digit").getByText("4", { exact: true }).click();
+    await kept(page);
+    await page.goto(new URL("#/notebook", page.url()).href);
+    const [copy] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Make a copy" }).click()]);
+    const other = await visit();
+    await other.page.goto(new URL("#/take-in", other.page.url()).href);
+    await other.page.locator('input[type="file"]').setInputFiles(await copy.path());
+    await other.page.getByText("one unfinished line").waitFor();
+    await other.page.getByRole("button", { name: "Keep it" }).click();
+    await other.page.getByRole("link", { name: /Hollow Flat \(invented\)/ }).first().waitFor();
+    await other.page.goto(new URL("#/read", other.page.url()).href);
+    await other.page.getByRole("link", { name: /line 91: 1 row/ }).click();
+    assert.match(await other.page.locator(".expected").innerText(), /GREA starts at\s+4/);
+  },
+
+  async "the zero stake's place is noted beside it, and found again without a network"({ visit, stop }) {
+    const { context, page } = await visit({ hasTouch: true, permissions: ["geolocation"], geolocation: { latitude: 39.25, longitude: -113.5, accuracy: 4 } });
+    await openDemo(page);
+    await offlineReady(page);
+    await stop();
+    await context.setOffline(true);
+    await beginLine(page, { line: "91" });
+    await intercept(page, "GREA", "10", "20");
+    await page.getByRole("button", { name: "More …" }).click();
+    await page.getByRole("button", { name: "Note where the zero stake stands" }).click();
+    await page.getByText("39.25, -113.5 ± 4 m").waitFor();
+    await page.getByRole("button", { name: "Back to the keys" }).click();
+    await closeLine(page);
+    // a thousandth of a degree south on this meridian: 111.0 m, from a degree of 111.01 km at latitude 39 (WGS 84)
+    await context.setGeolocation({ latitude: 39.249, longitude: -113.5, accuracy: 3 });
+    await page.goto(new URL("#/read", page.url()).href);
+    const form = page.locator("#read-form");
+    await form.getByLabel("Site", { exact: true }).fill("Hollow Flat (invented)");
+    await form.getByLabel("Line", { exact: true }).fill("91");
+    await form.getByRole("button", { name: "Find the zero stake" }).click();
+    await page.getByText("111 m to the north, true bearing 0°. Positions may be 5 m off.").waitFor();
+    await context.setOffline(false);
+  },
+
   async "axe finds nothing on the reading screen, on any of its panels, in any theme"({ visit }) {
     const { page } = await visit();
     await openDemo(page);

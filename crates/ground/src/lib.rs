@@ -7,6 +7,7 @@
 //! | what | module |
 //! | --- | --- |
 //! | positions in degrees, distance and bearing between them | [`position`] |
+//! | the way to a stake | [`find`] |
 //! | a plane about a place, in whole millimetres | [`local`] |
 //! | UTM, both ways | [`utm`] |
 //! | old datums | [`datum`] |
@@ -17,6 +18,7 @@
 #![forbid(unsafe_code)]
 
 pub mod datum;
+pub mod find;
 pub mod lay;
 pub mod local;
 pub mod magnetic;

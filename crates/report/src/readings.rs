@@ -89,7 +89,7 @@ fn caption(visit: &Visit, page: &Page) -> String {
         said.push(page.say(&Message::new("report-pass").with("pass", visit.pass.as_str())));
     }
     said.push(outcome(visit, page));
-    said.extend(visit.conditions.iter().map(|(heading, noted)| format!("{heading}: {noted}")));
+    said.extend(visit.told().map(|(heading, noted)| format!("{heading}: {noted}")));
     said.extend(visit.place.as_ref().map(|place| place.file.clone()));
     said.retain(|one| !one.is_empty());
     said.join(" · ")

@@ -105,7 +105,7 @@ fn facts(assessment: &Assessment, page: &Page) -> Vec<Term> {
     });
     let count =
         Message::new("report-fact-lines-said").with("used", lines.len()).with("planned", planned.count());
-    let noted = visits().flat_map(|visit| &visit.conditions);
+    let noted = visits().flat_map(tautline_survey::visit::Visit::told);
     let mut headings: Vec<&String> = Vec::new();
     for (heading, _) in noted.clone() {
         if !headings.contains(&heading) {

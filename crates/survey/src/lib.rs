@@ -12,6 +12,7 @@
 //! | the written rules, their fingerprint, what they leave open | [`protocol`] |
 //! | visits and their intercepts | [`visit`] |
 //! | a line that is being read | [`draft`] |
+//! | where a line's zero stake stands | [`stake`] |
 //! | goals | [`goal`] |
 //! | everything handed in | [`input`] |
 //! | readings as a fingerprint | [`imprint`] |
@@ -73,6 +74,7 @@ pub mod protocol;
 pub mod record;
 pub mod revision;
 pub mod sites;
+pub mod stake;
 pub mod summary;
 pub mod sync;
 pub mod trend;

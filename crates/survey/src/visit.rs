@@ -3,6 +3,7 @@
 use crate::date::Date;
 use crate::finding::Place;
 use crate::measure::Measure;
+use crate::stake::ZERO_STAKE;
 use serde::{Deserialize, Serialize};
 
 /// Alive or dead, as the reader wrote it.
@@ -129,5 +130,10 @@ impl Visit {
     /// What tells this visit from every other.
     pub fn identity(&self) -> (&str, &str, Option<Date>, &str, &str, &str) {
         (&self.site, &self.line, self.date, &self.reader, &self.recorder, &self.pass)
+    }
+
+    /// The conditions that everybody may be told: where a stake stands is left out.
+    pub fn told(&self) -> impl Iterator<Item = &(String, String)> + Clone {
+        self.conditions.iter().filter(|(heading, _)| heading != ZERO_STAKE)
     }
 }

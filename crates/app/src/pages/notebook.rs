@@ -42,12 +42,20 @@ fn sharing(session: Session) -> impl IntoView {
 fn copying(session: Session) -> impl IntoView {
     let copy = move |_| {
         session.all(move |revisions| {
-            let lines: Vec<String> = std::iter::once(header()).chain(revisions.iter().map(line)).collect();
-            hand_out(
-                &format!("tautline-{}.jsonl", here::today()),
-                "application/jsonl",
-                &(lines.join("\n") + "\n"),
-            );
+            spawn_local(async move {
+                // lines that are being read go along: a device that is lost takes nothing with it
+                let unfinished = match crate::read::unfinished().await {
+                    Ok(lines) => lines,
+                    Err(error) => return session.tell_fault(&error),
+                };
+                let kept = std::iter::once(header()).chain(revisions.iter().map(line));
+                let lines: Vec<String> = kept.chain(unfinished).collect();
+                hand_out(
+                    &format!("tautline-{}.jsonl", here::today()),
+                    "application/jsonl",
+                    &(lines.join("\n") + "\n"),
+                );
+            });
         });
     };
     view! {

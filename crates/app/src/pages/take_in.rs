@@ -10,6 +10,7 @@ use leptos::task::spawn_local;
 use std::rc::Rc;
 use tautline_exchange::{Options, Source, read};
 use tautline_survey::check::check;
+use tautline_survey::draft::LineDraft;
 use tautline_survey::finding::Finding;
 use tautline_survey::message::{Message, Value};
 use tautline_survey::notebook::gather::{Gathered, gather};
@@ -23,6 +24,8 @@ struct Understood {
     gathered: Gathered,
     /// Revisions of other notebooks.
     copies: Vec<Revision>,
+    /// Unfinished lines of other devices, each under its name.
+    unfinished: Vec<(String, LineDraft)>,
     findings: Vec<Finding>,
 }
 
@@ -50,9 +53,14 @@ impl Understood {
         let text = String::from_utf8_lossy(&copy.bytes);
         let mut lines = text.lines().filter(|line| !line.trim().is_empty());
         let known = lines.next().is_some_and(|header| Header::read(header).is_ok());
-        let read: Vec<_> = lines.filter(|_| known).map(read_line).collect();
-        let broken = read.iter().filter(|line| line.is_err()).count();
-        self.copies.extend(read.into_iter().filter_map(Result::ok));
+        let mut broken = 0_usize;
+        for line in lines.filter(|_| known) {
+            match (read_line(line), LineDraft::from_copy_line(line)) {
+                (Ok(revision), _) => self.copies.push(revision),
+                (_, Some(draft)) => self.unfinished.push(draft),
+                (Err(_), None) => broken += 1,
+            }
+        }
         if !known {
             let message = Message::new("lines-not-a-notebook").with("file", copy.name.as_str());
             self.findings.push(Finding::must_settle(message));
@@ -65,7 +73,7 @@ impl Understood {
     }
 
     fn brings_nothing(&self) -> bool {
-        self.gathered.drafts.is_empty() && self.copies.is_empty()
+        self.gathered.drafts.is_empty() && self.copies.is_empty() && self.unfinished.is_empty()
     }
 }
 
@@ -155,6 +163,10 @@ fn shown(
         let message = Message::new("app-understood-copy").with("revisions", found.copies.len());
         view! { <li>{words.say(&message)}</li> }
     });
+    let unfinished = (!found.unfinished.is_empty()).then(|| {
+        let message = Message::new("app-understood-unfinished").with("lines", found.unfinished.len());
+        view! { <li>{words.say(&message)}</li> }
+    });
     let nothing = found.brings_nothing();
     let keep = {
         let found = Rc::clone(found);
@@ -163,7 +175,7 @@ fn shown(
     view! {
         <section class="understood">
             <h2>{words.word("app-understood-heading")}</h2>
-            <ul>{tally}{copies}</ul>
+            <ul>{tally}{copies}{unfinished}</ul>
             {nothing.then(|| view! { <p>{words.word("app-brings-nothing")}</p> })}
             {findings(&found.findings)}
             <div class="choices">
@@ -197,6 +209,7 @@ fn write(session: Session, found: &Understood, all: RwSignal<Option<Rc<Understoo
     };
     let drafts = found.gathered.drafts.clone();
     let copies = found.copies.clone();
+    crate::read::take_in(session, found.unfinished.clone());
     if copies.is_empty() {
         session.write("import", drafts, String::new(), kept);
     } else {

@@ -1,7 +1,9 @@
 //! Once a line is closed: its cover, the site so far with its interval, and the planned lines that nobody has read yet.
 
+use super::open::Open;
+use super::talk;
 use crate::route::Route;
-use crate::session::{Session, Standing};
+use crate::session::Standing;
 use leptos::prelude::*;
 use tautline_survey::date::Date;
 use tautline_survey::line::{Choice, line_result};
@@ -10,12 +12,13 @@ use tautline_survey::sites::{of_site, rows};
 use tautline_survey::visit::{Outcome, Visit};
 
 /// The screen.
-pub(super) fn after(session: Session, visit: &Visit) -> impl IntoView + use<> {
+pub(super) fn after(open: Open, visit: &Visit) -> impl IntoView + use<> {
+    let session = open.session;
     let standing = session.standing_untracked();
     let heading = session.say(
         &Message::new("read-closed").with("site", visit.site.as_str()).with("line", visit.line.as_str()),
     );
-    let said = [own_cover(&standing, visit), so_far(&standing, visit)];
+    let said = [own_cover(&standing, visit), last_time(&standing, visit), so_far(&standing, visit)];
     let said = said.into_iter().flatten().map(|one| view! { <p>{session.say(&one)}</p> }).collect_view();
     let left = unread(&standing, visit);
     let left = (!left.is_empty()).then(|| {
@@ -24,11 +27,32 @@ pub(super) fn after(session: Session, visit: &Visit) -> impl IntoView + use<> {
     });
     view! {
         <h1>{heading}</h1>{said}{left}
+        {talk::talk(open, &standing, visit)}
         <p class="choices">
-            <a class="button" href=Route::Read.address()>{session.word("read-next-line")}</a>
+            <a class="button main" href=Route::Read.address()>{session.word("read-next-line")}</a>
             <a class="button" href=Route::Site(visit.site.clone()).address()>{session.word("read-to-site")}</a>
         </p>
     }
+}
+
+/// What the same line came to the time before; shown only now, so that nobody reads towards it.
+fn last_time(standing: &Standing, visit: &Visit) -> Option<Message> {
+    let visits = &standing.input.visits;
+    let before = (0..visits.len()).filter(|&at| {
+        let other = &visits[at];
+        other.site == visit.site
+            && other.line == visit.line
+            && other.date.is_some()
+            && other.date < visit.date
+    });
+    let last = before.max_by_key(|&at| visits[at].date)?;
+    let result = line_result(&standing.input, last, &Choice::default()).ok()?;
+    let alike = visits[last].protocol == visit.protocol;
+    let code = if alike { "read-last-time" } else { "read-last-time-unlike" };
+    let date = visits[last].date.map_or(String::new(), |date| date.to_string());
+    Some(
+        Message::new(code).with("date", date).with("cover", Value::Share(result.share(result.canopy.low), 1)),
+    )
 }
 
 fn own_cover(standing: &Standing, visit: &Visit) -> Option<Message> {

@@ -2,6 +2,7 @@
 
 use super::drafts::Drafts;
 use super::open::protocols;
+use super::stake;
 use crate::device::here;
 use crate::route::{Route, go};
 use crate::session::Session;
@@ -302,6 +303,7 @@ fn by_hand(session: Session, form: Form) -> impl IntoView {
                 <input type="checkbox" prop:checked=form.blind on:change=move |event| form.blind.set(event_target_checked(&event))/>
                 <span>{session.word("read-second-reader")}</span>
             </label>
+            {move || stake::find(session, &form.site.get(), &form.line.get())}
             <p class="wrong" role="alert">{wrong}</p>
             <p class="quiet">{session.word("read-permission")}</p>
             <div class="choices"><button type="submit" class="main">{session.word("read-begin")}</button></div>
@@ -323,7 +325,7 @@ const fn unit_name(unit: Bare) -> &'static str {
 }
 
 /// Keeps a new draft and opens its screen.
-fn open(session: Session, draft: LineDraft) {
+pub(super) fn open(session: Session, draft: LineDraft) {
     spawn_local(async move {
         let name = Drafts::name(here::now().1);
         let kept = async { Drafts::open().await?.keep(&name, Some(&draft.to_text())).await };

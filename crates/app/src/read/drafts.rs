@@ -4,7 +4,10 @@
 
 use crate::device::NAME;
 use crate::device::disk::{Disk, Fault, TEXTS, answer};
+use crate::session::Session;
 use js_sys::Array;
+use leptos::task::spawn_local;
+use tautline_store::KeepError;
 use tautline_survey::draft::LineDraft;
 use wasm_bindgen::JsCast as _;
 use web_sys::IdbKeyRange;
@@ -60,6 +63,33 @@ impl Drafts {
         });
         Ok(pairs.collect())
     }
+}
+
+/// Every draft on this device as a line of a copy.
+pub(crate) async fn unfinished() -> Result<Vec<String>, KeepError> {
+    let drafts = Drafts::open().await?.all().await?;
+    Ok(drafts.iter().map(|(name, draft)| draft.copy_line(name)).collect())
+}
+
+/// Takes drafts of a copy in. One of a name that is here stays as it is here.
+pub(crate) fn take_in(session: Session, copied: Vec<(String, LineDraft)>) {
+    if copied.is_empty() {
+        return;
+    }
+    spawn_local(async move {
+        let kept = async {
+            let drafts = Drafts::open().await?;
+            for (name, draft) in copied.iter().filter(|(name, _)| name.starts_with(FIRST)) {
+                if drafts.draft(name).await.is_none() {
+                    drafts.keep(name, Some(&draft.to_text())).await?;
+                }
+            }
+            Ok::<(), Fault>(())
+        };
+        if let Err(fault) = kept.await {
+            session.tell_fault(&KeepError::from(fault));
+        }
+    });
 }
 
 fn list(value: &wasm_bindgen::JsValue) -> Array {

@@ -1,10 +1,11 @@
 //! How far the line was read, what was noted beside it, and closing it into the notebook.
 
 use super::open::Open;
+use super::{stake, twice};
 use crate::session::{Session, Standing};
 use leptos::prelude::*;
 use tautline_survey::draft::remarks::before_closing;
-use tautline_survey::draft::{Key, LineDraft, NotClosed, Told};
+use tautline_survey::draft::{Entry, Key, LineDraft, NotClosed, Told};
 use tautline_survey::message::Message;
 use tautline_survey::notebook::hand::Draft;
 use tautline_survey::notebook::payload::Payload;
@@ -13,6 +14,9 @@ use tautline_survey::visit::Visit;
 /// What may be noted beside a line, by the heading that it stands under in the record.
 const CONDITIONS: [(&str, &str); 3] =
     [("read-wind", "wind"), ("read-growth-stage", "growth stage"), ("read-remarks", "remarks")];
+
+/// Under which heading it stands that a sheet was typed twice.
+const TYPED_TWICE: &str = "typed twice";
 
 /// Whether the visit of a draft stands in the notebook already.
 pub(super) fn stands(session: Session, draft: &LineDraft) -> bool {
@@ -58,6 +62,8 @@ pub(super) fn more(open: Open) -> impl IntoView {
             </div>
             {names(open)}
             {conditions.collect_view()}
+            {stake::note(open)}
+            {twice::again(open)}
             <label>{open.word("read-why-not")}<input type="text" autocomplete="off" on:input=move |event| why.set(event_target_value(&event))/></label>
             <div class="choices"><button type="button" on:click=not_read>{open.word("read-not-read")}</button></div>
             {discard(open)}
@@ -113,9 +119,31 @@ pub(super) fn told(open: Open) -> impl IntoView {
 
 /// The last look before the stake is pulled, and closing.
 pub(super) fn closing(open: Open) -> impl IntoView {
+    if twice::first_of(&open.name()).is_some() {
+        twice::compare(open).into_any()
+    } else {
+        closing_with(open, None).into_any()
+    }
+}
+
+/// The same, with what is to be noted of a second typing.
+pub(super) fn closing_with(open: Open, twice: Option<String>) -> impl IntoView {
     match ready(open) {
-        Ok(ready) => closable(open, &ready).into_any(),
-        Err(missing) => view! { <p class="wrong" role="alert">{open.session.say(&missing)}</p> }.into_any(),
+        Ok(mut ready) => {
+            ready.visit.conditions.extend(twice.map(|noted| (TYPED_TWICE.to_owned(), noted)));
+            closable(open, &ready).into_any()
+        }
+        Err(missing) => {
+            let leave = move |_| {
+                open.press(Key::Leave);
+            };
+            let under_way = open.draft.with_untracked(|draft| draft.sheet().entry != Entry::default());
+            let leave = under_way.then(
+                || view! { <button type="button" on:click=leave>{open.word("read-leave-entry")}</button> },
+            );
+            view! { <p class="wrong" role="alert">{open.session.say(&missing)}</p><div class="choices">{leave}</div> }
+                .into_any()
+        }
     }
 }
 
@@ -157,7 +185,7 @@ fn discard(open: Open) -> impl IntoView {
     let sure = RwSignal::new(false);
     let away = move |_| {
         if sure.get_untracked() {
-            open.forget(|| crate::route::go(&crate::route::Route::Read));
+            open.discard(|| crate::route::go(&crate::route::Route::Read));
         } else {
             sure.set(true);
         }

@@ -45,7 +45,7 @@ pub(crate) fn line(name: String) -> impl IntoView {
             let open = open.get_value();
             let view = move || match open.closed.get() {
                 None => reading(open).into_any(),
-                Some(visit) => after::after(session, &visit).into_any(),
+                Some(visit) => after::after(open, &visit).into_any(),
             };
             view.into_any()
         }

@@ -10,10 +10,13 @@
 //! | the rows, what is said of them, how they are put right | `rows` |
 //! | species, the recent ones first | `species` |
 //! | the pad of numbers | `pad` |
+//! | finding the zero stake again | `stake` |
 //! | what a keyboard does | `keyboard` |
+//! | a sheet typed a second time | `twice` |
 //! | how far the line was read, conditions, closing | `ending` |
 //! | the protocol, with its rules drawn | `rules` |
 //! | what the line comes to once it is closed | `after` |
+//! | two readers of one line at the truck | `talk` |
 
 mod after;
 mod begin;
@@ -26,7 +29,11 @@ mod pad;
 mod rows;
 mod rules;
 mod species;
+mod stake;
+mod talk;
 mod tape;
+mod twice;
 
 pub(crate) use begin::begin;
+pub(crate) use drafts::{take_in, unfinished};
 pub(crate) use line::line;

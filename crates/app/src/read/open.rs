@@ -1,6 +1,7 @@
 //! What is open: one draft, what it is read by, and how much of it is on the disk.
 
 use super::drafts::Drafts;
+use super::twice::first_of;
 use crate::session::Session;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -133,7 +134,7 @@ impl Open {
     /// What is to be said of the rows as they stand.
     pub(super) fn remarks(self) -> Vec<Remark> {
         let known = self.known();
-        self.draft.with(|draft| remarks(draft, known.rules()))
+        self.draft.with_untracked(|draft| remarks(draft, known.rules()))
     }
 
     /// Shows a panel, or the keys again where it is shown already.
@@ -221,14 +222,33 @@ impl Open {
         });
     }
 
-    /// Takes the draft away, once what it says stands in the notebook or nobody wants it.
+    /// The name that the draft is kept under.
+    pub(super) fn name(self) -> String {
+        self.own.get_value().name.clone()
+    }
+
+    /// Takes the draft away, once what it says stands in the notebook; of a sheet that was typed twice, the first typing goes
+    /// with the second.
     pub(super) fn forget(self, then: impl FnOnce() + 'static) {
+        let name = self.name();
+        let first = first_of(&name).map(str::to_owned);
+        self.take_away(std::iter::once(name).chain(first).collect(), then);
+    }
+
+    /// Throws this draft alone away.
+    pub(super) fn discard(self, then: impl FnOnce() + 'static) {
+        self.take_away(vec![self.name()], then);
+    }
+
+    fn take_away(self, names: Vec<String>, then: impl FnOnce() + 'static) {
         let own = self.own.get_value();
         spawn_local(async move {
-            match own.drafts.keep(&own.name, None).await {
-                Ok(()) => then(),
-                Err(fault) => self.session.tell_fault(&KeepError::from(fault)),
+            for name in names {
+                if let Err(fault) = own.drafts.keep(&name, None).await {
+                    return self.session.tell_fault(&KeepError::from(fault));
+                }
             }
+            then();
         });
     }
 }

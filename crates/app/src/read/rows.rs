@@ -18,9 +18,11 @@ pub(super) fn as_text(row: &Row) -> String {
 /// The rows as on a paper sheet, the last one nearest to the thumb.
 pub(super) fn rows(open: Open) -> impl IntoView {
     let place = NodeRef::<html::Section>::new();
+    // a digit typed changes no row: what has been read stays as it is, where it was scrolled to
+    let rows = Memo::new(move |_| open.draft.with(|draft| draft.sheet().rows.clone()));
     let items = move || {
+        let rows = rows.get();
         let remarks = open.remarks();
-        let rows = open.draft.with(|draft| draft.sheet().rows.clone());
         to_the_last(place);
         rows.iter()
             .map(|row| {

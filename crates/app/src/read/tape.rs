@@ -1,6 +1,7 @@
 //! The tape as one walks along it: a window that runs with the reader, what has been read, where they stand.
 
 use super::open::Open;
+use leptos::ev;
 use leptos::prelude::*;
 use tautline_engine::length::{Bare, Length, Unit};
 use tautline_engine::stretch::Stretch;
@@ -12,11 +13,15 @@ use tautline_survey::visit::State;
 
 /// The picture, as wide as the screen.
 pub(super) fn tape(open: Open) -> impl IntoView {
-    let drawn = move || open.draft.with(|draft| picture(open, draft));
+    let wide = RwSignal::new(width());
+    // a phone is turned, a window pulled wider
+    let handle = window_event_listener(ev::resize, move |_| wide.set(width()));
+    on_cleanup(move || handle.remove());
+    let drawn = move || open.draft.with(|draft| picture(open, draft, wide.get()));
     view! { <div class="ruler" inner_html=drawn></div> }
 }
 
-fn picture(open: Open, draft: &LineDraft) -> String {
+fn picture(open: Open, draft: &LineDraft, wide: u16) -> String {
     let (setup, sheet) = (draft.setup(), draft.sheet());
     let known = open.known();
     let planned = known.planned.as_ref().and_then(|line| line.length.as_ref());
@@ -38,13 +43,15 @@ fn picture(open: Open, draft: &LineDraft) -> String {
     let since = length(setup, &sheet.entry.start);
     let farthest = read.iter().map(|one| one.stretch.stop()).max();
     let typed = length(setup, &sheet.entry.text).filter(|&typed| end.is_none_or(|end| typed <= end));
-    let at = typed.or(since).or(farthest).unwrap_or(Length::ZERO);
+    // a number half typed is a small one: the mark goes back only where an intercept that was missed is put in
+    let so_far = if sheet.entry.before.is_some() { since } else { since.max(farthest) };
+    let at = typed.max(so_far).unwrap_or(Length::ZERO);
     let unit = match setup.unit {
         Bare::Unit(Unit::Inch) => Unit::Inch,
         Bare::DecimalFeet | Bare::FeetAndInches | Bare::Unit(Unit::Foot) => Unit::Foot,
         Bare::Unit(unit) => unit,
     };
-    let mut frame = Frame::new("read-tape", width(), Palette::screen());
+    let mut frame = Frame::new("read-tape", wide, Palette::screen());
     frame.title = open.word("read-tape");
     frame.description = open.session.say(&Message::new("read-tape-shows").with("rows", read.len()));
     draw(&Ruler { window: window(at, end, unit), end, unit, read, since, at }, &frame)

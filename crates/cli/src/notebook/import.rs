@@ -10,6 +10,7 @@ use std::collections::BTreeSet;
 use tautline_exchange::Source;
 use tautline_store::Keep as _;
 use tautline_survey::check::check;
+use tautline_survey::draft::LineDraft;
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
@@ -160,6 +161,14 @@ fn held(copy: &Source, findings: &mut Vec<Finding>, words: &Words) -> Result<Fou
             Ok(Held::Revision(revision)) => found.revisions.push(*revision),
             Ok(Held::Photo { sha256, bytes }) => found.photos.push((sha256, Some(bytes))),
             Err(error) => {
+                // an unfinished line is gone on with in the app
+                if let Some((_, draft)) = LineDraft::from_copy_line(line) {
+                    let message = Message::new("line-not-finished")
+                        .with("site", draft.setup().site.as_str())
+                        .with("line", draft.setup().line.as_str());
+                    findings.push(Finding::note(message));
+                    continue;
+                }
                 let place = Place { file: copy.name.clone(), row, column: None, character: None };
                 findings.push(Finding::must_settle(said(error).with("file", copy.name.as_str())).at(place));
             }

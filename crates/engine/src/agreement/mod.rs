@@ -7,8 +7,10 @@
 //! | how much of what differs is lines and how much readers | [`reliability`] |
 //! | which plants one has and the other hasn't, and how edges differ | [`patches`] |
 //! | which rule would explain it | [`habits`] |
+//! | where two readings of a line lie furthest apart | [`apart`] |
 //! | does one reader drift over a season | [`control`] |
 
+pub mod apart;
 pub mod control;
 pub mod habits;
 mod limits;

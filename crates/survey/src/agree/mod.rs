@@ -5,6 +5,7 @@ mod log_output;
 mod output;
 mod season;
 mod sentences;
+pub mod tailgate;
 
 pub use log::{Calibration, CalibrationLine, Outcome, Reminder, calibrations, reminders};
 pub use log_output::{AgreeLogOutput, log_output};

@@ -11,11 +11,13 @@
 //! | the sheet that keys fill | [`sheet`] |
 //! | what is said while reading | [`remarks()`] |
 //! | the visit that a closed line becomes | [`close`](LineDraft::close) |
+//! | drafts in a copy of everything | [`LineDraft::copy_line`] |
 //! | species by a few letters, the recent ones first | [`search`] |
 //! | what a keyboard's keys mean | [`desk`] |
 //! | one sheet typed by two persons | [`twice`] |
 
 pub mod close;
+mod copy;
 pub mod desk;
 pub mod key;
 mod number;

@@ -422,3 +422,15 @@ proptest! {
         prop_assert_eq!(serde_json::from_str::<crate::visit::Visit>(&json).unwrap(), visit);
     }
 }
+
+#[test]
+fn a_draft_in_a_copy_is_where_it_was() {
+    let mut draft = inches();
+    read(&mut draft, "ATCA2", &["10", "20 1/2"]);
+    draft.press(Key::Species("KRLA2".into()));
+    number(&mut draft, "31");
+    let line = draft.copy_line("draft/1");
+    assert!(!line.contains('\n'));
+    assert_eq!(LineDraft::from_copy_line(&line), Some(("draft/1".to_owned(), draft)));
+    assert_eq!(LineDraft::from_copy_line("{\"content\":null}"), None);
+}

@@ -81,6 +81,10 @@ app-understood-copy = { $revisions ->
     [one] one revision of another notebook
    *[other] { $revisions } revisions of another notebook
 }
+app-understood-unfinished = { $lines ->
+    [one] one unfinished line
+   *[other] { $lines } unfinished lines
+}
 app-lines-broken = { $file }: { $lines ->
     [one] one line is
    *[other] { $lines } lines are
@@ -109,7 +113,7 @@ app-sharing-nobody = No shared notebook answers. Everything is kept on this devi
 app-sharing-done = What is here is in the shared notebook too.
 app-share-now = Share now
 app-copy = A copy of everything
-app-copy-what = One file with all that was ever written on this device, past versions too. It is a full copy, with places and names. Any tautline takes it in.
+app-copy-what = One file with all that was ever written on this device, past versions and unfinished lines too. It is a full copy, with places and names. Any tautline takes it in.
 app-copy-now = Make a copy
 app-persist = Room on this device
 app-persist-promised = The browser keeps the notebook even when it runs short of room.

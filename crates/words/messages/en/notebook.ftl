@@ -240,6 +240,7 @@ notebook-system = { $file } could not be used: { $why }.
 lines-not-a-notebook = { $file } does not begin as a notebook does.
 lines-newer = { $file } is of version { $version } of its format, which a newer version of tautline reads.
 line-not-a-revision = This line is no revision; it was left out.
+line-not-finished = The unfinished line { $line } of { $site } was left out: go on with it in the app.
 
 ## Sharing
 sync-here = { $revisions ->

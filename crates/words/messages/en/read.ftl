@@ -126,7 +126,7 @@ read-told-nothing = Nothing stands on this line.
 read-told-to = Read up to { $mark }.
 read-told-not-read = Not read. { $why }
 read-before-closing = Worth a look before the stake is pulled
-read-under-way = Something is still being typed. Finish it, or leave it under “More”.
+read-under-way = Something is still being typed: finish it, or leave it.
 read-nothing-written = Nothing is written. If nothing stands on this line, say so under “More”.
 read-close-rows = { $rows ->
     [0] No rows
@@ -158,6 +158,8 @@ read-rule-open = Left open, taken so
 read-closed = { $site }, line { $line } is kept
 read-line-not-read = The line was not read.
 read-line-cover = This line: cover { $cover }.
+read-last-time = Last time, { $date }: cover { $cover }.
+read-last-time-unlike = Last time, { $date }, under other rules: cover { $cover }. The two can’t be set side by side as they are.
 read-site-cover = The site so far, { $lines ->
     [one] 1 line
    *[other] { $lines } lines
@@ -169,3 +171,45 @@ read-site-cover-alone = The site so far, { $lines ->
 read-left = Planned and not read yet: { $lines }.
 read-next-line = Next line
 read-to-site = To the site
+tailgate-covers = { $first } has cover { $cover }, { $second } { $other }. You lie furthest apart here:
+tailgate-alike = { $first } and { $second } read the same canopy: cover { $cover }.
+tailgate-stretch = From { $start } to { $stop } { $has } has canopy and { $lacks } has none. Look at { $rule }.
+apart-gap = how long a gap ends the canopy, and where it is measured
+apart-dead = what counts as alive
+apart-counts = which plants count
+apart-edge = where a crown ends, straight down on the tape’s edge
+apart-plant = whether this plant meets the tape’s edge
+tailgate-heading = Do you read alike?
+tailgate-swap = This was the day’s first line. Swap before the next: { $second } reads it again without seeing these rows, and you see where you differ.
+tailgate-begin = Swap and read it again
+tailgate-agreed = What you agreed on
+tailgate-keep = Write it down
+tailgate-kept = It stands with the second reading.
+read-stake-noted = The zero stake’s place was noted on { $date }.
+read-stake-find = Find the zero stake
+read-stake-waiting = Waiting for the device’s position …
+read-stake-no-position = The device gives no position. Go by the stake’s description, its photos and the compass.
+read-stake-way = { $metres } m to the { $way }, true bearing { $bearing }°. Positions may be { $off } m off.
+read-stake-near = It is within { $off } m, which is as near as positions tell. Look about you.
+read-stake-note = Note where the zero stake stands
+read-stake-where = Stand beside it. The place is kept with the reading and left out of reports.
+way-north = north
+way-north-east = north-east
+way-east = east
+way-south-east = south-east
+way-south = south
+way-south-west = south-west
+way-west = west
+way-north-west = north-west
+read-type-again = Type the sheet a second time
+read-twice = { $alike ->
+    [one] 1 row alike
+   *[other] { $alike } rows alike
+}, { $differ ->
+    [0] none differs
+    [one] 1 differs
+   *[other] { $differ } differ
+}
+read-first-typing = First typing
+read-second-typing = This typing
+read-to-first-typing = Correct the first typing

@@ -81,6 +81,7 @@ fn page_told(cautions: &[String], paper: Paper, openness: Openness) -> String {
         stratum: None,
         plot: None,
         slope: None,
+        judgement: None,
         permission: Some(Permission { from: "the <owner>".to_owned(), until: Date::read("2027-03-31") }),
     };
     let packet = Packet {

@@ -81,6 +81,10 @@ app-understood-copy = { $revisions ->
     [one] una revisión de otro cuaderno
    *[other] { $revisions } revisiones de otro cuaderno
 }
+app-understood-unfinished = { $lines ->
+    [one] una línea sin terminar
+   *[other] { $lines } líneas sin terminar
+}
 app-lines-broken = { $file }: { $lines ->
     [one] un renglón no está entero y se omitió.
    *[other] { $lines } renglones no están enteros y se omitieron.

@@ -240,6 +240,7 @@ notebook-system = No se pudo usar { $file }: { $why }.
 lines-not-a-notebook = { $file } no empieza como un cuaderno.
 lines-newer = { $file } es de la versión { $version } de su formato, que lee una versión más nueva de tautline.
 line-not-a-revision = Este renglón no es una revisión; se omitió.
+line-not-finished = La línea sin terminar { $line } de { $site } se omitió: sígala en la aplicación.
 
 ## Sharing
 sync-here = { $revisions ->

@@ -49,6 +49,8 @@ help-boundary = El lindero del sitio con sus estratos: GeoJSON, GPX, KML, KMZ, G
 help-keep-out = Lo que se evita, como “roads.kml, 15 m”: un archivo y a qué distancia mantenerse; se puede repetir
 help-there = Líneas que ya están ahí y se quedan; se puede repetir
 help-stratum-from = El campo en que está el nombre de un estrato (stratum)
+help-take-in = Tomar en el trazado las líneas que ya están ahí, para leerlas otra vez
+help-judged = Por qué se eligió esta área, donde fue por juicio, como un área clave
 help-datum = El datum de los archivos que no nombran ninguno, y de --from: WGS84, NAD83, NAD27 o “NAD27 UTM 12 N”
 help-lines = Líneas por trazar; parcelas, si se da --spokes
 help-length = Longitud de cada línea, como “50 m” o “100 ft”
@@ -84,6 +86,9 @@ boundary-left-out = { $file }, elemento { $part }: una marca sin uso quedó fuer
 boundary-old-datum = Elemento { $part }: NAD 27 fuera de los Estados Unidos contiguos no se traslada aquí, y una posición antigua puede desviarse hasta 100 m. Guárdelo como WGS 84 en el programa del que viene.
 boundary-datum-unused = Cada archivo dice por sí mismo en qué datum está, así que “{ $datum }” no se usó para ninguno. Quite --datum.
 boundary-position-error = A causa del datum, las posiciones pueden desviarse unos { $metres } m. Manténgase esa distancia más lejos de los bordes, y de lo que se evita, de lo que le hace falta.
+layout-name-taken = Hay dos líneas “{ $line }”. Dé otro nombre a la que ya está ahí.
+layout-staked-length = { $line }: sus coordenadas anteriores están a { $metres } m una de otra, y la cinta se dio como { $length }. Tiéndala entre sus estacas y, si su longitud es otra, escríbala en lines.csv.
+area-chosen-by-judgement = { $site } es un área que se eligió por juicio ({ $why }). Sus cifras, errores y veredictos hablan solo de esa área; de otro terreno no dicen nada.
 option-datum = “{ $found }” no es un datum que se conozca aquí. Lo son WGS84, NAD83 y NAD27, con “UTM 12 N” detrás si los números son metros.
 boundary-taken-once = { $file }, elemento { $part }: { $points ->
     [one] una esquina dada dos veces se tomó una vez.
@@ -210,10 +215,6 @@ standing-none = El plan secuencial no puede juzgar esta cifra: está hecho para 
 
 ## Benchmarks
 benchmarks-of = { $file }: { $why }
-benchmarks-not-read = No se leyó: { $why }
-benchmark-cover = { $key }: “{ $found }” no es una cobertura. Servirían “at least 15 %” o “between 15 and 25 %”.
-benchmark-scale = { $key }: “{ $found }” no es una escala. Servirían stand, nest o landscape.
-benchmark-part = { $key }: no hay nada en { $found }. Un número sin ello no se puede comparar con nada.
 benchmark-none = Ningún número publicado tiene “{ $found }” en su nombre ni en sus plantas. tautline plan benchmarks los lista todos.
 benchmark-key = nombre
 benchmark-published = como se publicó

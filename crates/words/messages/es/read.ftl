@@ -126,7 +126,7 @@ read-told-nothing = No hay nada en esta línea.
 read-told-to = Leída hasta { $mark }.
 read-told-not-read = No leída. { $why }
 read-before-closing = Conviene mirarlo antes de sacar la estaca
-read-under-way = Aún se está tecleando algo. Termínelo, o déjelo en “Más”.
+read-under-way = Aún se está tecleando algo: termínelo o déjelo.
 read-nothing-written = No hay nada escrito. Si no hay nada en esta línea, dígalo en “Más”.
 read-close-rows = { $rows ->
     [0] Ninguna fila
@@ -158,6 +158,8 @@ read-rule-open = Quedó abierto, se toma así
 read-closed = { $site }, línea { $line } está guardada
 read-line-not-read = La línea no se leyó.
 read-line-cover = Esta línea: cobertura { $cover }.
+read-last-time = La vez anterior, { $date }: cobertura { $cover }.
+read-last-time-unlike = La vez anterior, { $date }, con otras reglas: cobertura { $cover }. Las dos no se pueden comparar tal como están.
 read-site-cover = El sitio hasta ahora, { $lines ->
     [one] 1 línea
    *[other] { $lines } líneas
@@ -169,3 +171,45 @@ read-site-cover-alone = El sitio hasta ahora, { $lines ->
 read-left = Planeadas y aún no leídas: { $lines }.
 read-next-line = Línea siguiente
 read-to-site = Al sitio
+tailgate-covers = { $first } tiene cobertura { $cover }; { $second }, { $other }. Aquí es donde más difieren:
+tailgate-alike = { $first } y { $second } leyeron la misma copa: cobertura { $cover }.
+tailgate-stretch = De { $start } a { $stop } { $has } tiene copa y { $lacks } no. Miren { $rule }.
+apart-gap = qué tan largo es el claro que termina la copa, y dónde se mide
+apart-dead = qué cuenta como vivo
+apart-counts = qué plantas cuentan
+apart-edge = dónde termina una copa, en vertical sobre el borde de la cinta
+apart-plant = si esta planta llega al borde de la cinta
+tailgate-heading = ¿Leen igual?
+tailgate-swap = Esta fue la primera línea del día. Antes de la siguiente, cambien de puesto: { $second } la lee otra vez sin ver estas filas, y verán en qué difieren.
+tailgate-begin = Cambiar de puesto y leerla otra vez
+tailgate-agreed = Lo que acordaron
+tailgate-keep = Anotarlo
+tailgate-kept = Queda con la segunda lectura.
+read-stake-noted = El lugar de la estaca del cero se anotó el { $date }.
+read-stake-find = Buscar la estaca del cero
+read-stake-waiting = Esperando la posición del dispositivo…
+read-stake-no-position = El dispositivo no da ninguna posición. Guíese por la descripción de la estaca, sus fotos y la brújula.
+read-stake-way = A { $metres } m hacia el { $way }, rumbo verdadero { $bearing }°. Las posiciones pueden desviarse { $off } m.
+read-stake-near = Está a menos de { $off } m; las posiciones no dicen más que eso. Busque a su alrededor.
+read-stake-note = Anotar dónde está la estaca del cero
+read-stake-where = Párese junto a ella. El lugar se guarda con la lectura y no sale en los informes.
+way-north = norte
+way-north-east = noreste
+way-east = este
+way-south-east = sureste
+way-south = sur
+way-south-west = suroeste
+way-west = oeste
+way-north-west = noroeste
+read-type-again = Teclear la hoja por segunda vez
+read-twice = { $alike ->
+    [one] 1 fila igual
+   *[other] { $alike } filas iguales
+}, { $differ ->
+    [0] ninguna difiere
+    [one] 1 difiere
+   *[other] { $differ } difieren
+}
+read-first-typing = Primer tecleo
+read-second-typing = Este tecleo
+read-to-first-typing = Corregir el primer tecleo

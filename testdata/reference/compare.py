@@ -5,7 +5,7 @@ import sys
 
 # Other versions of the programs round differently; another version's random numbers may differ altogether;
 # and a summit that is searched for is found as exactly as its search ends.
-RELATIVE = {"bca by chance": 0.1, "bca draws": 1e-9, "bca interval": 1e-9, "mixed": 1e-4}
+RELATIVE = {"bca by chance": 0.1, "bca draws": 1e-9, "bca interval": 1e-9, "mixed": 1e-4, "sources": 1e-4}
 OTHERWISE = 1e-9
 
 

@@ -8,6 +8,7 @@
 //! | which plants one has and the other hasn't, and how edges differ | [`patches`] |
 //! | which rule would explain it | [`habits`] |
 //! | where two readings of a line lie furthest apart | [`apart`] |
+//! | where differences come from: readers, lines, sites, years | [`sources`](mod@sources) |
 //! | does one reader drift over a season | [`control`] |
 
 pub mod apart;
@@ -16,5 +17,6 @@ pub mod habits;
 mod limits;
 pub mod patches;
 pub mod reliability;
+pub mod sources;
 
 pub use limits::{Limits, limits, repeatability, within_reader};

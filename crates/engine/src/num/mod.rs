@@ -20,6 +20,7 @@ pub mod noncentral;
 pub mod quantile;
 pub mod root;
 pub mod special;
+pub(crate) mod square;
 pub mod sum;
 
 /// A count as a real number.

@@ -4,4 +4,5 @@ mod changes;
 mod mixed;
 mod published;
 mod reference;
+mod sources;
 mod tables;

@@ -6,8 +6,8 @@
 use super::NoFit;
 use super::curve::Curve;
 use super::likelihood::At;
-use super::square::{Square, dot};
 use super::sums::Sums;
+use crate::num::square::{Square, dot};
 
 const MOST_STEPS: usize = 200;
 /// What is left falls at most to this share of itself in one step.

@@ -1,8 +1,8 @@
 //! Slope and curvature of the restricted likelihood.
 
 use super::likelihood::{At, PATTERNS, product};
-use super::square::{Square, dot};
 use super::sums::{Sums, Two};
+use crate::num::square::{Square, dot};
 
 /// Slope of the log likelihood in each variance, and its curvature as expected and as observed.
 pub(super) struct Curve {

@@ -3,9 +3,9 @@
 //! V = Σ θₖ Vₖ is linear in the variances. With V₀ the part of lines and of what is left, block by block, and C the columns of
 //! years and of the fixed part, P = V₀⁻¹ − V₀⁻¹ C M Cᵀ V₀⁻¹; so nothing larger than the columns is ever solved.
 
-use super::square::{Square, dot};
 use super::sums::{FIXED, LineSums, Sums, Two};
 use crate::num::math::{ln, sqrt};
+use crate::num::square::{Square, dot};
 use std::f64::consts::PI;
 
 /// One line at these variances.

@@ -14,15 +14,14 @@
 mod climb;
 mod curve;
 mod likelihood;
-mod square;
 mod sums;
 #[cfg(test)]
 mod tests;
 
 use crate::num::quantile::{t_cdf, t_quantile};
+use crate::num::square::{Square, dot};
 use curve::{Curve, with_rest, with_rests};
 use likelihood::At;
-use square::{Square, dot};
 use sums::{FIXED, Sums};
 
 /// Cover of one line in one year.

@@ -1,40 +1,44 @@
-//! Small square matrices of numbers: what the mixed model needs, in a fixed order of additions.
+//! Small square matrices of numbers: what models of several sources need, in a fixed order of additions.
 
 use crate::num::math::{ln, sqrt};
 
 /// A square matrix, row by row.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Square {
+pub(crate) struct Square {
     n: usize,
     cells: Vec<f64>,
 }
 
 impl Square {
-    pub(super) fn zero(n: usize) -> Self {
+    pub(crate) fn zero(n: usize) -> Self {
         Self { n, cells: vec![0.0; n * n] }
     }
 
-    pub(super) fn at(&self, row: usize, column: usize) -> f64 {
+    pub(crate) const fn n(&self) -> usize {
+        self.n
+    }
+
+    pub(crate) fn at(&self, row: usize, column: usize) -> f64 {
         self.cells[row * self.n + column]
     }
 
-    pub(super) fn add(&mut self, row: usize, column: usize, value: f64) {
+    pub(crate) fn add(&mut self, row: usize, column: usize, value: f64) {
         self.cells[row * self.n + column] += value;
     }
 
-    pub(super) fn set(&mut self, row: usize, column: usize, value: f64) {
+    pub(crate) fn set(&mut self, row: usize, column: usize, value: f64) {
         self.cells[row * self.n + column] = value;
     }
 
-    pub(super) fn row(&self, row: usize) -> &[f64] {
+    pub(crate) fn row(&self, row: usize) -> &[f64] {
         &self.cells[row * self.n..(row + 1) * self.n]
     }
 
-    pub(super) fn map(&self, of: impl Fn(f64) -> f64) -> Self {
+    pub(crate) fn map(&self, of: impl Fn(f64) -> f64) -> Self {
         Self { n: self.n, cells: self.cells.iter().map(|&cell| of(cell)).collect() }
     }
 
-    pub(super) fn times(&self, other: &Self) -> Self {
+    pub(crate) fn times(&self, other: &Self) -> Self {
         let mut product = Self::zero(self.n);
         for row in 0..self.n {
             for middle in 0..self.n {
@@ -50,19 +54,19 @@ impl Square {
         product
     }
 
-    pub(super) fn apply(&self, vector: &[f64]) -> Vec<f64> {
+    pub(crate) fn apply(&self, vector: &[f64]) -> Vec<f64> {
         (0..self.n).map(|row| dot(self.row(row), vector)).collect()
     }
 
     /// tr(A B) of two matrices.
-    pub(super) fn trace_with(&self, other: &Self) -> f64 {
+    pub(crate) fn trace_with(&self, other: &Self) -> f64 {
         (0..self.n)
             .flat_map(|row| (0..self.n).map(move |column| self.at(row, column) * other.at(column, row)))
             .sum()
     }
 
     /// The lower factor of a positive definite matrix; nothing where a pivot falls to a trifle of its own diagonal.
-    pub(super) fn factor(&self) -> Option<Self> {
+    pub(crate) fn factor(&self) -> Option<Self> {
         const TRIFLE: f64 = 1e-12;
         let mut lower = Self::zero(self.n);
         for row in 0..self.n {
@@ -83,12 +87,12 @@ impl Square {
     }
 
     /// Logarithm of the determinant of the matrix whose lower factor this is.
-    pub(super) fn factor_ln_det(&self) -> f64 {
+    pub(crate) fn factor_ln_det(&self) -> f64 {
         2.0 * (0..self.n).map(|at| ln(self.at(at, at))).sum::<f64>()
     }
 
     /// x with L Lᵀ x = b.
-    pub(super) fn factor_solve(&self, right: &[f64]) -> Vec<f64> {
+    pub(crate) fn factor_solve(&self, right: &[f64]) -> Vec<f64> {
         let mut x = right.to_vec();
         for row in 0..self.n {
             x[row] = (x[row] - dot(&self.row(row)[..row], &x[..row])) / self.at(row, row);
@@ -101,7 +105,7 @@ impl Square {
     }
 
     /// The inverse of the matrix whose lower factor this is.
-    pub(super) fn factor_inverse(&self) -> Self {
+    pub(crate) fn factor_inverse(&self) -> Self {
         let mut inverse = Self::zero(self.n);
         for column in 0..self.n {
             let mut unit = vec![0.0; self.n];
@@ -114,7 +118,7 @@ impl Square {
     }
 }
 
-pub(super) fn dot(a: &[f64], b: &[f64]) -> f64 {
+pub(crate) fn dot(a: &[f64], b: &[f64]) -> f64 {
     a.iter().zip(b).map(|(a, b)| a * b).sum()
 }
 

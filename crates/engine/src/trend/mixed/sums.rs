@@ -1,7 +1,7 @@
 //! What the readings give the mixed model once and for all: sums over each line and over all.
 
-use super::square::Square;
 use super::{Reading, Terms};
+use crate::num::square::Square;
 use std::collections::BTreeMap;
 use std::ops::Range;
 

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::PathBuf;
 
 use schemars::{Schema, schema_for};
-use tautline_survey::agree::{AgreeLogOutput, AgreeOutput};
+use tautline_survey::agree::{AgreeLogOutput, AgreeOutput, AgreeSourcesOutput};
 use tautline_survey::benchmark::BenchmarksOutput;
 use tautline_survey::effort::EffortOutput;
 use tautline_survey::effort::sequential::SequentialOutput;
@@ -37,6 +37,7 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("sync-state", schema_for!(State)),
         ("agree", schema_for!(AgreeOutput)),
         ("agree-log", schema_for!(AgreeLogOutput)),
+        ("agree-sources", schema_for!(AgreeSourcesOutput)),
         ("trend", schema_for!(TrendOutput)),
         ("plan-benchmarks", schema_for!(BenchmarksOutput)),
         ("plan-effort", schema_for!(EffortOutput)),

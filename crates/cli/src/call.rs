@@ -112,7 +112,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(sites)
         .subcommand(follow::change_command(shared(sub("change", "help-change")), words))
         .subcommand(follow::trend_command(shared(sub("trend", "help-trend")), words).arg(goal(words)))
-        .subcommand(follow::agree_command(shared(sub("agree", "help-agree")), words))
+        .subcommand(follow::agree_command(&|name, help| shared(sub(name, help)), words))
         .subcommands([check, sheet])
         .subcommands(notebook::commands(words))
         .subcommands([demo, export::command(words)])

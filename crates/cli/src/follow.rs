@@ -5,7 +5,9 @@ use crate::exit::Exit;
 use crate::here::Here;
 use crate::{notebook, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
+use tautline_engine::effort::length::Cost;
 use tautline_figures::{Frame, Palette};
+use tautline_survey::agree::Prices;
 use tautline_survey::finding::Finding;
 use tautline_survey::follow::{self, ChangeQuestion};
 use tautline_survey::message::Message;
@@ -135,11 +137,15 @@ pub(crate) fn change(asked: &ArgMatches, words: &Words) -> Done {
 
 /// Options that mean nothing where only the readers or the years are set side by side.
 const NOT_OF_READERS: [&str; 5] = ["csv", "explain", "method", "gap-classes", "on-the-level"];
+const NOT_OF_SOURCES: [&str; 6] = ["csv", "explain", "method", "gap-classes", "on-the-level", "by"];
 const NOT_OF_TRENDS: [&str; 6] = ["csv", "explain", "year", "method", "gap-classes", "on-the-level"];
 
 /// The options of `tautline agree` beside those that all share.
-pub(crate) fn agree_command(shared: Command, words: &Words) -> Command {
-    without(shared, &NOT_OF_READERS)
+pub(crate) fn agree_command(
+    shared: &dyn Fn(&'static str, &'static str) -> Command,
+    words: &Words,
+) -> Command {
+    without(shared("agree", "help-agree"), &NOT_OF_READERS)
         .arg(Arg::new("against").long("against").value_name("READER").help(words.word("help-against")))
         .arg(Arg::new("tolerance").long("tolerance").value_name("POINTS").help(words.word("help-tolerance")))
         .arg(report_option("help-agree-report", words))
@@ -159,13 +165,16 @@ pub(crate) fn agree_command(shared: Command, words: &Words) -> Command {
                 .requires("log"),
         ])
         .subcommand(notebook::log_command(words))
+        .subcommand(sources_command(shared("sources", "help-agree-sources"), words))
         .subcommand_negates_reqs(true)
         .args_conflicts_with_subcommands(true)
 }
 
 pub(crate) fn agree(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
-    if let Some(("log", asked)) = asked.subcommand() {
-        return notebook::show_log(asked, words, here);
+    match asked.subcommand() {
+        Some(("log", asked)) => return notebook::show_log(asked, words, here),
+        Some(("sources", asked)) => return sources(asked, words),
+        _ => {}
     }
     refuse(asked, &NOT_OF_READERS, words)?;
     let (read, question) = readings(asked, words)?;
@@ -181,6 +190,54 @@ pub(crate) fn agree(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done 
     let logged = notebook::log(asked, words, here, &read.input, &found, tolerance)?;
     let own = found.iter().map(|one| &one.findings).chain([&logged]);
     Ok(status(&findings_of(&read.input.findings, own), found.is_empty()))
+}
+
+/// The options of `tautline agree sources`.
+fn sources_command(shared: Command, words: &Words) -> Command {
+    let price = |name: &'static str| {
+        Arg::new(name).long(name).value_name("MINUTES").help(words.word(&format!("help-{name}")))
+    };
+    without(shared, &NOT_OF_SOURCES).args(PRICES.map(price))
+}
+
+/// What things cost.
+const PRICES: [&str; 5] = ["walk", "lay", "read", "travel", "day"];
+
+/// A working day, in minutes.
+const DAY: f64 = 480.0;
+
+fn sources(asked: &ArgMatches, words: &Words) -> Done {
+    refuse(asked, &NOT_OF_SOURCES, words)?;
+    let mut given = [None; 5];
+    for (given, name) in given.iter_mut().zip(PRICES) {
+        let read = |found: &String| {
+            let minutes = found.parse().ok().filter(|minutes: &f64| (0.0..=1e6).contains(minutes));
+            minutes.ok_or_else(|| not_a_number(found, &format!("--{name}"), words))
+        };
+        *given = asked.get_one::<String>(name).map(read).transpose()?;
+    }
+    let [walk, lay, read_metre, travel, day] = given;
+    let line =
+        Cost { walk: walk.unwrap_or(0.0), lay: lay.unwrap_or(0.0), per_metre: read_metre.unwrap_or(0.0) };
+    let prices = (line != Cost { walk: 0.0, lay: 0.0, per_metre: 0.0 }).then(|| Prices {
+        line,
+        travel: travel.unwrap_or(0.0),
+        day: day.unwrap_or(DAY),
+    });
+    let (read, question) = readings(asked, words)?;
+    let (doubt, found) = tautline_survey::agree::doubt(&read.input, &question, prices.as_ref());
+    if asked.get_flag("json") {
+        let say = |message: &Message| words.say(message);
+        show::json(&tautline_survey::agree::sources_output(
+            &read.input,
+            doubt.as_ref().map_err(|why| *why),
+            &found,
+            &say,
+        ));
+    } else {
+        show::doubt(&read.input, doubt.as_ref().map_err(|why| *why), &found, words);
+    }
+    Ok(status(&findings_of(&read.input.findings, [&found].into_iter()), doubt.is_err()))
 }
 
 /// The options of `tautline trend`.

@@ -233,3 +233,81 @@ fn unlike_readers_are_taken_off_where_both_read_the_same_lines() {
         printed.split("A change of less than ").nth(1).unwrap().split(' ').next().unwrap().parse().unwrap();
     assert!((4.15..5.15).contains(&believed), "{believed}");
 }
+
+/// What was noted at both visits stands beside the change; a stage of growth that differs, and lines read outside the window of their
+/// protocol, make visits unlike. 20 June lies outside of May to 15 June.
+#[test]
+fn unlike_visits_are_called_unlike() {
+    let folder = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("unlike-visits");
+    std::fs::create_dir_all(&folder).unwrap();
+    let rules = "name = \"invented rules\"\ncover = \"canopy-outline\"\nreading-window = \"May to 15 June\"\n[counts]\nalso = [\"SHRB\"]\n";
+    let file = folder.join("rules.toml");
+    std::fs::write(&file, rules).unwrap();
+    let mut sheet =
+        "site,line,line length,date,reader,growth stage,grazing,rain,species,start (m),stop (m)\n".to_owned();
+    for (date, stage, grazing, rain, stop) in
+        [("2022-06-01", "full leaf", "none", "180 mm", 2.0), ("2026-06-20", "seed", "light", "95 mm", 2.5)]
+    {
+        for line in 1..=3 {
+            let stop = stop + f64::from(line) / 10.0;
+            writeln!(sheet, "Invented,{line},10 m,{date},reader A,{stage},{grazing},{rain},SHRB,1,{stop}")
+                .unwrap();
+        }
+    }
+    let protocol = ["--protocol", file.to_str().unwrap()];
+    let asked = ["change", "-", "--from", "2022", "--to", "2026"];
+    let page = folder.join("page.html");
+    let report = ["--report", page.to_str().unwrap()];
+    let printed = text(&tautline(&[&asked[..], &protocol, &report].concat(), &sheet));
+    for said in [
+        "noted 2022 2026",
+        "grazing none light",
+        "rain 180 mm 95 mm",
+        "The stage of growth was not the same: full leaf in 2022, seed in 2026.",
+        "Lines 1, 2, 3 were read in 2026 outside the reading window of their protocol (May to 15 June).",
+    ] {
+        assert!(printed.contains(said), "“{said}” is not in\n{printed}");
+    }
+    let page = std::fs::read_to_string(page).unwrap();
+    for said in ["What was noted beside the readings", "95 mm", "The stage of growth was not the same"] {
+        assert!(page.contains(said), "“{said}” is not on the page");
+    }
+    let trend = text(&tautline(&[&["trend", "-"], &protocol[..]].concat(), &sheet));
+    for said in [
+        "grazing none light",
+        "The stage of growth was not the same in all years: full leaf in 2022, seed in 2026.",
+        "Lines 1, 2, 3 were read in 2026 outside the reading window",
+    ] {
+        assert!(trend.contains(said), "“{said}” is not in\n{trend}");
+    }
+}
+
+/// Two strata of 3 and 1 ha whose lines change by 10 and 12, and by 20 and 24 points: 11 and 22, and 11 · 3/4 + 22 · 1/4 = 13.75
+/// together. By hand.
+#[test]
+fn each_stratum_has_its_own_change() {
+    let folder = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("change-by-stratum");
+    let _ = std::fs::remove_dir_all(&folder);
+    std::fs::create_dir_all(&folder).unwrap();
+    let plan = "site,line,line length,stratum\nInvented,1,10 m,flat\nInvented,2,10 m,flat\nInvented,3,10 m,slope\nInvented,4,10 m,slope\n";
+    std::fs::write(folder.join("lines.csv"), plan).unwrap();
+    std::fs::write(folder.join("strata.csv"), "site,stratum,area\nInvented,flat,3 ha\nInvented,slope,1 ha\n")
+        .unwrap();
+    let readings = sheet(&[
+        ("1", "2022-06-01", "reader A", "1", "2"),
+        ("2", "2022-06-01", "reader A", "3", "5"),
+        ("3", "2022-06-01", "reader A", "4", "7"),
+        ("4", "2022-06-01", "reader A", "2", "3"),
+        ("1", "2026-06-01", "reader A", "1", "3"),
+        ("2", "2026-06-01", "reader A", "3", "6.2"),
+        ("3", "2026-06-01", "reader A", "2", "7"),
+        ("4", "2026-06-01", "reader A", "2", "5.4"),
+    ]);
+    std::fs::write(folder.join("readings.csv"), readings).unwrap();
+    let mut call = BETWEEN;
+    call[1] = folder.to_str().unwrap();
+    let printed = text(&tautline(&call, ""));
+    for said in ["flat 75 % +11.0 1.0 2", "slope 25 % +22.0 2.0 2", "rose by 13.8 points"] {
+        assert!(printed.contains(said), "“{said}” is not in\n{printed}");
+    }
+}

@@ -11,8 +11,8 @@ use tautline_exchange::table::row;
 use tautline_figures::change::{Line, Lines, Words as Marks};
 use tautline_survey::explain::{confidence_value, subject_words};
 use tautline_survey::follow::{
-    ChangeFigure, ChangeQuestion, Design, SiteChange, TapeChange, chain, output, readers_words, sentences,
-    untreated_words,
+    ChangeFigure, ChangeQuestion, Design, Noted, SiteChange, TapeChange, chain, output, readers_words,
+    sentences, untreated_words,
 };
 use tautline_survey::goal::Subject;
 use tautline_survey::input::Input;
@@ -51,7 +51,10 @@ pub(crate) fn change(
         println!();
         figures(change, words);
         wrapped(&words.word("points-of-cover"), 0);
+        strata(change, words);
         on_the_tape(change, words);
+        let years = [change.from, change.to].map(|year| year.to_string());
+        noted(&change.noted, &years, words);
         let lines: Vec<LineResult> = change.earlier.iter().chain(&change.later).cloned().collect();
         protocol_notes(input, &lines, words);
         findings(&change.findings, words);
@@ -149,6 +152,50 @@ fn figure_row(change: &SiteChange, figure: &ChangeFigure, words: &Words) -> Vec<
             &Message { code: n, values: Vec::new() }.with("lines", lines).with("units", figure.change.units),
         ),
     ]
+}
+
+/// The change of each stratum, where there are several.
+fn strata(change: &SiteChange, words: &Words) {
+    let Some(figure) = change.figures.first().filter(|figure| figure.parts.len() > 1) else { return };
+    title(&words.word("title-strata-change"));
+    let headings = ["stratum", "of-area", "change", "se", "n"];
+    let mut table = Table::new(&headings.map(|name| words.word(&format!("column-{name}"))));
+    for part in &figure.parts {
+        table.row(vec![
+            part.name.clone(),
+            words.percent(part.weight, 0),
+            points(part.change.value, words),
+            match part.change.error {
+                SamplingError::Known { se, .. } => words.number(se * 100.0, 1),
+                SamplingError::Unknown(_) => "–".to_owned(),
+            },
+            part.change.lines.to_string(),
+        ]);
+    }
+    table.print();
+}
+
+/// What was noted at each visit.
+pub(super) fn noted(noted: &[Noted], years: &[String], words: &Words) {
+    let about = if noted.iter().any(Noted::moves_cover) { "noted-about" } else { "noted-none" };
+    if noted.is_empty() {
+        println!();
+        wrapped(&words.word(about), 0);
+        return;
+    }
+    title(&words.word("title-noted"));
+    let mut headings = vec![words.word("column-noted")];
+    headings.extend(years.iter().cloned());
+    let mut table = Table::new(&headings);
+    for one in noted {
+        let cells = one
+            .visits
+            .iter()
+            .map(|values| if values.is_empty() { "–".to_owned() } else { values.join(", ") });
+        table.row([one.heading.clone()].into_iter().chain(cells).collect());
+    }
+    table.print();
+    wrapped(&words.word(about), 0);
 }
 
 /// Gained, lost and kept of each staked line, and of all together.

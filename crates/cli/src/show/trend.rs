@@ -1,6 +1,6 @@
 //! The trend of sites, and of all together: sentences, tables, data.
 
-use super::follow::capital;
+use super::follow::{capital, noted};
 use super::table::Table;
 use super::{STRONG, findings, title, wrapped};
 use anstream::println;
@@ -24,6 +24,10 @@ pub(crate) fn trends(input: &Input, trends: &[SiteTrend], region: Option<&Region
         println!();
         slopes(trend, words);
         wrapped(&words.word("points-of-cover"), 0);
+        if !trend.figures.is_empty() {
+            let years: Vec<String> = trend.noted_years.iter().map(u16::to_string).collect();
+            noted(&trend.noted, &years, words);
+        }
         findings(&trend.findings, words);
     }
     if let Some(region) = region {

@@ -1,6 +1,6 @@
 //! The page of changes between two visits.
 
-use super::{answer, capital, chance, ends, findings, page_of, points, points_said, section, site};
+use super::{answer, capital, chance, ends, findings, noted, page_of, points, points_said, section, site};
 use crate::document::{Block, Picture, Site};
 use crate::markup::{Column, Table};
 use crate::page::{Page, site_id};
@@ -40,7 +40,9 @@ fn told(number: usize, one: &SiteChange, page: &Page) -> Site {
     said.extend(one.beyond.iter().flat_map(|beyond| untreated_words(one, beyond)));
     let parts = [
         section("figures", "follow-figures", figures(one, page), page),
+        section("strata", "title-strata-change", strata(figure, page), page),
         section("tape", "title-on-the-tape", on_the_tape(one, page), page),
+        noted(&one.noted, [one.from, one.to].into_iter().map(|year| year.to_string()), page),
         findings(&one.findings, page),
     ];
     let title = page.say(
@@ -129,6 +131,31 @@ fn row(figure: &ChangeFigure, page: &Page) -> Vec<String> {
         interval,
         chance(figure.p.ok(), page),
     ]
+}
+
+/// The change of each stratum, where there are several.
+fn strata(figure: &ChangeFigure, page: &Page) -> Vec<Block> {
+    if figure.parts.len() < 2 {
+        return Vec::new();
+    }
+    let columns = ["stratum", "of-area", "change", "se", "n"].iter().enumerate().map(|(at, name)| {
+        let holds = if at == 0 { Column::Text } else { Column::Figure };
+        (holds, page.word(&format!("column-{name}")))
+    });
+    let mut table = Table::new(page.word("title-strata-change"), columns.collect());
+    for part in &figure.parts {
+        table.row(vec![
+            part.name.clone(),
+            page.words.percent(part.weight, 0),
+            points(part.change.value, 1, page),
+            match part.change.error {
+                SamplingError::Known { se, .. } => page.words.number(se * 100.0, 1),
+                SamplingError::Unknown(_) => page.word("report-none"),
+            },
+            part.change.lines.to_string(),
+        ]);
+    }
+    table.finished().map(Block::Table).into_iter().collect()
 }
 
 /// Gained, lost and kept of each staked line.

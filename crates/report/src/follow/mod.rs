@@ -15,10 +15,12 @@ pub use trend::trend_page;
 use crate::document::{
     self, Answer, Block, Item, ListOf, Picture, Report, Section, Sheet, Site, list, paragraph,
 };
+use crate::markup::{Column, Table};
 use crate::page::{Medium, Page};
 use crate::{Telling, foot, html};
 use tautline_survey::assess::Question;
 use tautline_survey::finding::{Finding, Weight};
+use tautline_survey::follow::Noted;
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_words::Words;
@@ -100,6 +102,23 @@ fn findings(found: &[Finding], page: &Page) -> Option<Section> {
         items.extend(own.map(|finding| Item::said(page.say(&finding.message))));
     }
     section("beside", "follow-beside", list(ListOf::Sentences, items).into_iter().collect(), page)
+}
+
+/// What was noted beside the readings at each visit.
+fn noted(noted: &[Noted], years: impl Iterator<Item = String>, page: &Page) -> Option<Section> {
+    let mut columns = vec![(Column::Text, page.word("column-noted"))];
+    columns.extend(years.map(|year| (Column::Text, year)));
+    let mut table = Table::new(page.word("title-noted"), columns);
+    for one in noted {
+        let cells = one
+            .visits
+            .iter()
+            .map(|values| if values.is_empty() { page.word("report-none") } else { values.join(", ") });
+        table.row([one.heading.clone()].into_iter().chain(cells).collect());
+    }
+    let said = if noted.iter().any(Noted::moves_cover) { "noted-about" } else { "noted-none" };
+    let blocks = table.finished().map(Block::Table).into_iter().chain([paragraph(page.word(said))]);
+    section("noted", "title-noted", blocks.collect(), page)
 }
 
 /// A section; nothing where nothing stands in it.

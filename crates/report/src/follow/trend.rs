@@ -1,6 +1,6 @@
 //! The page of trends.
 
-use super::{answer, chance, ends, findings, page_of, points, points_said, section, site};
+use super::{answer, chance, ends, findings, noted, page_of, points, points_said, section, site};
 use crate::document::{Block, Picture, Section, Site, sentences as listed};
 use crate::markup::{Column, Table};
 use crate::page::{Page, site_id};
@@ -45,6 +45,7 @@ fn told(number: usize, trend: &SiteTrend, page: &Page) -> Site {
     let parts = [
         section("levels", "follow-levels", levels(trend, page), page),
         section("slopes", "follow-slopes", slopes(trend, page), page),
+        noted(&trend.noted, trend.noted_years.iter().map(u16::to_string), page),
         findings(&trend.findings, page),
     ];
     let title = page.say(&Message::new("title-site").with("site", trend.site.as_str()));

@@ -5,6 +5,9 @@ mod log_output;
 mod output;
 mod season;
 mod sentences;
+mod sources;
+mod sources_output;
+mod sources_sentences;
 pub mod tailgate;
 
 pub use log::{Calibration, CalibrationLine, Outcome, Reminder, calibrations, reminders};
@@ -12,6 +15,9 @@ pub use log_output::{AgreeLogOutput, log_output};
 pub use output::{AgreeOutput, output};
 pub use season::{Point, Ready, Season, Standing, seasons, standing};
 pub use sentences::{reminder_sentences, season_sentences, sentences, standing_sentences};
+pub use sources::{Bought, Buy, Doubt, Part, PartShare, Prices, Told, doubt};
+pub use sources_output::{AgreeSourcesOutput, sources_output};
+pub use sources_sentences::{bought, doubt_sentences};
 
 use crate::assess::{Question, dedupe, natural_order, round, usable_lines};
 use crate::compare::common_ground;

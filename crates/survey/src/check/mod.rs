@@ -26,6 +26,7 @@ pub use again::ENOUGH_POSITIONS;
 pub use kinds::{KINDS, Kind, Way, kind};
 pub use missing::line_length_missing;
 pub use settle::Settlement;
+pub(crate) use window::is_outside as is_outside_window;
 
 use crate::finding::{About, Finding};
 use crate::input::Input;

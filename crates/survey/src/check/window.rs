@@ -11,8 +11,7 @@ pub(super) fn outside(records: &Records) -> Vec<Finding> {
     let mut late: BTreeMap<(&str, Option<u16>, &str), Vec<&Reading>> = BTreeMap::new();
     for reading in &records.readings {
         let Some(words) = reading.protocol.map(|protocol| protocol.reading_window.as_str()) else { continue };
-        let (Some(window), Some(date)) = (Window::read(words), reading.visit.date) else { continue };
-        if !window.holds((date.month(), date.day())) {
+        if reading.visit.date.is_some_and(|date| is_outside(words, date)) {
             late.entry((&reading.visit.site, reading.year(), words)).or_default().push(reading);
         }
     }
@@ -30,6 +29,11 @@ pub(super) fn outside(records: &Records) -> Vec<Finding> {
             Finding::have_a_look(message).at_place(first.place.as_ref()).about(about)
         })
         .collect()
+}
+
+/// Whether a day lies outside a window that is stated as two days or months.
+pub(crate) fn is_outside(window: &str, date: crate::date::Date) -> bool {
+    Window::read(window).is_some_and(|window| !window.holds((date.month(), date.day())))
 }
 
 /// A month and a day in it.

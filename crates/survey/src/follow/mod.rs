@@ -1,6 +1,7 @@
 //! Change between two visits of a site: what changed, how sure it is, where on the tape, and what is unlike.
 
 mod figure;
+pub(crate) mod noted;
 mod output;
 mod readers;
 mod sentences;
@@ -8,7 +9,8 @@ mod tape;
 mod unlike;
 
 pub use figure::{ChangeFigure, ChangePart, Checks, Design};
-pub use output::{ChangeOutput, output};
+pub use noted::Noted;
+pub use output::{ChangeOutput, NotedOutput, output};
 pub use readers::{ReaderBias, Readers};
 pub use sentences::{chain, readers_words, sentences, untreated_words};
 pub use tape::{LineChange, TapeChange};
@@ -73,6 +75,8 @@ pub struct SiteChange {
     pub beyond: Option<Beyond>,
     /// What unlike readers do to the change of canopy.
     pub readers: Option<Readers>,
+    /// What was noted beside the readings, at the earlier and at the later visit.
+    pub noted: Vec<Noted>,
     /// What should be said.
     pub findings: Vec<Finding>,
 }
@@ -139,6 +143,7 @@ fn site_change(
         figures: Vec::new(),
         beyond: None,
         readers: None,
+        noted: Vec::new(),
         findings,
     };
     if change.earlier.is_empty() || change.later.is_empty() {
@@ -151,6 +156,7 @@ fn site_change(
             Err(finding) => change.findings.push(finding),
         }
     }
+    change.noted = noted::noted(input, &[&change.earlier, &change.later]);
     change.readers = readers::readers(input, &change, asked);
     change.findings.extend(unlike::findings(input, &change, asked));
     dedupe(&mut change.findings);

@@ -1,6 +1,6 @@
 //! What `tautline change --json` prints.
 
-use super::{ChangeFigure, LineChange, Readers, SiteChange};
+use super::{ChangeFigure, LineChange, Noted, Readers, SiteChange};
 use crate::finding::Finding;
 use crate::goal::Subject;
 use crate::input::{Input, SourceFile};
@@ -57,8 +57,26 @@ pub struct SiteOutput {
     /// The change of canopy with unlike readers' difference taken off, where lines that both read measured it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub readers: Option<ReadersOutput>,
+    /// What was noted beside the readings, at the earlier visit and at the later one.
+    pub noted: Vec<NotedOutput>,
     /// What should be said.
     pub findings: Vec<FindingOutput>,
+}
+
+/// What was noted under one heading.
+#[derive(Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct NotedOutput {
+    /// The heading.
+    pub heading: String,
+    /// What stood under it at each visit, in the order of time.
+    pub visits: Vec<Vec<String>>,
+}
+
+impl NotedOutput {
+    pub(crate) fn of(noted: &Noted) -> Self {
+        Self { heading: noted.heading.clone(), visits: noted.visits.clone() }
+    }
 }
 
 /// What unlike readers do to a change; shares of the line.
@@ -228,6 +246,7 @@ fn site(change: &SiteChange, say: &dyn Fn(&Message) -> String) -> SiteOutput {
             }),
             _ => None,
         },
+        noted: change.noted.iter().map(NotedOutput::of).collect(),
         findings: findings(found, say),
     }
 }

@@ -1,7 +1,7 @@
 //! What was unlike at the two visits, beside what grew or died.
 
+use super::noted::{SAME_SEASON_DAYS, days_apart, middle_day, outside_window};
 use super::{ChangeQuestion, Design, Readers, SiteChange};
-use crate::date::Date;
 use crate::finding::Finding;
 use crate::input::Input;
 use crate::line::LineResult;
@@ -10,20 +10,18 @@ use std::collections::BTreeSet;
 use tautline_engine::change::align::Pairing;
 use tautline_engine::length::{Length, Notation, Unit};
 
-/// Visits farther apart in the year than this many days may differ by the season alone (common practice, no source).
-const SAME_SEASON_DAYS: u16 = 21;
-
 /// A tape that lies farther off than this is said.
 const SHIFT_WORTH_SAYING: Length = Length::from_nanometres(100_000_000);
 
 pub(super) fn findings(input: &Input, change: &SiteChange, asked: &ChangeQuestion) -> Vec<Finding> {
     let mut findings = Vec::new();
     findings.extend(season(change));
+    findings.extend(window(input, change));
+    findings.extend(stage(change));
     // where lines that both read measured them, the change says so itself
     if !matches!(change.readers, Some(Readers::Measured(_))) {
         findings.extend(readers(change));
     }
-    findings.extend(conditions(input, change));
     findings.extend(lines_read_once(change));
     findings.extend(pairing(change, asked));
     findings
@@ -34,18 +32,45 @@ fn between(change: &SiteChange, code: &'static str) -> Message {
     Message::new(code).with("from", change.from.to_string()).with("to", change.to.to_string())
 }
 
-/// The middle day of the year on which lines were read.
-fn middle_day(lines: &[LineResult]) -> Option<u16> {
-    let mut days: Vec<u16> = lines.iter().filter_map(|line| line.date).map(Date::day_of_year).collect();
-    days.sort_unstable();
-    days.get(days.len() / 2).copied()
-}
-
 fn season(change: &SiteChange) -> Option<Finding> {
-    let apart = middle_day(&change.earlier)?.abs_diff(middle_day(&change.later)?);
-    let apart = apart.min(365 - apart.min(365));
+    let apart = days_apart(middle_day(&change.earlier)?, middle_day(&change.later)?);
     (apart > SAME_SEASON_DAYS)
         .then(|| Finding::have_a_look(between(change, "unlike-season").with("days", u64::from(apart))))
+}
+
+/// Lines of either visit that were read outside their protocol's window.
+fn window(input: &Input, change: &SiteChange) -> Vec<Finding> {
+    [(change.from, &change.earlier), (change.to, &change.later)]
+        .into_iter()
+        .flat_map(|(year, lines)| {
+            outside_window(input, lines).into_iter().map(move |(window, lines)| {
+                Finding::have_a_look(
+                    Message::new("unlike-window")
+                        .with("year", year.to_string())
+                        .with("lines", lines)
+                        .with("window", window),
+                )
+            })
+        })
+        .collect()
+}
+
+/// Stages of growth that differ: part of the change is leaf that had yet to come, or had gone.
+fn stage(change: &SiteChange) -> Vec<Finding> {
+    let unlike = change.noted.iter().filter(|noted| noted.is_growth_stage() && noted.is_unlike());
+    unlike
+        .map(|noted| {
+            let words = |values: &[String]| match values {
+                [] => Value::Word("nothing-noted"),
+                _ => Value::from(values.to_vec()),
+            };
+            Finding::have_a_look(
+                between(change, "unlike-growth-stage")
+                    .with("before", words(&noted.visits[0]))
+                    .with("after", words(&noted.visits[1])),
+            )
+        })
+        .collect()
 }
 
 fn readers(change: &SiteChange) -> Option<Finding> {
@@ -59,36 +84,6 @@ fn readers(change: &SiteChange) -> Option<Finding> {
             between(change, "unlike-readers").with("before", names(before)).with("after", names(after)),
         )
     })
-}
-
-/// Growth stage, grazing, fire and the like, where the two years differ in them.
-fn conditions(input: &Input, change: &SiteChange) -> Vec<Finding> {
-    let of = |lines: &[LineResult], heading: &str| -> BTreeSet<String> {
-        let visits = lines.iter().map(|line| &input.visits[line.visit]);
-        let noted = visits.flat_map(|visit| &visit.conditions).filter(|(own, _)| own == heading);
-        noted.map(|(_, value)| value.trim().to_owned()).filter(|value| !value.is_empty()).collect()
-    };
-    let lines = change.earlier.iter().chain(&change.later);
-    let headings: BTreeSet<&String> =
-        lines.flat_map(|line| &input.visits[line.visit].conditions).map(|(heading, _)| heading).collect();
-    headings
-        .into_iter()
-        .filter_map(|heading| {
-            let (before, after) = (of(&change.earlier, heading), of(&change.later, heading));
-            (before != after).then(|| {
-                let words = |values: BTreeSet<String>| match values.len() {
-                    0 => Value::Word("nothing-noted"),
-                    _ => Value::from(values.into_iter().collect::<Vec<_>>()),
-                };
-                Finding::note(
-                    between(change, "unlike-condition")
-                        .with("heading", heading.as_str())
-                        .with("before", words(before))
-                        .with("after", words(after)),
-                )
-            })
-        })
-        .collect()
 }
 
 /// Lines without their partner, and what became of them.

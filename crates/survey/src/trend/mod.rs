@@ -14,10 +14,12 @@ pub use sentences::{region_sentences, sentences};
 use crate::assess::{Question, dedupe, figure, intercept, natural_order, round, subjects, usable_lines};
 use crate::compare::common_ground;
 use crate::finding::{Finding, Weight};
+use crate::follow::Noted;
+use crate::follow::noted::{SAME_SEASON_DAYS, days_apart, middle_day, noted, outside_window};
 use crate::goal::{Goal, Subject};
 use crate::input::Input;
 use crate::line::LineResult;
-use crate::message::Message;
+use crate::message::{Message, Value};
 use tautline_engine::estimate::{Estimate, Line};
 use tautline_engine::length::Unit;
 use tautline_engine::trend::mixed::Reading;
@@ -33,6 +35,10 @@ pub struct SiteTrend {
     pub confidence: f64,
     /// One for each subject.
     pub figures: Vec<TrendFigure>,
+    /// What was noted beside the readings, in each year of `noted_years`.
+    pub noted: Vec<Noted>,
+    /// The years.
+    pub noted_years: Vec<u16>,
     /// What should be said.
     pub findings: Vec<Finding>,
 }
@@ -90,6 +96,8 @@ fn site_trend(input: &Input, question: &Question, site: &str, rounds: &[&round::
         site: site.to_owned(),
         confidence: question.confidence(),
         figures: Vec::new(),
+        noted: Vec::new(),
+        noted_years: Vec::new(),
         findings: found,
     };
     let lines: Vec<LineResult> = years.iter().flat_map(|(_, lines)| lines.iter().cloned()).collect();
@@ -97,6 +105,11 @@ fn site_trend(input: &Input, question: &Question, site: &str, rounds: &[&round::
         return trend;
     }
     trend.findings.extend(unlike_lines(&years));
+    trend.findings.extend(unlike_times(input, &years));
+    let of_years: Vec<&[LineResult]> = years.iter().map(|(_, lines)| lines.as_slice()).collect();
+    trend.noted = noted(input, &of_years);
+    trend.noted_years = years.iter().map(|(year, _)| *year).collect();
+    trend.findings.extend(unlike_stages(&trend));
     let goals: Vec<&Goal> = question.goals_of(site).map(|goal| &goal.goal).collect();
     for subject in subjects(&lines, question.by, &goals) {
         if lines.iter().all(|line| intercept(line, &subject).is_known()) {
@@ -114,6 +127,46 @@ fn site_trend(input: &Input, question: &Question, site: &str, rounds: &[&round::
     }
     dedupe(&mut trend.findings);
     trend
+}
+
+/// Years that were read at another time of the year than most, and lines outside their protocol's window.
+fn unlike_times(input: &Input, years: &[(u16, Vec<LineResult>)]) -> Vec<Finding> {
+    let middle: Vec<(u16, u16)> =
+        years.iter().filter_map(|(year, lines)| Some((*year, middle_day(lines)?))).collect();
+    let mut days: Vec<u16> = middle.iter().map(|(_, day)| *day).collect();
+    days.sort_unstable();
+    let usual = days.get(days.len() / 2).copied().unwrap_or_default();
+    let off: Vec<String> = middle
+        .iter()
+        .filter(|(_, day)| days_apart(*day, usual) > SAME_SEASON_DAYS)
+        .map(|(year, _)| year.to_string())
+        .collect();
+    let season = (!off.is_empty()).then(|| {
+        let message = Message::new("trend-unlike-season").with("years", off);
+        Finding::have_a_look(message.with("days", u64::from(SAME_SEASON_DAYS)))
+    });
+    let outside = years.iter().flat_map(|(year, lines)| {
+        outside_window(input, lines).into_iter().map(move |(window, lines)| {
+            Finding::have_a_look(
+                Message::new("unlike-window")
+                    .with("year", year.to_string())
+                    .with("lines", lines)
+                    .with("window", window),
+            )
+        })
+    });
+    season.into_iter().chain(outside).collect()
+}
+
+/// Years read in unlike stages of growth.
+fn unlike_stages(trend: &SiteTrend) -> Option<Finding> {
+    let stage = trend.noted.iter().find(|noted| noted.is_growth_stage() && noted.is_unlike())?;
+    let said = stage.visits.iter().zip(&trend.noted_years).map(|(stages, year)| {
+        let words =
+            if stages.is_empty() { Value::Word("nothing-noted") } else { Value::from(stages.clone()) };
+        Message::new("stage-in-year").with("year", year.to_string()).with("stage", words).into()
+    });
+    Some(Finding::have_a_look(Message::new("trend-unlike-stage").with("stages", Value::List(said.collect()))))
 }
 
 /// Years that were not read on the same lines: part of their difference is the lines'.

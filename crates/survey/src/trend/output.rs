@@ -3,6 +3,7 @@
 use super::{
     Coming, Forecast, Model, NoModel, NoP, RegionTrend, SiteTrend, TrendFigure, region_sentences, sentences,
 };
+use crate::follow::NotedOutput;
 use crate::goal::Subject;
 use crate::input::{Input, SourceFile};
 use crate::message::Message;
@@ -41,6 +42,8 @@ pub struct SiteTrendOutput {
     pub confidence: f64,
     /// The figures.
     pub figures: Vec<TrendFigureOutput>,
+    /// What was noted beside the readings, in the order of the years.
+    pub noted: Vec<NotedOutput>,
     /// What should be said.
     pub findings: Vec<FindingOutput>,
 }
@@ -183,6 +186,7 @@ pub fn output(
                 site: trend.site.clone(),
                 confidence: trend.confidence,
                 figures: trend.figures.iter().map(|one| figure(trend, one, say)).collect(),
+                noted: trend.noted.iter().map(NotedOutput::of).collect(),
                 findings: findings(&trend.findings, say),
             })
             .collect(),

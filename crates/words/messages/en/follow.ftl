@@ -42,7 +42,17 @@ untreated-not-read = { $untreated } was not read in both years, so nothing is se
 change-between-ends = { $what } is known only between two ends on { $lines }, so its change can't be tested.
 unlike-season = Lines were read about { $days } days apart in the season in { $from } and { $to }. Part of the change may be the time of year.
 unlike-readers = Read by { $before } in { $from } and by { $after } in { $to }. What one reader sees wider than another adds to the change, and more lines don't shrink it. A few lines read by both would show how much: tautline agree.
-unlike-condition = { $heading }: { $before } in { $from }, { $after } in { $to }.
+unlike-window = Lines { $lines } were read in { $year } outside the reading window of their protocol ({ $window }). Part of the difference from other visits may be the time of year.
+unlike-growth-stage = The stage of growth was not the same: { $before } in { $from }, { $after } in { $to }. Part of the change may be leaf that had yet to come, or had gone.
+trend-unlike-season = In { $years } lines were read more than { $days } days earlier or later in the year than usual. Part of the difference between years may be the time of year.
+trend-unlike-stage = The stage of growth was not the same in all years: { $stages }. Part of the difference between years may be leaf that had yet to come, or had gone.
+stage-in-year = { $stage } in { $year }
+title-noted = What was noted beside the readings
+noted-about = Weigh them with the figures: rain, grazing, browsing, fire, insects and treatment move cover, and two visits don't say which of them did.
+noted-none = Nothing was noted of rain, grazing, browsing, fire, insects or treatment at these visits, so the figures can't be weighed against them.
+column-noted = noted
+title-strata-change = Canopy cover by stratum
+column-of-area = of the area
 nothing-noted = nothing noted
 read-once-left-out = Read in only one of { $from } and { $to }, and so left out of the change: { $lines }. The levels of each year still use them.
 read-once-used = Read in only one of { $from } and { $to }: { $lines }. They stand in the change with the little weight that unmatched lines earn.
@@ -281,6 +291,50 @@ certificate-judged = Judged by { $judge }
 certificate-day-and-hand = Day and signature
 certificate-whose = The tolerance, how long this holds and what it entitles to are the office's own; it is no one else's certificate.
 certificate-unnamed-protocol = a protocol without a name ({ $fingerprint })
+
+## Where the doubt comes from
+help-agree-sources = Where the doubt of a mean comes from: readers, lines, plots, sites, years; and what would make it surer
+help-travel = Minutes to get to a further site
+help-day = Minutes of a day of calibration, of each reader (480)
+part-site = sites
+part-year = years
+part-stratum = strata
+part-plot = plots
+part-line = lines
+part-reader = readers
+part-site-year = a year at one site
+part-left = what is left
+doubt-most = Most of what varies lies in { $part }: from one to another about { $sd } (a standard deviation; { $share } of all variance).
+doubt-drawn = Taken apart were the readings of { $taken } of { $all } sites, drawn at random: more are too many at once.
+doubt-one-group = Of { $part } there is one alone, so what they do can't be told.
+doubt-mixed-left = Of { $part } none was read twice, so they can't be told apart from what is left.
+doubt-mixed = What { $part } do can't be told apart from { $with }: wherever the one is another, so is the other. It stands there.
+doubt-se = The mean of { $year } has a standard error of { $se } by what can be told; what the year did belongs to it and is no error.
+doubt-buy = What takes most of it away at once: { $what }. What it costs you decides: give --walk, --lay, --read, --travel and --day.
+doubt-buy-by-hour = What takes most of it away for its hours: { $what }.
+doubt-buy-nothing = Neither more lines nor a day of calibration would make it surer by what can be told.
+doubt-day-what-for = On a day of calibration all readers read the same lines; what they differ by is then taken off, and its own doubt stays.
+doubt-source = Variances by restricted likelihood (Patterson and Thompson 1971), about one mean for all; a trend over the years stands in years.
+buy-line = one more line
+buy-site = one more site with { $lines ->
+        [one] one line
+       *[other] { $lines } lines
+    }
+buy-day = a day of calibration, { $lines ->
+        [one] one line
+       *[other] { $lines } lines
+    } read by every reader
+sources-too-few = Fewer than three dated readings with their readers: nothing can be taken apart.
+sources-too-many = One site has more than 400 readings: choose a year.
+sources-nothing-left = The readings leave nothing over once lines and readers are taken off: read some lines twice.
+sources-no-summit = The readings don't settle how far each part varies.
+sources-apart = The lines were read under protocols that can't be brought together.
+title-sources = Where the doubt comes from
+title-buys = What would make it surer
+column-groups = how many
+column-sd-points = SD, points
+column-of-variance = of all variance
+column-se-after = SE with it, points
 
 ## Readers of a change
 readers-measured = { $later } reads { $bias } points more than { $earlier } on the { $lines } lines that both read. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.

@@ -390,6 +390,9 @@ fn promises_stand_beside_the_figures() {
             0,
         );
     }
+    let objective =
+        ["ledger", "objective", "--site", "Invented", "--name", "spring", "--goal", "at least 8 %"];
+    said(at, &[&objective[..], &book[..]].concat(), 0);
     let words = ["ledger", "trigger", "--name", "dry", "--when", "two dry springs", "--then", "meet"];
     said(at, &[&words[..], &book[..]].concat(), 0);
     let shown =
@@ -408,5 +411,6 @@ fn promises_stand_beside_the_figures() {
         shown.contains("words that no figure answers") && shown.contains("owner (2026-03-01)"),
         "{shown}"
     );
+    assert!(shown.contains("The goal of at least 8 % for canopy cover is met"), "{shown}");
     assert!(!shown.contains("later"), "agreed after the year that was read: {shown}");
 }

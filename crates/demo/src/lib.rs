@@ -25,7 +25,7 @@ const PROTOCOL: (&str, &str) = ("live-canopy.toml", include_str!("live-canopy.to
 pub struct Demo {
     /// What a notebook takes in, in the order of a folder.
     pub files: Vec<File>,
-    /// What goes with it for people, in folders of its own: planted mistakes, and what really grows there.
+    /// What goes with it for people, in folders of its own: planted mistakes, what really grows there, and maps.
     pub beside: Vec<File>,
     /// What is in the folder, in words.
     pub readme: File,
@@ -85,6 +85,8 @@ pub fn draw(seed: u64) -> Demo {
     .map(|(name, text)| file(&format!("mistakes/{name}"), text))
     .into();
     beside.push(file(TRUTH, truth::sheet(&ground)));
+    beside.push(file("maps/boundary.geojson", include_str!("boundary.geojson")));
+    beside.push(file("maps/roads.kml", include_str!("roads.kml")));
     Demo {
         files,
         beside,

@@ -9,6 +9,7 @@
 //! the parts of either objective: Elzinga, Salzer and Willoughby 1998, BLM Technical Reference 1730-1, chapters 4 and 6 (from
 //! memory); triggers as promises, weak where they are vague: Nie and Schultz 2012, Conservation Biology 26:1137
 
+use crate::assess::SiteGoal;
 use crate::date::Date;
 use crate::goal::{Goal, Percent};
 use serde::{Deserialize, Serialize};
@@ -152,6 +153,16 @@ pub struct Decision {
 }
 
 impl Objective {
+    /// Its goal, as sure as the objective asks, for its site.
+    pub fn site_goal(&self) -> Option<SiteGoal> {
+        let mut goal = self.goal.clone()?;
+        goal.confidence_per_mille = goal.confidence_per_mille.or(self.sampling.confidence_per_mille);
+        if goal.source.is_empty() {
+            goal.source.clone_from(&self.source);
+        }
+        Some(SiteGoal { site: Some(self.site.clone()).filter(|site| !site.is_empty()), goal })
+    }
+
     /// The parts that nobody has filled in, by their codes: an objective without them can't be told met from missed.
     pub fn open(&self) -> Vec<&'static str> {
         let texts = [

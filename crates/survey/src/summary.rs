@@ -136,14 +136,14 @@ fn prints(current: &Current, input: &Input, question: &Question) -> BTreeMap<Str
             Payload::Goal(goal) => goal.site.as_deref(),
             Payload::Plants(_) | Payload::Protocol(_) => None,
             Payload::Trigger(trigger) => Some(trigger.site.as_str()).filter(|site| !site.is_empty()),
-            // the files of an import move no figure, nor do photos, places and the log of readers, nor what was aimed at and decided
+            Payload::Objective(objective) => Some(objective.site.as_str()).filter(|site| !site.is_empty()),
+            // the files of an import move no figure, nor do photos, places and the log of readers, nor what was decided
             Payload::Import(_)
             | Payload::Calibration(_)
             | Payload::Headings(_)
             | Payload::Photo(_)
             | Payload::Site(_)
             | Payload::Place(_)
-            | Payload::Objective(_)
             | Payload::Decision(_) => continue,
         };
         match site {

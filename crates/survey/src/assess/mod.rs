@@ -66,6 +66,16 @@ pub struct SiteGoal {
     pub goal: Goal,
 }
 
+impl SiteGoal {
+    /// Whether two ask the same of the same site, wherever their numbers come from.
+    pub fn asks_the_same(&self, other: &Self) -> bool {
+        self.site == other.site
+            && self.goal.subject == other.goal.subject
+            && self.goal.wanted == other.goal.wanted
+            && self.goal.confidence_per_mille == other.goal.confidence_per_mille
+    }
+}
+
 /// Everything that is asked of the readings.
 #[derive(Clone, Debug)]
 pub struct Question {

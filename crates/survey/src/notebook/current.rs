@@ -137,7 +137,7 @@ impl Current {
     /// whatever the order in which it was handed in.
     pub fn into_input(self) -> (Input, Vec<SiteGoal>) {
         let mut input = Input { findings: self.findings(), ..Input::default() };
-        let mut goals = Vec::new();
+        let (mut goals, mut aimed_at) = (Vec::new(), Vec::new());
         for standing in self.standing.into_values() {
             match standing.payload {
                 Payload::Line(line) => input.plan.push(line),
@@ -154,8 +154,9 @@ impl Current {
                 Payload::Settlement(word) => input.settlements.push(*word),
                 Payload::Calibration(one) => input.calibrations.push(*one),
                 Payload::Trigger(trigger) => input.triggers.push(*trigger),
-                // kept beside the figures; none of them moves one
-                Payload::Objective(_) | Payload::Decision(_) | Payload::Photo(_) => {}
+                Payload::Objective(objective) => aimed_at.extend(objective.site_goal()),
+                // kept beside the figures; neither moves one
+                Payload::Decision(_) | Payload::Photo(_) => {}
                 Payload::Import(files) => {
                     for file in files {
                         if !input.files.contains(&file) {
@@ -165,6 +166,9 @@ impl Current {
                 }
             }
         }
+        // a goal that stands both in an objective and by itself is one goal
+        aimed_at.retain(|one: &SiteGoal| !goals.iter().any(|goal: &SiteGoal| goal.asks_the_same(one)));
+        goals.extend(aimed_at);
         input.plan.sort_by(|a, b| a.site.cmp(&b.site).then_with(|| natural_order(&a.line, &b.line)));
         input.calibrations.sort_by(|a, b| (a.date, &a.site, &a.reader).cmp(&(b.date, &b.site, &b.reader)));
         input.places.sort_by(|a, b| a.site.cmp(&b.site).then_with(|| natural_order(&a.line, &b.line)));

@@ -33,6 +33,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .arg(path(option("certificate", "FILE", "help-share-certificate").requires("key")))
         .arg(path(option("key", "FILE", "help-share-key").requires("certificate").requires("share")))
         .arg(flag("new-address", "help-share-new-address").requires("share"))
+        .arg(option("move-to", "NAME", "help-share-move-to").requires("share").conflicts_with("new-address"))
 }
 
 pub(crate) fn serve(asked: &ArgMatches, words: &Words) -> Done {
@@ -60,6 +61,9 @@ pub(crate) fn serve(asked: &ArgMatches, words: &Words) -> Done {
         if let Some(invitation) = &shared.invitation {
             invite(invitation, words);
         }
+        if let Some(to) = asked.get_one::<String>("move-to") {
+            show::line(&words.say(&Message::new("share-moving").with("to", to.to_lowercase())));
+        }
         if let Some(why) = &shared.unnamed {
             show::aside(&words.say(&Message::new("share-unnamed").with("why", why.as_str())));
         }
@@ -71,16 +75,10 @@ pub(crate) fn serve(asked: &ArgMatches, words: &Words) -> Done {
 
 fn share(asked: &ArgMatches, words: &Words) -> Result<ShareSetup, (String, Exit)> {
     let name = asked.get_one::<String>("name").cloned().unwrap_or_else(own_name).to_lowercase();
-    let is_name = |name: &str| {
-        name.parse::<IpAddr>().is_ok()
-            || (name.len() < 254
-                && name.split('.').all(|part| {
-                    (1..64).contains(&part.len())
-                        && part.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-')
-                }))
-    };
-    if !is_name(&name) {
-        return Err((words.say(&Message::new("share-no-name").with("found", name)), Exit::NotUnderstood));
+    let move_to = asked.get_one::<String>("move-to").map(|name| name.to_lowercase());
+    if let Some(found) = [Some(&name), move_to.as_ref()].into_iter().flatten().find(|name| !is_name(name)) {
+        let message = Message::new("share-no-name").with("found", found.as_str());
+        return Err((words.say(&message), Exit::NotUnderstood));
     }
     let folder = data_folder().ok_or_else(|| (words.word("share-no-folder"), Exit::File))?.join(&name);
     Ok(ShareSetup {
@@ -90,9 +88,20 @@ fn share(asked: &ArgMatches, words: &Words) -> Result<ShareSetup, (String, Exit)
         port: asked.get_one("share-port").copied(),
         certificate: asked.get_one("certificate").cloned().zip(asked.get_one("key").cloned()),
         new_address: asked.get_flag("new-address"),
+        move_to,
         // from whichever thread a further code is drawn on
         tell: Arc::new(|invitation| invite(invitation, &Words::english())),
     })
+}
+
+/// A name that stays when the network changes; a bare address doesn't.
+fn is_name(name: &str) -> bool {
+    name.parse::<IpAddr>().is_err()
+        && name.len() < 254
+        && name.split('.').all(|part| {
+            (1..64).contains(&part.len())
+                && part.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-')
+        })
 }
 
 /// Shows what lets the next device in.

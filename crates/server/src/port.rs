@@ -31,8 +31,10 @@ pub(crate) enum Port {
 }
 
 /// Listens on the port asked for, or else on the kept one, or else on the first free one.
+///
+/// It is not kept yet: whoever refuses to serve there leaves the one of before.
 pub(crate) fn bind(
-    keep: &mut Sqlite,
+    keep: &Sqlite,
     address: IpAddr,
     whose: Whose,
     asked: Option<u16>,
@@ -48,9 +50,6 @@ pub(crate) fn bind(
             Ok(listener) => {
                 // asked for port 0, the system chooses
                 let port = listener.local_addr().map_or(port, |address| address.port());
-                if kept != Some(port) {
-                    keep.set(whose.setting, &port.to_string())?;
-                }
                 return Ok(Port::Bound(listener, kept.filter(|&kept| kept != port)));
             }
             Err(error) if error.kind() == std::io::ErrorKind::AddrInUse => taken = port,
@@ -58,4 +57,10 @@ pub(crate) fn bind(
         }
     }
     Ok(Port::Taken(taken))
+}
+
+/// Keeps a port for the times to come.
+pub(crate) fn keep(keep: &mut Sqlite, whose: Whose, port: u16) -> Result<(), KeepError> {
+    let text = port.to_string();
+    if keep.setting(whose.setting)?.as_ref() == Some(&text) { Ok(()) } else { keep.set(whose.setting, &text) }
 }

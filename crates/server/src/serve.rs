@@ -12,7 +12,9 @@ use crate::share::tls::{Peer, Tls};
 use crate::share::{Invitation, ShareSetup};
 use crate::writer::Writer;
 use axum::Router;
+use axum::http::HeaderValue;
 use axum::middleware::from_fn_with_state;
+use axum::response::Response;
 use rustls::ServerConfig;
 use std::net::{IpAddr, Ipv4Addr, SocketAddr, TcpListener};
 use std::path::PathBuf;
@@ -20,6 +22,7 @@ use std::sync::Arc;
 use std::thread::JoinHandle;
 use tautline_store::{KeepError, Sqlite};
 use tautline_survey::message::Message;
+use tautline_survey::sync::MOVING_TO;
 use tokio::sync::watch;
 
 /// At most so many threads wait for the disk or work out hashes.
@@ -55,8 +58,8 @@ pub enum NotServed {
     OtherAddress {
         /// The address that they know.
         before: String,
-        /// How many.
-        devices: usize,
+        /// What their owners call them. What they hold that isn't here, they alone know.
+        devices: Vec<String>,
     },
     /// Something else, in the words of the system.
     System(std::io::Error),
@@ -73,9 +76,10 @@ impl NotServed {
             }
             Self::NoApp(folder) => Message::new("serve-no-app").with("folder", folder.display().to_string()),
             Self::NotSecure(error) => Message::new("share-not-secure").with("why", error.to_string()),
-            Self::OtherAddress { before, devices } => {
-                Message::new("share-other-address").with("before", before.as_str()).with("devices", *devices)
-            }
+            Self::OtherAddress { before, devices } => Message::new("share-other-address")
+                .with("before", before.as_str())
+                .with("number", devices.len())
+                .with("devices", devices.clone()),
             Self::System(error) => Message::new("serve-system").with("why", error.to_string()),
         }
     }
@@ -148,12 +152,13 @@ impl Server {
     /// [`NotServed`]
     pub fn on(mut keep: Sqlite, setup: &Setup) -> Result<Self, NotServed> {
         let here = IpAddr::V4(Ipv4Addr::LOCALHOST);
-        let (listener, before) = listen(&mut keep, here, port::HERE, setup.port)?;
+        let (listener, before) = listen(&keep, here, port::HERE, setup.port)?;
         let address = listener.local_addr().map_err(NotServed::System)?;
         let share = match &setup.share {
             Some(share) => Some((share, secure(&mut keep, share)?)),
             None => None,
         };
+        port::keep(&mut keep, port::HERE, address.port()).map_err(NotServed::Notebook)?;
         let (writer, writing) = Writer::start(keep).map_err(NotServed::System)?;
         let readers = Readers::new(setup.notebook.clone());
         let desk = Desk { readers: readers.clone(), writer };
@@ -165,8 +170,12 @@ impl Server {
             let gate =
                 Arc::new(Gate::new(shared.origin.clone(), authority, readers, setup.notebook.clone(), tell));
             shared.invitation = Some(gate.invitation());
-            let router = behind_the_gate(&gate, inside.clone())
-                .layer(from_fn_with_state(Door::shared(&shared.origin), guard));
+            let inside = match &share.move_to {
+                Some(name) => moving(inside.clone(), &origin(name, shared.address.port())),
+                None => inside.clone(),
+            };
+            let router =
+                behind_the_gate(&gate, inside).layer(from_fn_with_state(Door::shared(&shared.origin), guard));
             // without an answer to its name the rest still works, under an address that people type
             let name = Name::answer(&share.name, shared.address.port());
             shared.unnamed = name.as_ref().err().cloned();
@@ -245,7 +254,7 @@ fn end(stop: &watch::Sender<bool>) -> impl Future<Output = ()> + Send + 'static 
 }
 
 fn listen(
-    keep: &mut Sqlite,
+    keep: &Sqlite,
     address: IpAddr,
     whose: Whose,
     port: Option<u16>,
@@ -258,6 +267,23 @@ fn listen(
         Port::Taken(port) => Err(NotServed::PortTaken(port)),
         Port::Refused(port, error) => Err(NotServed::Port(port, error)),
     }
+}
+
+/// The address of a name, as a browser has it.
+fn origin(name: &str, port: u16) -> String {
+    let name = if name.contains(':') { format!("[{name}]") } else { name.to_owned() };
+    format!("https://{name}:{port}")
+}
+
+/// Everything that is answered says where the notebook moves to, so that each device sends or exports first.
+fn moving(inside: Router, to: &str) -> Router {
+    let to = HeaderValue::from_str(to).ok();
+    inside.layer(axum::middleware::map_response(move |mut response: Response| {
+        if let Some(to) = &to {
+            response.headers_mut().insert(MOVING_TO, to.clone());
+        }
+        std::future::ready(response)
+    }))
 }
 
 /// The address that paired devices know, in the notebook's settings.
@@ -273,15 +299,16 @@ fn secure(keep: &mut Sqlite, share: &ShareSetup) -> Result<(TcpListener, Secured
     let before = keep.setting(ORIGIN).map_err(NotServed::Notebook)?;
     let (listener, _) = listen(keep, share.address, port::SHARED, share.port)?;
     let address = listener.local_addr().map_err(NotServed::System)?;
-    let name = if share.name.contains(':') { format!("[{}]", share.name) } else { share.name.clone() };
-    let origin = format!("https://{name}:{}", address.port());
+    let origin = origin(&share.name, address.port());
     if let Some(before) = before.filter(|before| *before != origin && !share.new_address) {
         let paired = keep.paired().map_err(NotServed::Notebook)?;
-        let devices = paired.iter().filter(|one| one.withdrawn.is_none()).count();
-        if devices > 0 {
+        let devices: Vec<String> =
+            paired.into_iter().filter(|one| one.withdrawn.is_none()).map(|one| one.name).collect();
+        if !devices.is_empty() {
             return Err(NotServed::OtherAddress { before, devices });
         }
     }
+    port::keep(keep, port::SHARED, address.port()).map_err(NotServed::Notebook)?;
     keep.set(ORIGIN, &origin).map_err(NotServed::Notebook)?;
     Ok((listener, secured, Shared { origin, address, fingerprint: None, invitation: None, unnamed: None }))
 }

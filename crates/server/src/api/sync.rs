@@ -19,7 +19,8 @@ use tautline_survey::sync::{Ask, FORMAT, MOST_LINES, NotTaken, Sent, VERSION};
     path = "/api/sync",
     request_body(content = ref("#/components/schemas/Ask"), content_type = "application/json"),
     responses(
-        (status = 200, description = "What became of the lines, and what is new", body = ref("#/components/schemas/Answer")),
+        (status = 200, description = "What became of the lines, and what is new", body = ref("#/components/schemas/Answer"),
+            headers(("tautline-moving-to" = String, description = "The address that the notebook moves to, where it does"))),
         (status = 400, description = "It is no message of this format", body = ref("#/components/schemas/Refusal")),
         (status = 413, description = "It is too long", body = ref("#/components/schemas/Refusal")),
         (status = 415, description = "It is not JSON", body = ref("#/components/schemas/Refusal")),

@@ -30,6 +30,8 @@ pub struct ShareSetup {
     pub certificate: Option<(PathBuf, PathBuf)>,
     /// Paired devices know it by another address, and that is understood.
     pub new_address: bool,
+    /// The name that it is to go by from the next time on. Devices that meet it are told to send or export first.
+    pub move_to: Option<String>,
     /// Told of each code that lets one device in.
     pub tell: Tell,
 }

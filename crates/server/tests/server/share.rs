@@ -8,14 +8,17 @@ use std::net::{IpAddr, Ipv4Addr, SocketAddr, TcpStream};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
 use std::thread::JoinHandle;
-use tautline_server::trial::call;
+use tautline_server::trial::{Device, call};
 use tautline_server::{Invitation, NotServed, Server, Setup, ShareSetup, Stop};
-use tautline_store::Sqlite;
+use tautline_store::{Cursor, Keep as _, Sqlite};
+use tautline_survey::sync::Answer;
 
 const NAME: &str = "desk.example";
 
 struct Crew {
     folder: PathBuf,
+    /// Where devices reach it.
+    address: SocketAddr,
     port: u16,
     invitations: Arc<Mutex<Vec<Invitation>>>,
     config: Arc<ClientConfig>,
@@ -34,6 +37,7 @@ fn setup(folder: &Path, name: &str, invitations: &Arc<Mutex<Vec<Invitation>>>) -
         port: None,
         certificate: None,
         new_address: false,
+        move_to: None,
         tell: Arc::new(move |invitation| told.lock().unwrap().push(invitation.clone())),
     };
     Setup { notebook: folder.join("desk.tautline"), port: Some(0), app: None, share: Some(share) }
@@ -41,9 +45,14 @@ fn setup(folder: &Path, name: &str, invitations: &Arc<Mutex<Vec<Invitation>>>) -
 
 impl Crew {
     fn new(folder: PathBuf) -> Self {
+        Self::with(folder, |share| share.port = Some(0))
+    }
+
+    /// The same with something else about how it is shared.
+    fn with(folder: PathBuf, change: impl FnOnce(&mut ShareSetup)) -> Self {
         let invitations: Arc<Mutex<Vec<Invitation>>> = Arc::default();
         let mut setup = setup(&folder, NAME, &invitations);
-        setup.share.as_mut().unwrap().port = Some(0);
+        change(setup.share.as_mut().unwrap());
         let server = Server::begin(&setup).unwrap();
         let shared = server.shared().unwrap().clone();
         assert_eq!(shared.origin, format!("https://{NAME}:{}", shared.address.port()));
@@ -61,6 +70,7 @@ impl Crew {
             .with_no_client_auth();
         Self {
             folder,
+            address: shared.address,
             port: shared.address.port(),
             invitations,
             config: Arc::new(config),
@@ -81,7 +91,7 @@ impl Crew {
         if !headers.iter().any(|header| header.starts_with("Host:")) {
             headers.push(&usual);
         }
-        let to = TcpStream::connect((Ipv4Addr::LOCALHOST, self.port)).unwrap();
+        let to = TcpStream::connect(self.address).unwrap();
         let name = ServerName::try_from(NAME).unwrap();
         let mut to = StreamOwned::new(ClientConnection::new(Arc::clone(&self.config), name).unwrap(), to);
         let head =
@@ -92,6 +102,20 @@ impl Crew {
         let _ = to.read_to_end(&mut all);
         let text = String::from_utf8_lossy(&all).into_owned();
         (text.split(' ').nth(1).and_then(|status| status.parse().ok()).unwrap_or(0), text)
+    }
+
+    /// One exchange of a device: how many revisions it sent, and whether it had to begin again.
+    fn exchange(&self, cookie: &str, device: &mut Device) -> (usize, bool) {
+        let log = device.keep.log(Cursor(device.state.sent()), 100).unwrap();
+        let asked = device.state.ask(device.id, &log, true);
+        let body = serde_json::to_string(&asked.ask).unwrap();
+        let (status, text) = self.call("POST /api/sync", &[cookie, "Content-Type: application/json"], &body);
+        assert_eq!(status, 200, "{text}");
+        let answer: Answer = serde_json::from_str(text.split_once("\r\n\r\n").unwrap().1).unwrap();
+        let taken = device.state.take(&asked, &answer).unwrap();
+        device.keep.append(&taken.revisions).unwrap();
+        device.state = taken.state;
+        (asked.ask.lines.len(), answer.restart)
     }
 
     fn give(&self, code: &str) -> (u16, String) {
@@ -231,10 +255,14 @@ fn paired_devices_are_not_left_behind_at_another_address() {
     let other = setup(folder.path(), "other.example", &invitations);
     match Server::begin(&other) {
         Err(NotServed::OtherAddress { before, devices }) => {
-            assert_eq!((before, devices), (format!("https://{NAME}:{port}"), 1));
+            assert_eq!((before, devices), (format!("https://{NAME}:{port}"), vec!["tablet 1".to_owned()]));
         }
         other => panic!("{other:?}"),
     }
+    // another port is another address to a browser, and a refusal leaves the port of before
+    let mut elsewhere = setup(folder.path(), NAME, &invitations);
+    elsewhere.share.as_mut().unwrap().port = Some(0);
+    assert!(matches!(Server::begin(&elsewhere), Err(NotServed::OtherAddress { .. })));
     // at the address that they know it is served as before, on the port that was kept
     let again = Server::begin(&setup(folder.path(), NAME, &invitations)).unwrap();
     assert_eq!(again.shared().unwrap().address.port(), port);
@@ -242,4 +270,44 @@ fn paired_devices_are_not_left_behind_at_another_address() {
     let mut moved = other;
     moved.share.as_mut().unwrap().new_address = true;
     assert!(Server::begin(&moved).unwrap().shared().unwrap().origin.starts_with("https://other.example:"));
+}
+
+/// The laptop is carried to another network, where it has another address: under the same name the device goes on where it
+/// was. It isn't asked for a code again, trusts what it trusted, and sends what is new and nothing else.
+#[test]
+#[cfg_attr(not(target_os = "linux"), ignore = "only there every address of 127/8 is this computer")]
+fn a_device_goes_on_when_the_address_changes_under_the_name() {
+    let folder = tempfile::tempdir().unwrap();
+    let crew = Crew::new(folder.path().to_owned());
+    let (cookie, config, port) = (crew.pair(), Arc::clone(&crew.config), crew.port);
+    let mut device = Device::new(1);
+    device.begin("first").unwrap();
+    assert_eq!(crew.exchange(&cookie, &mut device), (1, false));
+    drop(crew);
+    device.begin("second").unwrap();
+    let mut crew = Crew::with(folder.path().to_owned(), |share| share.address = IpAddr::from([127, 0, 0, 2]));
+    assert_eq!((crew.address.ip(), crew.port), (IpAddr::from([127, 0, 0, 2]), port));
+    // the authority that the device was told to trust at the first address
+    crew.config = config;
+    assert_eq!(crew.exchange(&cookie, &mut device), (1, false), "only what is new, and not from the start");
+    assert_eq!(device.waiting().unwrap(), 0);
+    let sha256 = device.take_photo(b"invented").unwrap();
+    crew.exchange(&cookie, &mut device);
+    let (status, _) = crew.call(&format!("PUT /api/photos/{sha256}"), &[&cookie], "invented");
+    assert_eq!(status, 204);
+    assert_eq!(Sqlite::open(&folder.path().join("desk.tautline")).unwrap().len().unwrap(), 3);
+}
+
+/// Before the address changes, the known one tells every device so.
+#[test]
+fn the_old_address_says_where_the_notebook_moves_to() {
+    let folder = tempfile::tempdir().unwrap();
+    let crew = Crew::new(folder.path().to_owned());
+    let (cookie, port) = (crew.pair(), crew.port);
+    assert!(!crew.call("GET /api/health", &[&cookie], "").1.contains("tautline-moving-to"));
+    drop(crew);
+    let crew = Crew::with(folder.path().to_owned(), |share| share.move_to = Some("other.example".to_owned()));
+    let said = format!("tautline-moving-to: https://other.example:{port}\r\n");
+    assert!(crew.call("GET /api/health", &[&cookie], "").1.contains(&said));
+    assert!(!crew.call("GET /trust", &[], "").1.contains("tautline-moving-to"), "paired devices alone");
 }

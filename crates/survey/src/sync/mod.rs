@@ -28,6 +28,10 @@ pub use state::{Asked, Name, State, Taken};
 use crate::revision::Revision;
 use serde::{Deserialize, Serialize};
 
+/// The header of an answer over HTTP that says which address the notebook moves to. A device sends or exports what it holds
+/// before it follows, since what a browser keeps isn't seen under another address.
+pub const MOVING_TO: &str = "tautline-moving-to";
+
 /// A place in a notebook's log: everything up to a number, and a mark of what that was.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]

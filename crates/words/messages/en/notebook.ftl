@@ -286,6 +286,7 @@ help-share-name = The name that devices know this computer by: its own with .loc
 help-share-port = Listen for them on this port from now on
 help-share-certificate = An organisation's own certificate for that name (PEM), in place of this computer's authority
 help-share-key = The key of that certificate (PEM)
+help-share-move-to = Serve at the known address once more, and tell each device that the notebook will go by this name: to send or export first
 help-share-new-address = Share under another address than the one that paired devices know
 help-devices = The devices that were let in to a shared notebook
 help-devices-withdraw = Shut one out from now on, by the last characters of its id
@@ -298,13 +299,14 @@ share-no-code = There is no code in the request.
 share-wrong-code = That is not the code, or not any more. The one that holds now stands on the desk's screen.
 share-too-many-codes = Too many codes were wrong. Wait for ten minutes, then give the one on the desk's screen.
 share-no-authority = This address has a certificate of an organisation; your device trusts it already, or the organisation says how.
-share-no-name = “{ $found }” is no name of a computer: letters, digits and hyphens, with points between, or an IP address.
+share-no-name = “{ $found }” is no name of a computer: letters, digits and hyphens, with points between, never a bare address such as 192.168.1.5, which the next network changes.
 share-no-folder = There is no folder for this person's data (HOME isn't set), so no place for the authority's key.
 share-not-secure = No secure address could be made: { $why }.
-share-other-address = { $devices ->
+share-other-address = { $number ->
     [one] One device knows
-   *[other] { $devices } devices know
-} this notebook by { $before }, and what a browser holds isn't seen under another address. Serve it there once more, and let each device share or export what it holds; then --new-address takes the new one.
+   *[other] { $number } devices know
+} this notebook by { $before } ({ $devices }), and what a browser holds isn't seen under another address. What they hold that isn't here yet, they alone know. Serve it there once more with --move-to NAME, which tells each device to send or export first; when all have, --new-address takes the new one.
+share-moving = Devices that meet it are told that the notebook moves to { $to }, and to send or export first. When all of them have, serve it with --name { $to } --new-address.
 share-title = Let a device in
 share-how = Point the device's camera at the picture, or give the code at the address below. It lets one device in, for ten minutes; load this page again for the next.
 pair-title = Let this device in

@@ -1,7 +1,8 @@
 //! What is open: the notebook on this device, what stands in it, the words, and what a person set.
 
-use crate::device::{Device, NAME, share};
+use crate::device::{Bytes, Device, NAME, share};
 use crate::settings::Settings;
+use js_sys::Array;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use std::cell::RefCell;
@@ -15,7 +16,7 @@ use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_survey::notebook::current::Current;
 use tautline_survey::notebook::hand::Draft;
-use tautline_survey::revision::{ActionId, Revision};
+use tautline_survey::revision::{ActionId, Revision, header, line, photo_line};
 use tautline_survey::summary::Summaries;
 use tautline_survey::sync::{Badge, Place};
 use tautline_words::Words;
@@ -52,6 +53,13 @@ const SAID_FOR: Duration = Duration::from_secs(10);
 /// The name under which the sites' summaries are kept beside the notebook.
 const SUMMARIES: &str = "summaries";
 
+/// What another copy of a notebook brought.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Copies {
+    pub(crate) revisions: Vec<Revision>,
+    pub(crate) photos: Vec<Bytes>,
+}
+
 /// Whether and how this device shares its notebook.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Sharing {
@@ -77,6 +85,8 @@ pub(crate) struct Session {
     pub(crate) settings: RwSignal<Settings>,
     pub(crate) badge: RwSignal<Badge>,
     pub(crate) sharing: RwSignal<Sharing>,
+    /// The address that the shared notebook moves to, where it said so.
+    pub(crate) moving_to: RwSignal<Option<String>>,
     /// What was said last, for eyes and ears.
     pub(crate) said: RwSignal<String>,
 }
@@ -97,6 +107,7 @@ impl Session {
             is_read: RwSignal::new(false),
             settings: RwSignal::new(settings),
             sharing: RwSignal::new(Sharing::Unknown),
+            moving_to: RwSignal::new(None),
             said: RwSignal::new(String::new()),
         };
         Ok(session)
@@ -235,9 +246,21 @@ impl Session {
         reason: String,
         then: impl FnOnce(Option<ActionId>) + 'static,
     ) {
+        self.write_with(what, drafts, Vec::new(), reason, then);
+    }
+
+    /// The same, with the photos that the drafts name.
+    pub(crate) fn write_with(
+        self,
+        what: &'static str,
+        drafts: Vec<Draft>,
+        photos: Vec<Bytes>,
+        reason: String,
+        then: impl FnOnce(Option<ActionId>) + 'static,
+    ) {
         let author = self.settings.get_untracked().author();
         self.with_device(
-            async move |device| device.write(what, drafts, &author, &reason).await,
+            async move |device| device.write(what, drafts, &photos, &author, &reason).await,
             move |done| match done {
                 Ok(action) => {
                     self.look_again();
@@ -249,10 +272,10 @@ impl Session {
         );
     }
 
-    /// Takes revisions in that were made elsewhere.
-    pub(crate) fn join(self, revisions: Vec<Revision>, then: impl FnOnce(usize) + 'static) {
+    /// Takes revisions in that were made elsewhere, with the photos that they name.
+    pub(crate) fn join(self, copies: Copies, then: impl FnOnce(usize) + 'static) {
         self.with_device(
-            async move |device| device.append(&revisions, &[]).await,
+            async move |device| device.append(&copies.revisions, &copies.photos, &[]).await,
             move |done| match done {
                 Ok(appended) => {
                     self.look_again();
@@ -264,9 +287,27 @@ impl Session {
         );
     }
 
-    /// Every revision on this device, for a copy.
-    pub(crate) fn all(self, then: impl FnOnce(Vec<Revision>) + 'static) {
-        self.with_device(async |device| device.memory().records().revisions().cloned().collect(), then);
+    /// Everything on this device as lines of JSON. Each photo goes over to the browser by itself, so that they are never
+    /// all in this program's own memory.
+    pub(crate) fn all(self, then: impl FnOnce(Array) + 'static) {
+        let lines = async |device: &mut Device| -> Result<Array, KeepError> {
+            let mut text = header() + "\n";
+            for revision in device.memory().records().revisions() {
+                text += &line(revision);
+                text.push('\n');
+            }
+            let parts = Array::of1(&text.into());
+            for photo in device.photos().await? {
+                if let Some(bytes) = device.photo(&photo.sha256).await? {
+                    parts.push(&(photo_line(&photo.sha256, &bytes) + "\n").into());
+                }
+            }
+            Ok(parts)
+        };
+        self.with_device(lines, move |done| match done {
+            Ok(parts) => then(parts),
+            Err(error) => self.tell_fault(&error),
+        });
     }
 
     /// Keeps what a person set.
@@ -289,27 +330,54 @@ impl Session {
         self.with_device(
             async move |device| share::exchange(device, &origin).await,
             move |done| match done {
-                Ok(false) => self.share_on(),
-                Ok(true) => {
-                    self.sharing.set(Sharing::Done);
+                Ok(exchanged) => {
+                    self.moving_to.set(exchanged.moving_to);
+                    if !exchanged.done {
+                        return self.share_on();
+                    }
                     self.look_again();
+                    self.share_photos();
                 }
-                Err(_) => {
-                    self.sharing.set(Sharing::Nobody);
-                    self.renew_badge();
-                }
+                Err(_) => self.shared(Sharing::Nobody),
             },
         );
+    }
+
+    /// The photos, once both hold the same revisions.
+    fn share_photos(self) {
+        let origin = origin();
+        self.with_device(
+            async move |device| share::photos::begin(device, &origin).await,
+            move |begun| match begun {
+                Ok(round) => self.share_photo(round),
+                Err(_) => self.shared(Sharing::Nobody),
+            },
+        );
+    }
+
+    /// One photo after the other; between two, others have their turn.
+    fn share_photo(self, mut round: share::photos::Round) {
+        let origin = origin();
+        self.with_device(
+            async move |device| (share::photos::one(device, &origin, &mut round).await, round),
+            move |(done, round)| match done {
+                Ok(true) => self.share_photo(round),
+                Ok(false) => self.shared(Sharing::Done),
+                Err(_) => self.shared(Sharing::Nobody),
+            },
+        );
+    }
+
+    fn shared(self, how: Sharing) {
+        self.sharing.set(how);
+        self.renew_badge();
     }
 
     fn renew_badge(self) {
         let origin = origin();
         let conflicts = self.standing.get_untracked().current.conflicts.len();
         self.with_device(
-            async move |device| {
-                let state = share::state(device, &origin).await.unwrap_or_default();
-                share::badge(device, &state, conflicts)
-            },
+            async move |device| share::badge(device, &origin, conflicts).await,
             move |badge| self.badge.set(badge),
         );
     }

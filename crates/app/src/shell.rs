@@ -9,6 +9,8 @@ use crate::session::Session;
 use crate::settings::Theme;
 use leptos::prelude::*;
 use tautline_store::KeepError;
+use tautline_survey::message::Message;
+use tautline_survey::sync::Badge;
 use tautline_words::Words;
 
 /// The screens that stand in the bar.
@@ -43,8 +45,28 @@ fn open(session: Session) -> impl IntoView {
             }).collect_view()}
         </nav>
         {newer::offer()}
+        {moving(session)}
         <main id="main" tabindex="-1">{move || pages::screen(&route.get())}</main>
         <p class="said" role="status" aria-live="polite">{session.said}</p>
+    }
+}
+
+/// That the notebook moves to another address, and what to do first: what is here isn't seen from there.
+fn moving(session: Session) -> impl IntoView {
+    move || {
+        session.moving_to.get().map(|to| {
+            let code = match session.badge.get() {
+                Badge::Here(_) => "app-moving-send-first",
+                Badge::ToSettle(_) | Badge::Sent => "app-moving-sent",
+            };
+            let said = session.say(&Message::new(code).with("to", to));
+            view! {
+                <aside class="newer" aria-label=session.word("app-moving-label")>
+                    <p>{said}</p>
+                    <a class="button" href=Route::Notebook.address()>{session.word("app-notebook")}</a>
+                </aside>
+            }
+        })
     }
 }
 

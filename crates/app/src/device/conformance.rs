@@ -4,7 +4,7 @@
 use super::Device;
 use std::cell::Cell;
 use tautline_store::conformance::conformance_later;
-use tautline_store::{Appended, Cursor, Keep as _, KeepError, Later};
+use tautline_store::{Appended, Cursor, Keep as _, KeepError, Later, Named};
 use tautline_survey::revision::{ActionId, RecordId, Revision};
 use tautline_survey::sync::{Entry, Place};
 
@@ -20,7 +20,7 @@ impl Reread {
 
 impl Later for Reread {
     async fn append(&mut self, batch: &[Revision]) -> Result<Appended, KeepError> {
-        self.again().await?.append(batch, &[]).await
+        self.again().await?.append(batch, &[], &[]).await
     }
 
     async fn heads(&self) -> Result<Vec<Revision>, KeepError> {
@@ -53,6 +53,18 @@ impl Later for Reread {
 
     async fn counter(&self) -> Result<u64, KeepError> {
         self.again().await?.memory().counter()
+    }
+
+    async fn put_photo(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), KeepError> {
+        self.again().await?.put_photo(sha256, bytes).await
+    }
+
+    async fn photo(&self, sha256: &str) -> Result<Option<Vec<u8>>, KeepError> {
+        self.again().await?.photo(sha256).await
+    }
+
+    async fn photos(&self) -> Result<Vec<Named>, KeepError> {
+        self.again().await?.photos().await
     }
 }
 

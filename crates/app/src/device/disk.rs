@@ -16,15 +16,18 @@ pub(crate) const LOG: &str = "log";
 pub(crate) const MARKS: &str = "marks";
 /// Everything else that is one text under one name: settings, drafts, where a shared notebook has been read to.
 pub(crate) const TEXTS: &str = "texts";
+/// The bytes of photos, each under its hash.
+pub(crate) const PHOTOS: &str = "photos";
 /// The index of the log by a revision's name.
 pub(crate) const BY_NAME: &str = "name";
 
-const VERSION: u32 = 1;
+const VERSION: u32 = 2;
 
 #[wasm_bindgen]
 extern "C" {
     /// `IDBDatabase.transaction` with options, which the general bindings count as unstable.
     #[wasm_bindgen(extends = IdbDatabase)]
+    #[derive(Clone)]
     type Database;
     #[wasm_bindgen(method, catch)]
     fn transaction(
@@ -69,6 +72,10 @@ impl Disk {
         let begin = Closure::once_into_js(move || begin(&opened));
         request.set_onupgradeneeded(Some(begin.unchecked_ref()));
         let database: Database = answer(&request).await?.unchecked_into();
+        // a newer version in another window waits until this one lets go
+        let own: IdbDatabase = database.clone().unchecked_into();
+        let let_go = Closure::once_into_js(move || own.close());
+        database.set_onversionchange(Some(let_go.unchecked_ref()));
         Ok(Self { database })
     }
 
@@ -84,7 +91,7 @@ impl Disk {
     }
 }
 
-/// Makes the stores of a new database.
+/// Makes the stores of a new database, and those that an older one lacks: one that is there refuses to be made again.
 fn begin(request: &IdbOpenDbRequest) {
     let Some(database) = request.result().ok().and_then(|made| made.dyn_into::<IdbDatabase>().ok()) else {
         return;
@@ -95,6 +102,7 @@ fn begin(request: &IdbOpenDbRequest) {
     }
     let _ = database.create_object_store_with_optional_parameters(MARKS, &IdbObjectStoreParameters::new());
     let _ = database.create_object_store_with_optional_parameters(TEXTS, &IdbObjectStoreParameters::new());
+    let _ = database.create_object_store_with_optional_parameters(PHOTOS, &IdbObjectStoreParameters::new());
 }
 
 /// A transaction: all of it or nothing.

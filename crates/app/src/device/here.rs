@@ -29,6 +29,14 @@ pub(crate) fn random(bytes: &mut [u8]) {
 
 /// Today as a civil date, year first.
 pub(crate) fn today() -> String {
-    let date = Date::new_0();
+    civil(&Date::new_0())
+}
+
+/// The day, by this device's own calendar, of a time in milliseconds since 1970.
+pub(crate) fn day_of(milliseconds: f64) -> String {
+    civil(&Date::new(&milliseconds.into()))
+}
+
+fn civil(date: &Date) -> String {
     format!("{:04}-{:02}-{:02}", date.get_full_year(), date.get_month() + 1, date.get_date())
 }

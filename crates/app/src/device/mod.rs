@@ -7,9 +7,12 @@
 pub(crate) mod conformance;
 pub(crate) mod disk;
 pub(crate) mod here;
+mod photos;
 pub(crate) mod share;
 
-use disk::{BY_NAME, Disk, Fault, LOG, MARKS, TEXTS, Transaction, above, answer, number};
+pub(crate) use photos::Bytes;
+
+use disk::{BY_NAME, Disk, Fault, LOG, MARKS, PHOTOS, TEXTS, Transaction, above, answer, number};
 use js_sys::{Array, Reflect};
 use std::collections::BTreeMap;
 use tautline_store::{Appended, Cursor, Keep as _, KeepError, Memory};
@@ -84,10 +87,12 @@ impl Device {
         Ok(())
     }
 
-    /// Takes a batch in, and other texts with it, all of it or nothing. It is on the disk when this returns.
+    /// Takes a batch in, with the photos that it names and other texts, all of it or nothing. It is on the disk when this
+    /// returns.
     pub(crate) async fn append(
         &mut self,
         batch: &[Revision],
+        photos: &[Bytes],
         texts: &[(&str, &str)],
     ) -> Result<Appended, KeepError> {
         loop {
@@ -96,7 +101,7 @@ impl Device {
             let appended = memory.append(batch)?;
             let new = memory.log(Cursor(last), usize::MAX)?;
             let mark = memory.end()?.filter(|place| place.at > last);
-            let writing = self.disk.transaction(&[LOG, MARKS, TEXTS], true)?;
+            let writing = self.disk.transaction(&[LOG, MARKS, TEXTS, PHOTOS], true)?;
             let log = writing.store(LOG)?;
             let beyond = log.get_all_keys_with_key_and_limit(&above(last)?.into(), 1).map_err(Fault::from)?;
             if list(&answer(&beyond).await?).length() > 0 {
@@ -114,17 +119,22 @@ impl Device {
                     .map_err(Fault::from)?;
             }
             put_texts(&writing, texts)?;
+            photos::put(&writing, photos, &memory)?;
+            if appended.erased > 0 {
+                photos::let_go(&writing, &memory).await?;
+            }
             writing.complete().await?;
             self.memory = memory;
             return Ok(appended);
         }
     }
 
-    /// Makes revisions of drafts and takes them in: one action, all of it or nothing.
+    /// Makes revisions of drafts and takes them in, with the photos that they name: one action, all of it or nothing.
     pub(crate) async fn write(
         &mut self,
         what: &str,
         drafts: Vec<Draft>,
+        photos: &[Bytes],
         author: &Author,
         reason: &str,
     ) -> Result<Option<ActionId>, KeepError> {
@@ -140,7 +150,7 @@ impl Device {
             random: &mut here::random,
         };
         let made = hand.write(what, drafts).map_err(|error| KeepError::System(error.code().to_owned()))?;
-        self.append(&made, &[]).await?;
+        self.append(&made, photos, &[]).await?;
         Ok(made.first().map(|one| one.head().action.id))
     }
 

@@ -1,6 +1,8 @@
 //! The screens.
 
 mod notebook;
+mod permission;
+mod photos;
 mod settle;
 mod site;
 mod sites;

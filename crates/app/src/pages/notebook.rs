@@ -1,13 +1,12 @@
 //! The notebook itself: whether it is elsewhere too, a copy of everything, and what a person sets on this device.
 
 use crate::device::here;
-use crate::parts::files::hand_out;
+use crate::parts::files::hand_out_parts;
 use crate::session::{Session, Sharing};
 use crate::settings::{Settings, Theme};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use tautline_survey::message::Message;
-use tautline_survey::revision::{header, line};
 use wasm_bindgen_futures::JsFuture;
 
 /// The screen.
@@ -41,20 +40,17 @@ fn sharing(session: Session) -> impl IntoView {
 
 fn copying(session: Session) -> impl IntoView {
     let copy = move |_| {
-        session.all(move |revisions| {
+        session.all(move |parts| {
             spawn_local(async move {
                 // lines that are being read go along: a device that is lost takes nothing with it
                 let unfinished = match crate::read::unfinished().await {
                     Ok(lines) => lines,
                     Err(error) => return session.tell_fault(&error),
                 };
-                let kept = std::iter::once(header()).chain(revisions.iter().map(line));
-                let lines: Vec<String> = kept.chain(unfinished).collect();
-                hand_out(
-                    &format!("tautline-{}.jsonl", here::today()),
-                    "application/jsonl",
-                    &(lines.join("\n") + "\n"),
-                );
+                for line in unfinished {
+                    parts.push(&(line + "\n").into());
+                }
+                hand_out_parts(&format!("tautline-{}.jsonl", here::today()), "application/jsonl", &parts);
             });
         });
     };

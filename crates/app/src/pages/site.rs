@@ -1,5 +1,6 @@
 //! One site: its report as it would be printed, and what can be asked of it without changing anything.
 
+use super::{permission, photos};
 use crate::parts::files::hand_out;
 use crate::parts::sheet::sheet;
 use crate::session::{Session, Standing};
@@ -68,6 +69,7 @@ impl Answer {
 pub(crate) fn site(name: String) -> impl IntoView {
     let session = Session::here();
     let (asked, ask) = signal(Asked::default());
+    let of_site = (name.clone(), name.clone());
     let answer = move || {
         let answer = Answer::of(&session.standing(), &name, &asked.get());
         if answer.assessments.is_empty() {
@@ -103,6 +105,8 @@ pub(crate) fn site(name: String) -> impl IntoView {
             {choose_gap_rule(session, asked, ask)}
         </details>
         {answer}
+        {permission::permissions(of_site.0)}
+        {photos::photos(of_site.1)}
     }
 }
 

@@ -1,9 +1,10 @@
 //! Files and sheets taken in: read and checked at once, shown before anything is written, written when the person says so.
 
+use crate::device::Bytes;
 use crate::parts::files;
 use crate::parts::findings::findings;
 use crate::route::Route;
-use crate::session::Session;
+use crate::session::{Copies, Session};
 use leptos::html;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -14,7 +15,7 @@ use tautline_survey::draft::LineDraft;
 use tautline_survey::finding::Finding;
 use tautline_survey::message::{Message, Value};
 use tautline_survey::notebook::gather::{Gathered, gather};
-use tautline_survey::revision::{FORMAT, Header, Revision, read_line};
+use tautline_survey::revision::{FORMAT, Header, Held, read_held};
 use wasm_bindgen::JsCast as _;
 use web_sys::{DragEvent, FileList, HtmlInputElement};
 
@@ -22,8 +23,8 @@ use web_sys::{DragEvent, FileList, HtmlInputElement};
 #[derive(Default)]
 struct Understood {
     gathered: Gathered,
-    /// Revisions of other notebooks.
-    copies: Vec<Revision>,
+    /// What is in other notebooks.
+    copies: Copies,
     /// Unfinished lines of other devices, each under its name.
     unfinished: Vec<(String, LineDraft)>,
     findings: Vec<Finding>,
@@ -55,8 +56,9 @@ impl Understood {
         let known = lines.next().is_some_and(|header| Header::read(header).is_ok());
         let mut broken = 0_usize;
         for line in lines.filter(|_| known) {
-            match (read_line(line), LineDraft::from_copy_line(line)) {
-                (Ok(revision), _) => self.copies.push(revision),
+            match (read_held(line), LineDraft::from_copy_line(line)) {
+                (Ok(Held::Revision(revision)), _) => self.copies.revisions.push(*revision),
+                (Ok(Held::Photo { sha256, bytes }), _) => self.copies.photos.push(Bytes { sha256, bytes }),
                 (_, Some(draft)) => self.unfinished.push(draft),
                 (Err(_), None) => broken += 1,
             }
@@ -73,7 +75,7 @@ impl Understood {
     }
 
     fn brings_nothing(&self) -> bool {
-        self.gathered.drafts.is_empty() && self.copies.is_empty() && self.unfinished.is_empty()
+        self.gathered.drafts.is_empty() && self.copies.revisions.is_empty() && self.unfinished.is_empty()
     }
 }
 
@@ -159,8 +161,8 @@ fn shown(
         view! { <li>{words.say(&message)}</li> }
     });
     let tally = tally.collect_view();
-    let copies = (!found.copies.is_empty()).then(|| {
-        let message = Message::new("app-understood-copy").with("revisions", found.copies.len());
+    let copies = (!found.copies.revisions.is_empty()).then(|| {
+        let message = Message::new("app-understood-copy").with("revisions", found.copies.revisions.len());
         view! { <li>{words.say(&message)}</li> }
     });
     let unfinished = (!found.unfinished.is_empty()).then(|| {
@@ -197,6 +199,7 @@ fn kind_word(kind: &str) -> &'static str {
         "goal" => "app-kind-goal",
         "calibration" => "app-kind-calibration",
         "settlement" => "app-kind-settlement",
+        "photo" => "app-kind-photo",
         _ => "app-kind-other",
     }
 }
@@ -210,7 +213,7 @@ fn write(session: Session, found: &Understood, all: RwSignal<Option<Rc<Understoo
     let drafts = found.gathered.drafts.clone();
     let copies = found.copies.clone();
     crate::read::take_in(session, found.unfinished.clone());
-    if copies.is_empty() {
+    if copies.revisions.is_empty() {
         session.write("import", drafts, String::new(), kept);
     } else {
         session.join(copies, move |_| session.write("import", drafts, String::new(), kept));

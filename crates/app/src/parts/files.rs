@@ -23,13 +23,17 @@ pub(crate) async fn read(list: FileList) -> (Vec<Source>, Vec<String>) {
     (sources, left)
 }
 
-/// Hands a file out, as a download.
+/// Hands a text out as a file, as a download.
 pub(crate) fn hand_out(name: &str, kind: &str, text: &str) {
+    hand_out_parts(name, kind, &js_sys::Array::of1(&text.into()));
+}
+
+/// Hands a file out that is made of several texts.
+pub(crate) fn hand_out_parts(name: &str, kind: &str, parts: &js_sys::Array) {
     let given = || -> Result<(), JsValue> {
         let options = BlobPropertyBag::new();
         options.set_type(kind);
-        let parts = js_sys::Array::of1(&text.into());
-        let blob = Blob::new_with_str_sequence_and_options(&parts, &options)?;
+        let blob = Blob::new_with_str_sequence_and_options(parts, &options)?;
         let url = Url::create_object_url_with_blob(&blob)?;
         let link: HtmlAnchorElement = leptos::prelude::document().create_element("a")?.unchecked_into();
         link.set_href(&url);

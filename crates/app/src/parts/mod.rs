@@ -3,12 +3,14 @@
 //! | what | module |
 //! | --- | --- |
 //! | whether what is here is elsewhere too | [`badge`] |
+//! | a photo made smaller | [`camera`] |
 //! | findings of the checks, each with its place | [`findings`] |
 //! | files picked, dropped and handed out | [`files`] |
 //! | cover and interval against the goal, as a small picture | [`small`] |
 //! | a page made elsewhere in the house, shown as it is | [`sheet`] |
 
 pub(crate) mod badge;
+pub(crate) mod camera;
 pub(crate) mod files;
 pub(crate) mod findings;
 pub(crate) mod sheet;

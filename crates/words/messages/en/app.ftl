@@ -101,6 +101,7 @@ app-kind-protocol = protocols
 app-kind-goal = goals
 app-kind-calibration = calibrations of readers
 app-kind-settlement = what persons settled
+app-kind-photo = photos
 app-kind-other = the files themselves
 app-settle-nothing = Nothing to settle.
 app-settle-what = Two people wrote differently about one thing. No figure uses either until one of you chooses.
@@ -133,3 +134,30 @@ app-version = tautline { $version }
 app-newer-label = A newer version
 app-newer = A newer version of tautline is here. What is kept on this device stays; finish what you are at first.
 app-newer-take = Take it now
+
+## Photos and permission
+app-photos = Photos
+app-photos-none = No photo of this site is in the notebook yet.
+app-photo-add = Take a photo
+app-photo-of = Of
+app-photo-line = Line { $line }
+app-photo-site-at-large = the site at large
+app-photo-shows = It shows
+app-photo-caption = What there is to say of it
+app-photo-people = Who can be seen on it (names, with commas)
+app-photo-keep-place = Keep the place and the time of day
+app-photo-what-is-kept = The photo is made smaller (1600 pixels at most) and drawn anew, so nothing stays in its file that the camera wrote beside it. Day, time, place and bearing stand in the record; without the tick only the day does.
+app-photo-take = Take a photo
+app-photo-choose = Choose photos
+app-photos-kept = { $photos ->
+    [one] The photo is kept on this device.
+   *[other] { $photos } photos are kept on this device.
+}
+app-photos-left = This browser can't read these photos: { $files }. Save them as JPEG and choose them again.
+app-photo-row = Line { $line }, { $shows }
+app-photo-row-site = The site, { $shows }
+app-photo-being-read = …
+app-permission = Permission to enter
+app-moving-label = The notebook moves
+app-moving-send-first = The shared notebook moves to { $to }. Something is on this device alone, and isn't seen from there: share it now, or take a copy, before you open the new address.
+app-moving-sent = The shared notebook moves to { $to }. All that is on this device has been sent; you can open the new address when it is there.

@@ -101,6 +101,7 @@ app-kind-protocol = protocolos
 app-kind-goal = metas
 app-kind-calibration = calibraciones de lectores
 app-kind-settlement = lo resuelto por personas
+app-kind-photo = fotos
 app-kind-other = los archivos mismos
 app-settle-nothing = Nada que resolver.
 app-settle-what = Dos personas escribieron distinto sobre una misma cosa. Ninguna cifra usa lo uno ni lo otro hasta que alguien elija.
@@ -113,7 +114,7 @@ app-sharing-nobody = No responde ningún cuaderno compartido. Todo se guarda en 
 app-sharing-done = Lo que hay aquí está también en el cuaderno compartido.
 app-share-now = Compartir ahora
 app-copy = Una copia de todo
-app-copy-what = Un archivo con todo lo que se escribió alguna vez en este dispositivo, también las versiones pasadas. Es una copia completa, con lugares y nombres. Cualquier tautline la recibe.
+app-copy-what = Un archivo con todo lo que se escribió alguna vez en este dispositivo, también las versiones pasadas y las líneas sin terminar. Es una copia completa, con lugares y nombres. Cualquier tautline la recibe.
 app-copy-now = Hacer una copia
 app-persist = Sitio en este dispositivo
 app-persist-promised = El navegador conserva el cuaderno aunque le falte sitio.
@@ -133,3 +134,30 @@ app-version = tautline { $version }
 app-newer-label = Una versión más nueva
 app-newer = Hay una versión más nueva de tautline. Lo guardado en este dispositivo se queda; termine antes lo que esté haciendo.
 app-newer-take = Tomarla ahora
+
+## Photos and permission
+app-photos = Fotos
+app-photos-none = En el cuaderno aún no hay ninguna foto de este sitio.
+app-photo-add = Tomar una foto
+app-photo-of = De
+app-photo-line = Línea { $line }
+app-photo-site-at-large = el sitio en general
+app-photo-shows = Muestra
+app-photo-caption = Lo que haya que decir de ella
+app-photo-people = Quién se ve en ella (nombres, con comas)
+app-photo-keep-place = Guardar el lugar y la hora
+app-photo-what-is-kept = La foto se hace más pequeña (1600 píxeles a lo sumo) y se dibuja de nuevo, así que en su archivo no queda nada de lo que la cámara escribió junto a ella. Día, hora, lugar y rumbo van en el registro; sin la marca, solo el día.
+app-photo-take = Tomar una foto
+app-photo-choose = Elegir fotos
+app-photos-kept = { $photos ->
+    [one] La foto está guardada en este dispositivo.
+   *[other] { $photos } fotos están guardadas en este dispositivo.
+}
+app-photos-left = Este navegador no puede leer estas fotos: { $files }. Guárdelas como JPEG y elíjalas otra vez.
+app-photo-row = Línea { $line }, { $shows }
+app-photo-row-site = El sitio, { $shows }
+app-photo-being-read = …
+app-permission = Permiso para entrar
+app-moving-label = El cuaderno se muda
+app-moving-send-first = El cuaderno compartido se muda a { $to }. Hay algo que está solo en este dispositivo y desde allí no se ve: compártalo ahora, o haga una copia, antes de abrir la dirección nueva.
+app-moving-sent = El cuaderno compartido se muda a { $to }. Todo lo que hay en este dispositivo ya se envió; puede abrir la dirección nueva cuando esté lista.

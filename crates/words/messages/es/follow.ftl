@@ -42,7 +42,17 @@ untreated-not-read = { $untreated } no se leyó en ambos años, así que no hay 
 change-between-ends = { $what } solo se conoce entre dos extremos en { $lines }, así que su cambio no se puede probar.
 unlike-season = Las líneas se leyeron con unos { $days } días de diferencia en la temporada entre { $from } y { $to }. Parte del cambio puede ser la época del año.
 unlike-readers = Leyó { $before } en { $from } y { $after } en { $to }. Lo que alguien ve más ancho que otro se suma al cambio, y más líneas no lo reducen. Unas pocas líneas leídas por ambos mostrarían cuánto: tautline agree.
-unlike-condition = { $heading }: { $before } en { $from }, { $after } en { $to }.
+unlike-window = En { $year } se leyeron fuera de la ventana de lectura de su protocolo ({ $window }) estas líneas: { $lines }. Parte de la diferencia con otras visitas puede ser la época del año.
+unlike-growth-stage = La etapa de crecimiento no era la misma: { $before } en { $from }, { $after } en { $to }. Parte del cambio pueden ser hojas que aún no habían salido, o que ya habían caído.
+trend-unlike-season = En { $years } las líneas se leyeron más de { $days } días antes o después en el año que de costumbre. Parte de la diferencia entre años puede ser la época del año.
+trend-unlike-stage = La etapa de crecimiento no fue la misma en todos los años: { $stages }. Parte de la diferencia entre años pueden ser hojas que aún no habían salido, o que ya habían caído.
+stage-in-year = { $stage } en { $year }
+title-noted = Lo que se anotó junto a las lecturas
+noted-about = Sopéselo con las cifras: la lluvia, el pastoreo, el ramoneo, el fuego, los insectos y los tratamientos mueven la cobertura, y dos visitas no dicen cuál de ellos lo hizo.
+noted-none = En estas visitas no se anotó nada de lluvia, pastoreo, ramoneo, fuego, insectos ni tratamientos, así que no hay con qué sopesar las cifras.
+column-noted = anotado
+title-strata-change = Cobertura de copa por estrato
+column-of-area = de la superficie
 nothing-noted = nada anotado
 read-once-left-out = Leídas solo en uno de { $from } y { $to }, y por eso fuera del cambio: { $lines }. Los niveles de cada año sí las usan.
 read-once-used = Leídas solo en uno de { $from } y { $to }: { $lines }. Entran en el cambio con el poco peso que merecen las líneas sin pareja.
@@ -281,6 +291,50 @@ certificate-judged = Juzgó: { $judge }
 certificate-day-and-hand = Día y firma
 certificate-whose = La tolerancia, cuánto tiempo vale esto y a qué da derecho los fija la oficina; no es un certificado de nadie más.
 certificate-unnamed-protocol = un protocolo sin nombre ({ $fingerprint })
+
+## Where the doubt comes from
+help-agree-sources = De dónde viene la duda de una media: lectores, líneas, parcelas, sitios, años; y qué la haría más segura
+help-travel = Minutos para llegar a otro sitio más
+help-day = Minutos de un día de calibración, por cada lector (480)
+part-site = los sitios
+part-year = los años
+part-stratum = los estratos
+part-plot = las parcelas
+part-line = las líneas
+part-reader = los lectores
+part-site-year = un año en un sitio
+part-left = lo que sobra
+doubt-most = La mayor parte de lo que varía está en { $part }: de un caso a otro, unos { $sd } (una desviación estándar; el { $share } de toda la varianza).
+doubt-drawn = Se separaron las lecturas de { $taken } de los { $all } sitios, sorteados al azar: más son demasiadas a la vez.
+doubt-one-group = De { $part } hay un solo caso, así que no se puede saber cuánto pesa.
+doubt-mixed-left = De { $part } no se leyó nada dos veces, así que su parte no se puede separar de lo que sobra.
+doubt-mixed = La parte de { $part } no se puede separar de la de { $with }: donde cambia lo uno, cambia lo otro. Está contada ahí.
+doubt-se = La media de { $year } tiene un error estándar de { $se }, hasta donde se puede saber; lo que hizo el año es parte de ella y no es error.
+doubt-buy = Lo que más duda quita de una vez: { $what }. Decide lo que a usted le cueste: dé --walk, --lay, --read, --travel y --day.
+doubt-buy-by-hour = Lo que más duda quita por las horas que lleva: { $what }.
+doubt-buy-nothing = Hasta donde se puede saber, ni más líneas ni un día de calibración la harían más segura.
+doubt-day-what-for = En un día de calibración todos los lectores leen las mismas líneas; lo que difieren se descuenta después, y queda la duda de ese descuento.
+doubt-source = Varianzas por verosimilitud restringida (Patterson y Thompson 1971), en torno a una sola media para todo; una tendencia a lo largo de los años queda en los años.
+buy-line = una línea más
+buy-site = un sitio más con { $lines ->
+        [one] una línea
+       *[other] { $lines } líneas
+    }
+buy-day = un día de calibración, { $lines ->
+        [one] una línea leída
+       *[other] { $lines } líneas leídas
+    } por cada lector
+sources-too-few = Menos de tres lecturas con fecha y lector: no hay nada que separar.
+sources-too-many = Un sitio tiene más de 400 lecturas: elija un año.
+sources-nothing-left = Descontadas las líneas y los lectores, en las lecturas no sobra nada: lea algunas líneas dos veces.
+sources-no-summit = Las lecturas no deciden cuánto varía cada parte.
+sources-apart = Las líneas se leyeron con protocolos que no se pueden reunir.
+title-sources = De dónde viene la duda
+title-buys = Qué la haría más segura
+column-groups = cuántos
+column-sd-points = DE, puntos
+column-of-variance = de toda la varianza
+column-se-after = EE con ello, puntos
 
 ## Readers of a change
 readers-measured = { $later } lee { $bias } puntos más que { $earlier } en las { $lines } líneas que leyeron ambos. Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, entre { $low } y { $high } con una confianza del { $confidence }.

@@ -286,6 +286,7 @@ help-share-name = El nombre con que los dispositivos conocen esta computadora: s
 help-share-port = Escucharlos desde ahora en este puerto
 help-share-certificate = El certificado propio de una organización para ese nombre (PEM), en lugar de la autoridad de esta computadora
 help-share-key = La llave de ese certificado (PEM)
+help-share-move-to = Servirlo una vez más en la dirección conocida, y decir a cada dispositivo que el cuaderno tendrá este nombre, para que antes envíe o exporte
 help-share-new-address = Compartir en una dirección distinta de la que conocen los dispositivos enlazados
 help-devices = Los dispositivos admitidos en un cuaderno compartido
 help-devices-withdraw = No admitir más a uno desde ahora, por los últimos caracteres de su identificador
@@ -298,13 +299,14 @@ share-no-code = La petición no trae ningún código.
 share-wrong-code = Ese no es el código, o ya no lo es. El que vale ahora está en la pantalla de la oficina.
 share-too-many-codes = Hubo demasiados códigos equivocados. Espere diez minutos, y dé entonces el de la pantalla de la oficina.
 share-no-authority = Esta dirección tiene el certificado de una organización; su dispositivo ya confía en él, o la organización dice cómo.
-share-no-name = “{ $found }” no es el nombre de una computadora: letras, cifras y guiones, con puntos en medio, o una dirección IP.
+share-no-name = “{ $found }” no es el nombre de una computadora: letras, cifras y guiones, con puntos en medio, y nunca una dirección sola como 192.168.1.5, que la red siguiente cambia.
 share-no-folder = No hay carpeta para los datos de esta persona (HOME no está puesto), así que la llave de la autoridad no tiene lugar.
 share-not-secure = No se pudo hacer una dirección segura: { $why }.
-share-other-address = { $devices ->
+share-other-address = { $number ->
     [one] Un dispositivo conoce
-   *[other] { $devices } dispositivos conocen
-} este cuaderno como { $before }, y lo que guarda un navegador no se ve en otra dirección. Sírvalo allí una vez más, y que cada dispositivo comparta o exporte lo que tiene; después --new-address toma la nueva.
+   *[other] { $number } dispositivos conocen
+} este cuaderno como { $before } ({ $devices }), y lo que guarda un navegador no se ve en otra dirección. Lo que haya ahí y aún no esté aquí, no lo sabe nadie más. Sírvalo allí una vez más con --move-to NAME, que dice a cada dispositivo que antes envíe o exporte; cuando todos lo hayan hecho, --new-address toma la nueva.
+share-moving = A los dispositivos que lo encuentren se les dice que el cuaderno se muda a { $to }, y que antes envíen o exporten. Cuando todos lo hayan hecho, sírvalo con --name { $to } --new-address.
 share-title = Admitir un dispositivo
 share-how = Apunte la cámara del dispositivo a la imagen, o escriba el código en la dirección de abajo. Admite un dispositivo, durante diez minutos; para el siguiente cargue esta página otra vez.
 pair-title = Admitir este dispositivo

@@ -126,6 +126,8 @@ fn headings() {
         let text = String::from_utf8_lossy(&bytes);
         let heading = tautline_exchange::headings::heading(&text);
         assert_eq!(heading.text, text.trim());
+        let own = [(text.to_string(), "start (in)".to_owned()), ("B".to_owned(), text.to_string())];
+        assert_eq!(tautline_exchange::headings::heading_under(&text, &own).text, text.trim());
         let cut = rows::rows(&text);
         for (row, cells) in &cut.rows {
             assert!(*row as usize <= text.lines().count().max(1), "{row}");

@@ -8,6 +8,7 @@ mod files;
 mod records;
 mod text;
 mod values;
+mod workbooks;
 
 #[path = "../../../crates/exchange/tests/says/mod.rs"]
 mod says;

@@ -7,6 +7,7 @@ use tautline_engine::length::{Bare, DecimalMark, Division, Length, Notation, Uni
 use tautline_survey::date::Date;
 use tautline_survey::goal::{self, Goal};
 use tautline_survey::measure::Measure;
+use tautline_survey::place::{LinePlace, Openness, Position, Told};
 use tautline_survey::plan::Slope;
 
 const UNITS: [Option<Bare>; 5] = [
@@ -40,6 +41,35 @@ fn length() {
                         assert!((1..=text.chars().count() + 1).contains(&error.at), "{error:?}");
                     }
                 }
+            }
+        }
+    });
+}
+
+#[test]
+fn place() {
+    check!(name = "place").with_test_time(EACH).for_each(|bytes: &[u8]| {
+        let bytes = text(bytes, VALUES);
+        let text = String::from_utf8_lossy(&bytes);
+        if let Some(openness) = Openness::read(&text) {
+            assert_eq!(Openness::read(&openness.to_string()), Some(openness));
+        }
+        let (north, east) = text.split_once(' ').unwrap_or((&text, "0"));
+        for mark in [DecimalMark::Point, DecimalMark::Comma] {
+            let Some(start) = Position::read(north, east, mark) else { continue };
+            let [latitude, longitude] = start.degrees();
+            assert!((-90.0..=90.0).contains(&latitude) && (-180.0..=180.0).contains(&longitude));
+            let place = LinePlace { site: String::new(), line: String::new(), start, end: None };
+            for width in [1, 100] {
+                let Told::Blurred(middle, metres) = place.told(Openness::Blurred(width)) else {
+                    panic!("a blurred place is told")
+                };
+                let [latitude, longitude] = middle.degrees();
+                assert!(
+                    (-90.0..=90.0).contains(&latitude) && (-180.0..=180.0).contains(&longitude),
+                    "{middle:?}"
+                );
+                assert!(metres >= 700 * u32::from(width));
             }
         }
     });

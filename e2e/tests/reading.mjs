@@ -160,6 +160,23 @@ export const tests = {
     await page.getByText("It stands with the second reading.").waitFor();
   },
 
+  async "a plant that nobody could name is read under a working name, and named later in every row"({ visit }) {
+    const { page } = await visit({ hasTouch: true });
+    await openDemo(page);
+    await beginLine(page, { line: "91" });
+    await page.getByRole("button", { name: "new plant" }).click();
+    await number(page, "10");
+    await number(page, "20");
+    assert.deepEqual(await rows(page), ["new plant 1 10 –20"]);
+    await closeLine(page);
+    await page.getByRole("link", { name: "Next line" }).click();
+    await page.getByText("One plant waits for a name").click();
+    await page.getByLabel("“new plant 1”, 1 row, is").fill("FOUR");
+    await page.keyboard.press("Tab");
+    await page.getByText("“new plant 1” is FOUR.").waitFor();
+    assert.equal(await page.getByText("One plant waits for a name").count(), 0);
+  },
+
   async "an unfinished line goes along in a copy of everything, and is gone on with elsewhere"({ visit }) {
     const { page } = await visit();
     await openDemo(page);

@@ -13,6 +13,7 @@
 //! | visits and their intercepts | [`visit`] |
 //! | a line that is being read | [`draft`] |
 //! | where a line's zero stake stands | [`stake`] |
+//! | plants under working names, named later | [`naming`] |
 //! | goals | [`goal`] |
 //! | everything handed in | [`input`] |
 //! | readings as a fingerprint | [`imprint`] |
@@ -60,6 +61,7 @@ pub mod limits;
 pub mod line;
 pub mod measure;
 pub mod message;
+pub mod naming;
 pub mod near;
 pub mod notebook;
 pub mod output;

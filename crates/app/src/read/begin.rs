@@ -2,7 +2,7 @@
 
 use super::drafts::Drafts;
 use super::open::protocols;
-use super::stake;
+use super::{names, stake};
 use crate::device::here;
 use crate::route::{Route, go};
 use crate::session::Session;
@@ -66,6 +66,7 @@ fn screen(session: Session) -> impl IntoView {
         <h1>{session.word("read-lines")}</h1>
         {move || going_on(session, &drafts.get())}
         {move || to_read(session, form)}
+        {move || names::names(session)}
         {by_hand(session, form)}
     }
 }

@@ -9,6 +9,7 @@
 //! | the tape that runs with the reader | `tape` |
 //! | the rows, what is said of them, how they are put right | `rows` |
 //! | species, the recent ones first | `species` |
+//! | plants named later | `names` |
 //! | the pad of numbers | `pad` |
 //! | finding the zero stake again | `stake` |
 //! | what a keyboard does | `keyboard` |
@@ -24,6 +25,7 @@ mod drafts;
 mod ending;
 mod keyboard;
 mod line;
+mod names;
 mod open;
 mod pad;
 mod rows;

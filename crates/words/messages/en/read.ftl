@@ -213,3 +213,12 @@ read-twice = { $alike ->
 read-first-typing = First typing
 read-second-typing = This typing
 read-to-first-typing = Correct the first typing
+read-unnamed = { $plants ->
+    [one] One plant waits for a name
+   *[other] { $plants } plants wait for a name
+}
+read-unnamed-is = “{ $name }”, { $rows ->
+    [one] 1 row
+   *[other] { $rows } rows
+}, is
+read-named = “{ $name }” is { $species }.

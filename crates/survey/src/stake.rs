@@ -77,10 +77,22 @@ fn degrees(parts: i64) -> String {
     }
 }
 
-/// Where the zero stake of a line was noted last, and when.
+/// How good a place is taken to be of which nobody noted it, in metres: a hand-held receiver under open sky.
+///
+/// # Source
+/// common practice, no source
+pub const TAKEN_AS_GOOD_TO: u32 = 10;
+
+/// Where the zero stake of a line was noted last, and when; else where the notebook has its line, with no day.
 pub fn known(input: &Input, site: &str, line: &str) -> Option<(Stake, Option<Date>)> {
     let own = input.visits.iter().filter(|visit| visit.site == site && visit.line == line);
-    own.filter_map(|visit| Some((noted(visit)?, visit.date))).max_by_key(|&(_, date)| date)
+    let noted = own.filter_map(|visit| Some((noted(visit)?, visit.date))).max_by_key(|&(_, date)| date);
+    let place = || input.places.iter().find(|place| place.site == site && place.line == line);
+    noted.or_else(|| {
+        let start = place()?.start;
+        let (latitude, longitude) = (start.latitude, start.longitude);
+        Some((Stake { latitude, longitude, within: TAKEN_AS_GOOD_TO }, None))
+    })
 }
 
 fn noted(visit: &Visit) -> Option<Stake> {
@@ -121,6 +133,16 @@ mod tests {
         assert_eq!(visit.told().collect::<Vec<_>>(), [&("wind".to_owned(), "none".to_owned())]);
         let input = Input { visits: vec![visit], ..Input::default() };
         assert_eq!(known(&input, "Hollow Flat", "1"), Some((stake, None)));
+        assert_eq!(known(&input, "Hollow Flat", "2"), None);
+    }
+
+    #[test]
+    fn a_line_that_the_notebook_has_a_place_for_is_found_by_that() {
+        use crate::place::{LinePlace, Position};
+        let start = Position { latitude: 39_250_000_000, longitude: -113_500_000_000 };
+        let place = LinePlace { site: "Hollow Flat".into(), line: "1".into(), start, end: None };
+        let input = Input { places: vec![place], ..Input::default() };
+        assert_eq!(known(&input, "Hollow Flat", "1"), Some((Stake::at(39.25, -113.5, 10.0).unwrap(), None)));
     }
 
     proptest! {

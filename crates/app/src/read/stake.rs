@@ -85,8 +85,10 @@ pub(super) fn find(session: Session, site: &str, line: &str) -> Option<impl Into
         watch.set_value(begun);
     };
     on_cleanup(move || watch.set_value(None));
-    let date = date.map_or(String::new(), |date| date.to_string());
-    let noted = session.say(&Message::new("read-stake-noted").with("date", date));
+    let noted = session.say(&match date {
+        Some(date) => Message::new("read-stake-noted").with("date", date.to_string()),
+        None => Message::new("read-stake-placed").with("metres", u64::from(stake.within())),
+    });
     Some(view! {
         <div class="find-stake">
             <p class="quiet">{noted}</p>

@@ -63,7 +63,7 @@ pub(super) fn visits(input: &Input) -> Table {
 pub(super) fn conditions(input: &Input) -> Table {
     let of_visit = input.visits.iter().enumerate();
     let rows = of_visit.flat_map(|(at, visit)| {
-        (1..).zip(&visit.conditions).map(move |(number, (heading, value))| {
+        (1..).zip(visit.told()).map(move |(number, (heading, value))| {
             vec![visit_number(at), Cell::Whole(number), Cell::text(heading), Cell::text(value)]
         })
     });

@@ -186,6 +186,7 @@ tailgate-agreed = What you agreed on
 tailgate-keep = Write it down
 tailgate-kept = It stands with the second reading.
 read-stake-noted = The zero stake’s place was noted on { $date }.
+read-stake-placed = The notebook has the place of this line’s zero; it is taken as good to { $metres } m.
 read-stake-find = Find the zero stake
 read-stake-waiting = Waiting for the device’s position …
 read-stake-no-position = The device gives no position. Go by the stake’s description, its photos and the compass.

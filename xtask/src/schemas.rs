@@ -12,7 +12,9 @@ use tautline_survey::follow::ChangeOutput;
 use tautline_survey::layout::LayoutOutput;
 use tautline_survey::notebook::payload::Kinds;
 use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
-use tautline_survey::practice::{DrillOutput, PracticeClassOutput, PracticeGradeOutput, PracticeLineOutput};
+use tautline_survey::practice::{
+    DrillOutput, PlaceOutput, PracticeClassOutput, PracticeGradeOutput, PracticeLineOutput,
+};
 use tautline_survey::revision::{Line, PhotoLine};
 use tautline_survey::sites::SitesOutput;
 use tautline_survey::sync::{Answer, Ask, State};
@@ -47,6 +49,7 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("practice-grade", schema_for!(PracticeGradeOutput)),
         ("practice-class", schema_for!(PracticeClassOutput)),
         ("practice-drill", schema_for!(DrillOutput)),
+        ("practice-place", schema_for!(PlaceOutput)),
     ]
 }
 

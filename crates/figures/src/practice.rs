@@ -1,10 +1,12 @@
 //! A practice line as it is seen from straight above, strip by strip along the tape, to scale.
 
+mod beside;
 mod clip;
 mod outline;
 mod sight;
 mod tape;
 
+pub use beside::{BesideTape, draw_beside};
 pub use sight::{Sight, draw_sight};
 
 use crate::frame::Frame;

@@ -47,7 +47,7 @@ mod work;
 mod years;
 
 pub use follow::{agree_page, certificates, change_page, trend_page};
-pub use practice::{practice_class, practice_line, practice_set, sheet_sentences};
+pub use practice::{practice_class, practice_line, practice_set, sheet_sentences, starts_words};
 pub use telling::{Reader, Telling};
 
 use core::cmp::Reverse;

@@ -1,7 +1,12 @@
 //! The coach's paper: practice lines to read, their keys apart, sheets, tally, protests, placards, and a class's marks.
 
+mod place;
+
+pub use place::starts_words;
+
 use crate::html::style;
 use crate::markup::{around, escape, text};
+use place::Places;
 use tautline_engine::length::{Length, Unit, write};
 use tautline_engine::practice::line::{Other, parallax};
 use tautline_engine::practice::mistake::Mistake;
@@ -16,12 +21,12 @@ use tautline_words::Words;
 
 const STYLE: &str = include_str!("practice.css");
 
-/// One line to look at, with its key where it is wanted.
-pub fn practice_line(exercise: &Exercise, with_key: bool, words: &Words) -> String {
+/// One line to look at; with its key, and what mistakes would cost, where marks are handed in.
+pub fn practice_line(exercise: &Exercise, with_key: Option<&Marking>, words: &Words) -> String {
     let title = words.say(&Message::new("practice-title").with("line", exercise.name()));
     let mut body = text("h1", &title) + &about(exercise, words) + &drawing(exercise, words);
-    if with_key {
-        body += &key(exercise, words);
+    if let Some(marking) = with_key {
+        body += &key(exercise, marking, words);
     }
     page(&title, &body, words)
 }
@@ -31,13 +36,13 @@ pub fn practice_line(exercise: &Exercise, with_key: bool, words: &Words) -> Stri
 /// # Example
 /// ```
 /// use tautline_engine::{length::{Length, Unit}, practice::level::Level};
-/// use tautline_survey::{practice::{Exercise, TapeKind}, protocol::Protocol};
+/// use tautline_survey::{practice::{Exercise, Marking, TapeKind}, protocol::Protocol};
 /// let ten = Length::from_units(10, Unit::Metre);
 /// let line = Exercise::draw(Level::Two, 3, ten, TapeKind::Metric, Protocol::default());
-/// let page = tautline_report::practice_set(&[line], &tautline_words::Words::english());
+/// let page = tautline_report::practice_set(&[line], &Marking::example(), &tautline_words::Words::english());
 /// assert!(page.contains("Keys: keep apart"));
 /// ```
-pub fn practice_set(exercises: &[Exercise], words: &Words) -> String {
+pub fn practice_set(exercises: &[Exercise], marking: &Marking, words: &Words) -> String {
     let title = words.word("practice-set-title");
     let mut body = text("h1", &title) + &text("p", &words.word("practice-set-about"));
     body += &text("p", &words.word("practice-set-cautions"));
@@ -50,6 +55,8 @@ pub fn practice_set(exercises: &[Exercise], words: &Words) -> String {
         body += &around("section class=\"own\"", &blank_sheet(exercise, words));
     }
     body += &sight(words);
+    let places = exercises.first().map(|first| Places::of(first.tape, first.seed));
+    body += &places.as_ref().map_or(String::new(), |places| places.asked(words));
     let names: Vec<String> = exercises.iter().map(Exercise::name).collect();
     body += &tally(&names, words);
     for name in &names {
@@ -58,8 +65,9 @@ pub fn practice_set(exercises: &[Exercise], words: &Words) -> String {
     let mut keys = text("h2", &words.word("practice-set-keys"));
     keys += &exercises
         .iter()
-        .map(|exercise| around("section class=\"key\"", &key(exercise, words)))
+        .map(|exercise| around("section class=\"key\"", &key(exercise, marking, words)))
         .collect::<String>();
+    keys += &places.map_or(String::new(), |places| places.key(words));
     body += &around("section class=\"own\"", &keys);
     page(&title, &body, words)
 }
@@ -270,7 +278,7 @@ fn piece(exercise: &Exercise, part: &Part, (width, name): (u16, &str), words: &W
 }
 
 /// The key: its rows, its cover, the arithmetic's ends, and what each habit would cost.
-fn key(exercise: &Exercise, words: &Words) -> String {
+fn key(exercise: &Exercise, marking: &Marking, words: &Words) -> String {
     let notation = exercise.tape.notation();
     let show = |length: Length| words.value(&Value::Length(length, notation));
     let rows = exercise.key().into_iter().map(|row| {
@@ -290,11 +298,11 @@ fn key(exercise: &Exercise, words: &Words) -> String {
             + "\u{a0}%"
     };
     let cover = Message::new("practice-key-cover").with("canopy", percent(canopy)).with("sum", percent(sum));
-    let costs = costs(exercise, words);
+    let costs = costs(exercise, marking, words);
     table(&title, &columns, rows.collect()) + &text("p", &words.say(&cover)) + &costs
 }
 
-fn costs(exercise: &Exercise, words: &Words) -> String {
+fn costs(exercise: &Exercise, marking: &Marking, words: &Words) -> String {
     let rule = exercise.protocol.rule().0;
     let mut kinds: Vec<Mistake> = Vec::new();
     let ten = |step: i64| Length::from_nanometres(exercise.line.step().nanometres() * step);
@@ -310,7 +318,7 @@ fn costs(exercise: &Exercise, words: &Words) -> String {
         Mistake::LeavesOutSmall(Length::from_units(30, Unit::Centimetre)),
     ]);
     kinds.extend(Other::ALL.map(Mistake::Counts));
-    let rows: Vec<Vec<String>> = cost_of_mistakes(exercise, &Marking::example(), &kinds)
+    let rows: Vec<Vec<String>> = cost_of_mistakes(exercise, marking, &kinds)
         .into_iter()
         .map(|(mistake, lost)| {
             let with =
@@ -325,8 +333,9 @@ fn costs(exercise: &Exercise, words: &Words) -> String {
         return String::new();
     }
     let columns = ["mistake", "lost"].map(|name| words.word(&format!("practice-column-{name}")));
-    table(&words.word("practice-cost-title"), &columns, rows)
-        + &text("p class=\"quiet\"", &words.word("practice-example-marks"))
+    let costs = table(&words.word("practice-cost-title"), &columns, rows);
+    let example = text("p class=\"quiet\"", &words.word("practice-example-marks"));
+    if marking.example { costs + &example } else { costs }
 }
 
 /// An empty sheet to write on.

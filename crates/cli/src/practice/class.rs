@@ -1,6 +1,6 @@
 //! `tautline practice grade` and `class`: sheets beside the key of a practice line, or of a real line that experts read.
 
-use super::{Laid, Refusal, flag, marking, option, whole, with_tape, write_page};
+use super::{Laid, Refusal, flag, marking, option, whole, with_marks, with_tape, write_page};
 use crate::call::{Done, files, status, unwritable};
 use crate::exit::Exit;
 use crate::{inputs, show};
@@ -22,12 +22,9 @@ fn shared(command: Command, words: &Words) -> Command {
         .help(words.word("help-practice-sheets"))
         .num_args(1..)
         .required(true);
-    with_tape(command.arg(files), words)
+    with_marks(with_tape(command.arg(files), words), words)
         .arg(option(words, "experts", "FILE", "help-practice-real"))
         .arg(option(words, "again", "FILE", "help-practice-again").requires("experts"))
-        .arg(option(words, "tolerance", "LENGTH", "help-practice-tolerance"))
-        .arg(option(words, "bands", "BANDS", "help-practice-bands"))
-        .arg(option(words, "marks", "NUMBERS", "help-practice-marks"))
         .arg(flag(words, "json", "help-json"))
 }
 

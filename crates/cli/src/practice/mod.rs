@@ -63,6 +63,14 @@ fn with_tape(command: Command, words: &Words) -> Command {
         .arg(option(words, "protocol", "FILE|NAME", "help-protocol"))
 }
 
+/// The year's marks.
+fn with_marks(command: Command, words: &Words) -> Command {
+    command
+        .arg(option(words, "tolerance", "LENGTH", "help-practice-tolerance"))
+        .arg(option(words, "bands", "BANDS", "help-practice-bands"))
+        .arg(option(words, "marks", "NUMBERS", "help-practice-marks"))
+}
+
 /// How lines are drawn and read.
 struct Laid {
     length: Length,

@@ -11,6 +11,7 @@ mod log;
 mod notebook;
 mod openings;
 mod paper;
+mod place;
 mod plan;
 mod practice;
 mod promised;
@@ -31,6 +32,7 @@ pub(crate) use notebook::{
     actions, conflicts, devices, findings_too, imported, joined, photo, photos, record_history, records,
     would_join,
 };
+pub(crate) use place::{practice_plants, practice_starts};
 pub(crate) use plan::{effort, sequential};
 pub(crate) use practice::{practice_class, practice_drill, practice_line, practice_sheets};
 pub(crate) use promised::{open_parts, promised};

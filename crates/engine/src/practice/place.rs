@@ -30,7 +30,7 @@ impl Beside {
     }
 }
 
-/// Plants beside a tape, about half of them in, some only just so.
+/// Plants beside a tape, every other one in, in an order by chance; some only just so.
 ///
 /// # Example
 /// ```
@@ -42,13 +42,17 @@ impl Beside {
 pub fn in_or_out(tape: Notation, plants: usize, seed: u64) -> Vec<Beside> {
     let mut random = Seed::from_purpose("practice in or out", &[seed]).stream();
     let of = |metres: f64| super::line::nearest(metres, tape.step());
+    let mut inside: Vec<bool> = (0..plants).map(|number| number % 2 == 0).collect();
+    for last in (1..plants).rev() {
+        let with = usize::try_from(random.below(last as u64 + 1)).unwrap_or(last);
+        inside.swap(last, with);
+    }
     let mut from = 0.3;
-    (0..plants)
-        .map(|number| {
+    inside
+        .into_iter()
+        .map(|inside| {
             let radius = 0.15 + 0.35 * random.uniform();
-            // every other one in, then shuffled by chance of the sides: from well in to well out
-            let share =
-                if number % 2 == 0 { 0.3 + 0.65 * random.uniform() } else { 1.05 + 0.45 * random.uniform() };
+            let share = if inside { 0.3 + 0.65 * random.uniform() } else { 1.05 + 0.45 * random.uniform() };
             let side = if random.below(2) == 0 { 1.0 } else { -1.0 };
             let along = from + radius;
             from = along + radius + 0.15;

@@ -4,6 +4,7 @@
 mod codes;
 mod figures;
 mod plain;
+mod practice;
 mod reader;
 mod records;
 mod sentences;

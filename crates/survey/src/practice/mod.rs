@@ -7,6 +7,7 @@ mod exercise;
 mod experts;
 mod marking;
 mod output;
+mod place;
 mod sheet;
 
 pub use class::{Class, Group, Standing, class, cost_of_mistakes};
@@ -17,6 +18,7 @@ pub use output::{
     DrillOutput, PracticeClassOutput, PracticeGradeOutput, PracticeLineOutput, class_output, drill_output,
     grade_output, line_output,
 };
+pub use place::{PlaceOutput, in_or_out_output, in_or_out_right, starts_output, starts_right};
 pub use sheet::{LearnerRow, LearnerSheet};
 
 #[cfg(test)]

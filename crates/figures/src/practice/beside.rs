@@ -76,8 +76,9 @@ fn one(drawing: &mut Drawing<'_>, number: u32, plant: &Beside, window: &Window) 
     closed(drawing, &outline, window, Look::hatch(foliage(species)));
     closed(drawing, &outline, window, Look::line(colour(species), 1.4));
     let (x, _) = window.at((along, 0.0));
-    let within = window.area.x + 8.0..window.area.x + window.area.width - 8.0;
-    if within.contains(&x) {
+    let (left, right) = (window.area.x, window.area.x + window.area.width);
+    if (left..right).contains(&x) {
+        let x = x.clamp(left + 10.0, right - 10.0);
         let base = if aside >= 0.0 { window.area.y + 16.0 } else { window.area.y + window.area.height - 6.0 };
         let (text, lettering) = (number.to_string(), Lettering::NAME);
         let width = lettering.width(&text) + 8.0;

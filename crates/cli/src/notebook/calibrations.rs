@@ -77,7 +77,7 @@ pub(crate) fn show_log(asked: &ArgMatches, words: &Words, here: &Here) -> Done {
     let on = match text(asked, "on") {
         None => here.today,
         Some(found) => Date::read(found).ok_or_else(|| {
-            let message = Message::new("calibration-not-a-day").with("found", found).with("option", "--on");
+            let message = Message::new("option-not-a-day").with("found", found);
             (words.say(&message), Exit::NotUnderstood)
         })?,
     };

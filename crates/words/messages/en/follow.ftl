@@ -265,8 +265,6 @@ logged = { $records ->
 logged-known = Nothing new for the log of { $file }.
 log-left-out = Not written into the log: { $second } beside { $first } at { $site }. Three lines or more, with their day, are the fewest.
 log-needs-tolerance = A calibration is judged by your office's tolerance: give it with --tolerance, such as “3 %”.
-log-disputed = { $what } stands in the notebook in two versions: settle that first (tautline settle).
-calibration-not-a-day = “{ $found }” for { $option } is no day; one like 2026-08-01 is.
 reminder-never = { $reader } has passed no calibration.
 reminder-last = { $reader } was last calibrated { $days ->
         [one] one day

@@ -353,3 +353,27 @@ fn old_lines_are_taken_in_and_judgement_is_said() {
     let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(said.contains("speak for that area alone") && said.contains("the lower flat stands"), "{said}");
 }
+
+/// Lines from a baseline that is handed in as UTM run at right angles to it; what isn't one is refused, and strata don't go with batches.
+#[test]
+fn a_baseline_by_command() {
+    let site = ["plan", "lines", "--boundary", BOUNDARY, "--lines", "6", "--length", "50 m"];
+    let baseline = "12 N 277600 4686900; 30; 250 m";
+    let printed = tautline(&[&site[..], &["--baseline", baseline, "--sides", "right", "--json"]].concat());
+    let layout: serde_json::Value = serde_json::from_slice(&printed.stdout).unwrap();
+    assert_eq!(
+        (layout["design"].as_str(), layout["lines"].as_array().map(Vec::len)),
+        (Some("baseline"), Some(6))
+    );
+    assert!(layout["lines"].as_array().unwrap().iter().all(|line| line["true_bearing"] == 120), "{layout}");
+    let said = text(&tautline(&[&site[..], &["--baseline", baseline]].concat()));
+    let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(said.contains("stand for the ground within") && said.contains("Drawings given up"), "{said}");
+    for wrong in ["42.3", "42.3,-113.7; 400; 300 m", "42.3,-113.7; 40; far"] {
+        assert_eq!(tautline(&[&site[..], &["--baseline", wrong]].concat()).status.code(), Some(2), "{wrong}");
+    }
+    let short = tautline(&[&site[..], &["--baseline", "42.3010,-113.6950; 0; 5 m"]].concat());
+    assert!(String::from_utf8_lossy(&short.stderr).contains("too short"));
+    let batches = tautline(&[&site[..], &["--batch", "3"]].concat());
+    assert!(String::from_utf8_lossy(&batches.stderr).contains("a sequential plan is for one"));
+}

@@ -1,5 +1,6 @@
 //! A site and what is wanted in, lines with both ends and bearings out.
 
+use crate::baseline::{self, BaselineError, Walked};
 use crate::magnetic::{Declination, NoDeclination, declination};
 use crate::position::Position;
 use crate::site::{Site, There, square_metres};
@@ -15,6 +16,9 @@ use tautline_engine::seed::Seed;
 use tautline_survey::date::Date;
 use tautline_survey::layout::{DeclinationOutput, End, LaidLine, LayoutOutput, StratumOutput};
 use tautline_survey::output::VERSION;
+
+#[cfg(test)]
+mod tests;
 
 /// What is wanted on a site.
 #[derive(Clone, Debug)]
@@ -33,6 +37,8 @@ pub struct Wanted {
     pub batch: Option<usize>,
     /// Where the walk begins; the first line's zero where nobody says.
     pub from: Option<Position>,
+    /// Lines at right angles to a baseline, in place of drawn points.
+    pub baseline: Option<Walked>,
     /// Take the lines that are there already in.
     pub take_in: bool,
     /// Why the area was chosen by judgement.
@@ -46,6 +52,8 @@ pub enum LayError {
     TooFewForStrata(usize),
     /// No declination for this date or height.
     NoDeclination(NoDeclination),
+    /// A baseline that gives no lines.
+    Baseline(BaselineError),
     /// Two lines of one name.
     NameTaken(String),
 }
@@ -61,6 +69,9 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         }
         None => None,
     };
+    if let Some(walked) = wanted.baseline {
+        return from_a_baseline(site, wanted, walked, compass);
+    }
     let ask = &wanted.ask;
     let shares = |units: usize, least: usize| {
         let strata: Vec<Stratum> = site
@@ -92,7 +103,7 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
             area_m2: square_metres(region),
             wanted: lines[at],
             placed: layout.placed.len(),
-            points_per_hectare: per_hectare(layout.placed.len(), region),
+            points_per_hectare: Some(per_hectare(layout.placed.len(), region)),
         });
         count_given_up(&mut output, &layout);
         for placed in &layout.placed {
@@ -109,12 +120,52 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         }
         reserve.extend(layout.reserve.into_iter().map(|placed| (name.clone(), placed)));
     }
-    if wanted.take_in {
-        output.lines.extend(site.there.iter().map(|line| staked(site, line, compass)));
-    }
     for (number, (stratum, placed)) in (1..).zip(&reserve) {
         let name = format!("R{number}");
         output.lines.extend(laid(site, wanted, stratum.as_deref(), &name, placed, true, compass));
+    }
+    finished(site, wanted, output, compass)
+}
+
+/// Lines from a baseline, numbered as they are met.
+fn from_a_baseline(
+    site: &Site,
+    wanted: &Wanted,
+    walked: Walked,
+    compass: Option<(Date, Declination)>,
+) -> Result<LayoutOutput, LayError> {
+    let (lines, given_up) =
+        baseline::placed(site, walked, &wanted.ask, wanted.seed).map_err(LayError::Baseline)?;
+    let mut output = LayoutOutput {
+        position_error_m: site.error,
+        given_up_at_the_edge: given_up,
+        design: "baseline".to_owned(),
+        ..empty(wanted, compass)
+    };
+    for (at, (name, region)) in site.strata.iter().enumerate() {
+        let placed = lines.iter().filter(|(own, _)| *own == at).count();
+        let area_m2 = square_metres(region);
+        let name = name.clone();
+        output.strata.push(StratumOutput { name, area_m2, wanted: placed, placed, points_per_hectare: None });
+    }
+    for (number, (at, placed)) in (1..).zip(&lines) {
+        let stratum = site.strata[*at].0.as_deref();
+        output.lines.extend(laid(site, wanted, stratum, &number.to_string(), placed, false, compass));
+    }
+    finished(site, wanted, output, compass)
+}
+
+/// The layout with the lines that are there already, where they are wanted, and the walk.
+fn finished(
+    site: &Site,
+    wanted: &Wanted,
+    mut output: LayoutOutput,
+    compass: Option<(Date, Declination)>,
+) -> Result<LayoutOutput, LayError> {
+    if wanted.take_in {
+        let reserve = output.lines.iter().position(|line| line.reserve).unwrap_or(output.lines.len());
+        let staked = site.there.iter().map(|line| staked(site, line, compass));
+        output.lines.splice(reserve..reserve, staked);
     }
     if let Some(twice) = twice(&output.lines) {
         return Err(LayError::NameTaken(twice));
@@ -266,127 +317,4 @@ fn end(position: Position) -> End {
         format!("{} {half} {:.0} {:.0}", place.zone, place.easting, place.northing)
     });
     End { latitude: position.latitude(), longitude: position.longitude(), utm: grid }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use tautline_engine::place::layout::Bearing;
-    use tautline_survey::boundary::{Boundary, Part, Reference, Role, Shape as Outline};
-
-    fn site() -> Site {
-        let part = |number, name: &str, west: f64, east: f64| Part {
-            number,
-            reference: Reference::default(),
-            role: Role::Stratum(Some(name.to_owned())),
-            shape: Outline::Areas(vec![vec![vec![
-                [west, 42.30],
-                [east, 42.30],
-                [east, 42.31],
-                [west, 42.31],
-                [west, 42.30],
-            ]]]),
-        };
-        let parts = vec![part(1, "flat", -113.70, -113.68), part(2, "wash", -113.68, -113.675)];
-        Site::of(&Boundary { parts, ..Boundary::default() }).unwrap()
-    }
-
-    fn wanted(lines: usize) -> Wanted {
-        Wanted {
-            name: "Invented".into(),
-            ask: Ask {
-                design: Design::Balanced,
-                wanted: lines,
-                reserve: 4,
-                shape: Shape::Line,
-                length: 50_000,
-                bearing: Bearing::Random,
-                edge: Edge::Turn,
-                apart: 50_000,
-            },
-            line_length: "50 m".into(),
-            seed: 1,
-            compass: Some((Date::new(2026, 6, 1).unwrap(), 1500.0)),
-            batch: None,
-            from: None,
-            take_in: false,
-            judged: None,
-        }
-    }
-
-    /// A staked line of 50 m to the north keeps its name and its coordinates, and stands in the walk; its name taken is refused.
-    #[test]
-    fn staked_lines_are_taken_in() {
-        let mut site = site();
-        let start = Position::new(42.302, -113.685).unwrap();
-        let ends = [start, start.on(0.0, 50.0)];
-        let segment = Segment { from: site.local.onto(ends[0]), to: site.local.onto(ends[1]) };
-        site.there.push(There { name: "K1".into(), segment, ends });
-        let layout = lay(&site, &Wanted { take_in: true, ..wanted(10) }).unwrap();
-        let staked = layout.lines.iter().find(|line| line.staked).unwrap();
-        assert_eq!(
-            (staked.line.as_str(), staked.stratum.as_deref(), staked.true_bearing),
-            ("K1", Some("flat"), 0)
-        );
-        let at = Position::new(staked.start.latitude, staked.start.longitude).unwrap();
-        assert!(at == start && layout.walk.contains(&"K1".to_owned()));
-        // eight points on 1111 by 1649 m, two on a quarter of that
-        let dense = layout.strata[0].points_per_hectare;
-        assert!((dense * layout.strata[0].area_m2 / 1e4 - 8.0).abs() < 1e-9);
-        site.there[0].name = "3".into();
-        assert_eq!(
-            lay(&site, &Wanted { take_in: true, ..wanted(10) }).unwrap_err(),
-            LayError::NameTaken("3".into())
-        );
-    }
-
-    /// Strata of 4 to 1 share ten lines 8 to 2, and each line is as long, and runs as true, as it says.
-    #[test]
-    fn lines_are_shared_by_area_and_laid_as_they_say() {
-        let layout = lay(&site(), &wanted(10)).unwrap();
-        let shares: Vec<usize> = layout.strata.iter().map(|stratum| stratum.placed).collect();
-        assert_eq!(shares, [8, 2]);
-        assert_eq!(layout.lines.len(), 14);
-        let declination = layout.declination.unwrap();
-        for line in &layout.lines {
-            let at = |end: &End| Position::new(end.latitude, end.longitude).unwrap();
-            let (metres, bearing) = at(&line.start).to(at(&line.end));
-            assert!((metres - 50.0).abs() < 0.001, "{metres}");
-            assert!((bearing - f64::from(line.true_bearing) + 180.0).rem_euclid(360.0) - 180.0 < 0.001);
-            let off = f64::from(line.true_bearing) - line.magnetic_bearing.unwrap() - declination.degrees;
-            assert!(((off + 180.0).rem_euclid(360.0) - 180.0).abs() < 0.051, "{off}");
-        }
-    }
-
-    /// Every line that is read stands in the walk once; in batches of four, each four in the order of their names.
-    #[test]
-    fn the_walk_keeps_to_its_batches() {
-        let layout = lay(&site(), &wanted(10)).unwrap();
-        let sorted = |names: &[String]| {
-            let mut names: Vec<usize> = names.iter().map(|name| name.parse().unwrap()).collect();
-            names.sort_unstable();
-            names
-        };
-        assert_eq!(sorted(&layout.walk), (1..=10).collect::<Vec<_>>());
-        let batched = lay(&site(), &Wanted { batch: Some(4), ..wanted(10) }).unwrap();
-        for (batch, names) in (0..).zip(batched.walk.chunks(4)) {
-            assert_eq!(sorted(names), (4 * batch + 1..=4 * batch + names.len()).collect::<Vec<_>>());
-        }
-        let map = crate::map::map(&site(), &layout);
-        assert_eq!(map.lines.len(), 14);
-        for line in &map.lines {
-            let [east, north] = [line.to[0] - line.from[0], line.to[1] - line.from[1]];
-            assert!((east.hypot(north) - 50.0).abs() < 0.01, "{line:?}");
-        }
-        let latitudes = map.degrees.iter().filter(|one| one.latitude).count();
-        assert!((2..=5).contains(&latitudes), "{:?}", map.degrees);
-    }
-
-    #[test]
-    fn what_cannot_be_is_said() {
-        assert_eq!(lay(&site(), &wanted(3)).unwrap_err(), LayError::TooFewForStrata(4));
-        let mut late = wanted(10);
-        late.compass = Some((Date::new(2040, 1, 1).unwrap(), 0.0));
-        assert_eq!(lay(&site(), &late).unwrap_err(), LayError::NoDeclination(NoDeclination::OutsideTheModel));
-    }
 }

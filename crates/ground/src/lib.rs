@@ -11,12 +11,14 @@
 //! | a plane about a place, in whole millimetres | [`local`] |
 //! | UTM, both ways | [`utm`] |
 //! | old datums | [`datum`] |
+//! | lines at right angles to a baseline | [`baseline`] |
 //! | outlines that cross themselves | [`mend`] |
 //! | what a compass shows | [`magnetic`] |
 //! | lines laid out on a site, with ends and bearings | [`lay`] |
 //! | a boundary brought to the plane, and checked | [`site`] |
 #![forbid(unsafe_code)]
 
+pub mod baseline;
 pub mod datum;
 pub mod find;
 pub mod lay;

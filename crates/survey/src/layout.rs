@@ -15,7 +15,7 @@ pub struct LayoutOutput {
     pub site: String,
     /// The seed: the same boundary, settings and seed give the same layout.
     pub seed: u64,
-    /// How points were drawn: balanced, random, systematic.
+    /// How points were drawn: balanced, random, systematic, or baseline.
     pub design: String,
     /// What happened at the edge: turn, redraw.
     pub edge: String,
@@ -57,9 +57,9 @@ pub struct StratumOutput {
     pub wanted: usize,
     /// Lines or plots placed.
     pub placed: usize,
-    /// Drawn points to the hectare: with `balanced` and `random` every place of the stratum was as likely as any other to be one of
+    /// Drawn points to the hectare, none from a baseline: with `balanced` and `random` every place of the stratum was as likely as any other to be one of
     /// them, but for the strip along its edge (docs/plan.md).
-    pub points_per_hectare: f64,
+    pub points_per_hectare: Option<f64>,
 }
 
 /// Declination at the middle of the site.

@@ -6,15 +6,19 @@ use crate::exit::Exit;
 use crate::show;
 use clap::{ArgAction, ArgMatches, Command};
 use std::path::Path;
+use tautline_engine::length::DecimalMark;
+use tautline_engine::place::baseline::{Sides, Starts};
 use tautline_engine::place::layout::{Ask, Bearing, Edge, Shape};
 use tautline_engine::place::points::Design;
 use tautline_exchange::{geojson, laid};
+use tautline_ground::baseline::{BaselineError, Walked};
 use tautline_ground::lay::{LayError, Wanted, lay};
 use tautline_ground::magnetic::NoDeclination;
 use tautline_ground::position::Position;
 use tautline_ground::site::Site;
 use tautline_survey::date::Date;
 use tautline_survey::layout::{End, LaidLine, LayoutOutput};
+use tautline_survey::measure::Measure;
 use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
 
@@ -33,6 +37,9 @@ pub(super) fn options(command: Command, words: &Words) -> Command {
         .arg(option("boundary", "FILE", "help-boundary").required(true))
         .arg(option("keep-out", "FILE[, LENGTH]", "help-keep-out").action(ArgAction::Append))
         .arg(option("there", "FILE", "help-there").action(ArgAction::Append))
+        .arg(option("baseline", "PLACE; BEARING; LENGTH", "help-baseline"))
+        .arg(option("starts", "HOW", "help-starts").value_parser(["random", "systematic"]))
+        .arg(option("sides", "SIDE", "help-sides").value_parser(["either", "left", "right"]))
         .arg(flag(words, "take-in", "help-take-in"))
         .arg(option("judged", "WHY", "help-judged"))
         .arg(option("stratum-from", "FIELD", "help-stratum-from"))
@@ -75,6 +82,9 @@ pub(super) fn laid(asked: &ArgMatches, words: &Words) -> Result<(Site, LayoutOut
     let (site, name) = boundary::site(asked, words)?;
     let wanted = wanted(asked, name, words)?;
     let layout = lay(&site, &wanted).map_err(|error| (words.say(&lay_words(error)), Exit::NotUnderstood))?;
+    if wanted.batch.is_some() && layout.strata.len() > 1 {
+        show::aside(&words.word("layout-batch-strata"));
+    }
     for line in layout.lines.iter().filter(|line| line.staked) {
         staked_length(line, &layout, words);
     }
@@ -186,7 +196,7 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
             length,
             bearing: bearing.unwrap_or(Bearing::Random),
             edge: if text("edge") == Some("redraw") { Edge::Redraw } else { Edge::Turn },
-            apart: millimetres("apart")?.unwrap_or(length),
+            apart: millimetres("apart")?.unwrap_or(if text("baseline").is_some() { 5_000 } else { length }),
         },
         line_length: length_option(asked, "length", words)?
             .map_or(String::new(), |length| written(length.typed(), text("unit"))),
@@ -199,8 +209,36 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
                 position::read(found, reference).ok_or_else(|| wrong(found, "--from"))
             })
             .transpose()?,
+        baseline: text("baseline").map(|found| baseline(found, asked, words)).transpose()?,
         take_in: asked.get_flag("take-in"),
         judged: text("judged").map(str::to_owned),
+    })
+}
+
+/// `42.3010,-113.7000; 40; 300 m`: where it starts, its true bearing, its length.
+fn baseline(found: &str, asked: &ArgMatches, words: &Words) -> Result<Walked, (String, Exit)> {
+    let reference = boundary::reference(asked, words)?.unwrap_or_default();
+    let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
+    let read = || {
+        let [place, bearing, length]: [&str; 3] = found.split(';').collect::<Vec<_>>().try_into().ok()?;
+        let bearing =
+            bearing.trim().trim_end_matches('°').parse().ok().filter(|&degrees: &u16| degrees <= 360)?;
+        let length = Measure::read(length.trim(), None, DecimalMark::Point).ok()?;
+        let length = (length.length().nanometres() + 500_000) / 1_000_000;
+        Some(Walked {
+            from: position::read(place.trim(), reference)?,
+            bearing: bearing % 360,
+            length: Some(length).filter(|length| (1..=LONGEST).contains(length))?,
+            starts: if text("starts") == Some("systematic") { Starts::Systematic } else { Starts::Random },
+            sides: match text("sides") {
+                Some("left") => Sides::Left,
+                Some("right") => Sides::Right,
+                _ => Sides::Either,
+            },
+        })
+    };
+    read().ok_or_else(|| {
+        (words.say(&Message::new("option-baseline").with("found", found)), Exit::NotUnderstood)
     })
 }
 
@@ -230,6 +268,8 @@ fn bearing(text: &str) -> Option<Bearing> {
 fn lay_words(error: LayError) -> Message {
     match error {
         LayError::TooFewForStrata(least) => Message::new("layout-too-few").with("least", least),
+        LayError::Baseline(BaselineError::TooShort) => Message::new("baseline-too-short"),
+        LayError::Baseline(BaselineError::NoRoom) => Message::new("baseline-no-room"),
         LayError::NameTaken(line) => Message::new("layout-name-taken").with("line", line),
         LayError::NoDeclination(NoDeclination::OutsideTheModel) => Message::new("declination-date"),
         LayError::NoDeclination(NoDeclination::HeightOutsideTheModel) => Message::new("declination-height"),

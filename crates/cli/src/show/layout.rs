@@ -61,14 +61,23 @@ pub(crate) fn layout(layout: &LayoutOutput, words: &Words) {
             words.word(match layout.design.as_str() {
                 "random" => "design-random",
                 "systematic" => "design-systematic",
+                "baseline" => "design-baseline",
                 _ => "design-balanced",
             }),
         )
         .with("seed", layout.seed)
         .with("apart", metres(layout.apart_mm));
     wrapped(&say(drawn), 0);
-    wrapped(&words.word(if layout.edge == "turn" { "layout-edge-turn" } else { "layout-edge-redraw" }), 0);
-    let given_up = Message::new("layout-given-up")
+    wrapped(
+        &words.word(match layout.edge.as_str() {
+            _ if layout.design == "baseline" => "layout-edge-baseline",
+            "turn" => "layout-edge-turn",
+            _ => "layout-edge-redraw",
+        }),
+        0,
+    );
+    let code = if layout.design == "baseline" { "layout-drawings-given-up" } else { "layout-given-up" };
+    let given_up = Message::new(code)
         .with("edge", layout.given_up_at_the_edge)
         .with("kept", layout.given_up_kept_out)
         .with("near", layout.given_up_too_near);

@@ -10,7 +10,7 @@ use tautline_survey::message::Message;
 
 fn source(name: &str) -> Source {
     let file = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../testdata/boundaries").join(name);
-    Source { name: name.to_owned(), bytes: std::fs::read(file).unwrap() }
+    Source { name: name.to_owned(), bytes: std::fs::read(file).expect("the file is in testdata") }
 }
 
 fn found(name: &str, purpose: Purpose) -> Result<Found, Message> {
@@ -24,7 +24,7 @@ fn found(name: &str, purpose: Purpose) -> Result<Found, Message> {
 }
 
 fn site(name: &str) -> Boundary {
-    found(name, Purpose::Ground).unwrap().boundary
+    found(name, Purpose::Ground).expect("it is read").boundary
 }
 
 const FLAT: [Pair; 5] =
@@ -35,7 +35,12 @@ fn flat(boundary: &Boundary) -> Vec<Vec<Pair>> {
     assert_eq!(boundary.site.as_deref(), Some("Hollow Flat (invented)"));
     let of = |name: &str| {
         let role = Role::Stratum(Some(name.to_owned()));
-        boundary.parts.iter().find(|part| part.role == role).map(|part| part.shape.clone()).unwrap()
+        boundary
+            .parts
+            .iter()
+            .find(|part| part.role == role)
+            .map(|part| part.shape.clone())
+            .expect("it is there")
     };
     let rings = |shape| match shape {
         Shape::Areas(mut areas) => areas.swap_remove(0),

@@ -80,6 +80,7 @@ fn page_told(cautions: &[String], paper: Paper, openness: Openness) -> String {
         length: None,
         stratum: None,
         plot: None,
+        judgement: None,
         slope: None,
         judgement: None,
         permission: Some(Permission { from: "the <owner>".to_owned(), until: Date::read("2027-03-31") }),

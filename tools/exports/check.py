@@ -42,7 +42,7 @@ def a_data_package_is_valid_by_frictionless(folder, _):
 
     report = validate(str(folder / "datapackage.json"))
     assert report.valid, report.flatten(["title", "rowNumber", "fieldName", "note"])
-    assert len(report.tasks) == 11, len(report.tasks)
+    assert len(report.tasks) == 13, len(report.tasks)
 
 
 @check("package")
@@ -71,6 +71,48 @@ def standards(name):
     path = Path(folder) / name
     assert folder and path.exists(), f"TAUTLINE_STANDARDS names no folder with {name}"
     return str(path)
+
+
+def recalculated(file):
+    """The workbook without the values that we wrote, worked out again by LibreOffice."""
+    import openpyxl
+
+    with tempfile.TemporaryDirectory() as at:
+        bare = Path(at) / "bare.xlsx"
+        openpyxl.load_workbook(file).save(bare)
+        assert openpyxl.load_workbook(bare, data_only=True)["results"]["H2"].value is None
+        profile = f"-env:UserInstallation=file://{at}/profile"
+        run("soffice", profile, "--headless", "--convert-to", "xlsx", "--outdir", f"{at}/out", str(bare))
+        return openpyxl.load_workbook(f"{at}/out/bare.xlsx", data_only=True)
+
+
+@check("workbook")
+def libreoffice_works_out_the_figures_that_stand_in_the_workbook(folder, figures):
+    import openpyxl
+
+    file = folder / "tautline.xlsx"
+    formulas, values, again = openpyxl.load_workbook(file), openpyxl.load_workbook(file, data_only=True), recalculated(file)
+    followed = {}
+    for sheet in formulas:
+        heads = [cell.value for cell in sheet[1]]
+        for row in sheet.iter_rows(min_row=2):
+            for cell in row:
+                if isinstance(cell.value, str) and cell.value.startswith("=") and cell.data_type == "f":
+                    ours, theirs = values[sheet.title][cell.coordinate].value, again[sheet.title][cell.coordinate].value
+                    assert isinstance(theirs, (int, float)), f"{sheet.title} {cell.coordinate}: {cell.value} is {theirs}"
+                    near(theirs, ours, 1e-9)
+                    name = f"{sheet.title} {heads[cell.column - 1]}"
+                    followed[name] = followed.get(name, 0) + 1
+    print("        ", followed)
+    for name in ["line_cover canopy_m", "parts standard_error", "results estimate", "results t_low"]:
+        assert followed.get(name), f"no formula for {name}: {followed}"
+    results = values["results"]
+    heads = [cell.value for cell in results[1]]
+    for row in results.iter_rows(min_row=2, values_only=True):
+        row = dict(zip(heads, row))
+        if (row["subject"], row["attribute"]) == ("canopy", "cover"):
+            near(row["estimate"], canopy(figures, row["site"])["estimate"]["value"])
+            near(row["standard_error"], canopy(figures, row["site"])["estimate"]["se"])
 
 
 @check("geojson")

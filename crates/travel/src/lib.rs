@@ -8,6 +8,7 @@
 //! | tables with types, units and keys | [`table`] |
 //! | readings, plan and results as such tables | [`tables`] |
 //! | tidy text with its description (Frictionless Data Package) | [`package`] |
+//! | tables as a spreadsheet with live formulas, with the feature `workbook` | `workbook` |
 //! | lines that lie somewhere, on a map and for a receiver | `placed`, `geojson`, `gpx` |
 //! | lines and tables in one database file, with the feature `geopackage` | `geopackage` |
 //! | tables as files of columns (Parquet) | `columns` |
@@ -27,6 +28,8 @@ mod placed;
 mod readme;
 pub mod table;
 pub mod tables;
+#[cfg(feature = "workbook")]
+mod workbook;
 
 use tautline_survey::assess::{Assessment, SiteGoal};
 use tautline_survey::input::Input;
@@ -66,6 +69,9 @@ pub struct Whole<'a> {
 pub enum Form {
     /// Tidy text with its description.
     Package,
+    /// A spreadsheet with formulas that can be followed.
+    #[cfg(feature = "workbook")]
+    Workbook,
     /// Lines on a map.
     GeoJson,
     /// Lines for a GPS receiver.
@@ -87,6 +93,8 @@ impl Form {
     /// Every form.
     pub const ALL: &[Self] = &[
         Self::Package,
+        #[cfg(feature = "workbook")]
+        Self::Workbook,
         Self::GeoJson,
         Self::Gpx,
         #[cfg(feature = "geopackage")]
@@ -101,6 +109,8 @@ impl Form {
     pub const fn word(self) -> &'static str {
         match self {
             Self::Package => "package",
+            #[cfg(feature = "workbook")]
+            Self::Workbook => "workbook",
             Self::GeoJson => "geojson",
             Self::Gpx => "gpx",
             #[cfg(feature = "geopackage")]
@@ -121,6 +131,8 @@ impl Form {
     pub const fn lacks(self) -> &'static str {
         match self {
             Self::Package => "readme-lacks-package",
+            #[cfg(feature = "workbook")]
+            Self::Workbook => "readme-lacks-workbook",
             Self::GeoJson => "readme-lacks-geojson",
             Self::Gpx => "readme-lacks-gpx",
             #[cfg(feature = "geopackage")]
@@ -140,6 +152,8 @@ impl Form {
 pub fn write(form: Form, whole: &Whole, words: &Words) -> Result<Vec<File>, Message> {
     let mut files = match form {
         Form::Package => Ok(package::files(whole, words)),
+        #[cfg(feature = "workbook")]
+        Form::Workbook => workbook::files(whole, words),
         Form::GeoJson => geojson::files(whole),
         Form::Gpx => gpx::files(whole),
         #[cfg(feature = "geopackage")]

@@ -2,7 +2,7 @@
 
 mod plan;
 mod readings;
-mod results;
+pub(crate) mod results;
 
 use crate::Whole;
 use crate::table::{Cell, Table};
@@ -29,8 +29,10 @@ pub fn all(whole: &Whole) -> Vec<Table> {
         readings::visits(input),
         readings::conditions(input),
         readings::intercepts(input),
+        results::stretches(whole),
         results::line_cover(whole),
         results::results(whole),
+        results::parts(whole),
     ]
 }
 

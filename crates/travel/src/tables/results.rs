@@ -6,16 +6,19 @@ use crate::Whole;
 use crate::table::{Cell, Column, Holds, Link, Table};
 use tautline_engine::confidence::NoBound;
 use tautline_engine::estimate::{Estimate, SamplingError};
+use tautline_survey::assess::{Assessment, Figure};
+use tautline_survey::goal::Subject;
 use tautline_survey::line::Bounds;
 use tautline_survey::output::estimator;
 
 /// A share of one.
 const SHARE: &str = "1";
 
-/// The lines of every assessment, those of one site, year, plot and stratum in one block.
+/// The lines of every assessment that speak for its site, those of one stratum together.
 pub(super) fn line_cover(whole: &Whole) -> Table {
     let rows = whole.assessments.iter().flat_map(|assessment| {
-        assessment.lines.iter().map(|line| {
+        order(assessment).into_iter().map(|at| {
+            let line = &assessment.lines[at];
             let mut row = vec![
                 visit_number(line.visit),
                 Cell::text(&line.site),
@@ -63,6 +66,100 @@ pub(super) fn line_cover(whole: &Whole) -> Table {
     }
 }
 
+/// The lines of an assessment in the order in which they are written: part by part of its canopy.
+fn order(assessment: &Assessment) -> Vec<usize> {
+    let parts = assessment.figure(&Subject::Canopy).map_or(&[][..], |figure| &figure.parts);
+    let mut order: Vec<usize> = parts.iter().flat_map(|part| &part.lines).copied().collect();
+    let others =
+        (0..assessment.lines.len()).filter(|at| !order.contains(at) && !assessment.lines[*at].unsettled);
+    let others: Vec<usize> = others.collect();
+    order.extend(others);
+    order
+}
+
+/// Canopy of each line after the gap rule: together they are its canopy.
+pub(super) fn stretches(whole: &Whole) -> Table {
+    let mut rows = Vec::new();
+    for assessment in whole.assessments {
+        for line in order(assessment).into_iter().map(|at| &assessment.lines[at]) {
+            let canopy = line.cover.as_ref().map_or(&[][..], |cover| &cover.canopy);
+            for (number, stretch) in (1..).zip(canopy) {
+                let mut row = vec![visit_number(line.visit), Cell::Whole(number)];
+                row.extend(
+                    [stretch.start(), stretch.stop(), stretch.length()].map(|at| Cell::Number(metres(at))),
+                );
+                rows.push(row);
+            }
+        }
+    }
+    Table {
+        name: "stretches",
+        columns: vec![
+            Column::new("visit", Holds::Whole).needed(),
+            Column::new("stretch", Holds::Whole).needed(),
+            Column::of("start_m", "m").needed(),
+            Column::of("stop_m", "m").needed(),
+            Column::of("length_m", "m").needed(),
+        ],
+        key: &["visit", "stretch"],
+        links: &[Link { columns: &["visit"], table: "visits", there: &["visit"] }],
+        rows,
+    }
+}
+
+/// The canopy of each site in the parts that it is put together from: its strata, or all lines.
+pub(super) fn parts(whole: &Whole) -> Table {
+    let mut rows: Vec<Vec<Cell>> = Vec::new();
+    for (result, figure) in numbered(whole).filter(|(_, figure)| is_canopy(figure)) {
+        for part in &figure.parts {
+            rows.push(vec![
+                Cell::count(rows.len() + 1),
+                Cell::count(result),
+                Cell::text(&part.name),
+                Cell::Number(part.weight),
+                Cell::count(part.lines.len()),
+                Cell::Number(part.estimate.value),
+                Cell::number(error(&part.estimate).0),
+                Cell::text(estimator(&part.estimate.method)),
+            ]);
+        }
+    }
+    Table {
+        name: "parts",
+        columns: vec![
+            Column::new("part", Holds::Whole).needed(),
+            Column::new("result", Holds::Whole).needed(),
+            Column::new("stratum", Holds::Text),
+            Column::of("weight", "1").needed(),
+            Column::new("lines", Holds::Whole).needed(),
+            Column::of("estimate", "1").needed(),
+            Column::new("standard_error", Holds::Amount),
+            Column::new("estimator", Holds::Text).needed(),
+        ],
+        key: &["part"],
+        links: &[Link { columns: &["result"], table: "results", there: &["result"] }],
+        rows,
+    }
+}
+
+/// Every figure with its number in the tables, from 1.
+pub(crate) fn numbered<'a>(whole: &Whole<'a>) -> impl Iterator<Item = (usize, &'a Figure)> {
+    (1..).zip(whole.assessments.iter().flat_map(|assessment| &assessment.figures))
+}
+
+/// Whether a figure is the canopy cover of its site.
+pub(crate) fn is_canopy(figure: &Figure) -> bool {
+    figure.subject == Subject::Canopy && figure.is_cover()
+}
+
+/// Standard error and degrees of freedom, where there are any.
+pub(crate) fn error(estimate: &Estimate) -> (Option<f64>, Option<f64>) {
+    match estimate.error {
+        SamplingError::Known { se, df } => (Some(se), Some(df)),
+        SamplingError::Unknown(_) => (None, None),
+    }
+}
+
 /// The low end, and the high end where it differs.
 fn ends(bounds: Bounds, of: impl Fn(tautline_engine::length::Length) -> f64) -> [Cell; 2] {
     [
@@ -75,10 +172,6 @@ pub(super) fn results(whole: &Whole) -> Table {
     let mut rows: Vec<Vec<Cell>> = Vec::new();
     for assessment in whole.assessments {
         for figure in &assessment.figures {
-            let error = |estimate: &Estimate| match estimate.error {
-                SamplingError::Known { se, df } => (Some(se), Some(df)),
-                SamplingError::Unknown(_) => (None, None),
-            };
             let (se, df) = error(&figure.estimate);
             let high = figure.high.as_ref();
             let interval = figure.interval.ok();

@@ -57,6 +57,7 @@ export-table-intercepts = Intercepts as read
 export-table-line-cover = Cover of each line that speaks for a site
 export-table-stretches = Canopy of each line after the gap rule, overlap once
 export-table-parts = The parts that figures are put together from
+export-table-columns = What each column holds
 export-table-results = Figures of sites with their error
 
 ## Columns
@@ -134,6 +135,14 @@ export-column-dead-m = Dead canopy apart from live
 export-column-dead-high-m = The high end, where it differs
 export-column-dead-cover = The same as a share of the line
 export-column-dead-cover-high = The high end as a share of the line, where it differs
+export-column-stretch = Number of the stretch on its line
+export-column-part = Number of the part
+export-column-weight = Its share of the site's area; 1 where there are no strata
+export-column-t-low = Low end of the t interval: estimate less t times standard error, to be followed with a formula
+export-column-t-high = High end of the t interval
+export-column-table = The sheet
+export-column-column = The column
+export-column-description = What it holds
 export-column-result = Number of the figure
 export-column-estimate = The figure; from the low ends where lines are known only between two
 export-column-standard-error = Its standard error; empty where there is none

@@ -230,8 +230,8 @@ impl Input {
         self.places.iter().find(|place| place.site == site && place.line == line)
     }
 
-    /// What others may be told: places blurred or taken out, and with them the notes and headings of a visit that may
-    /// say in words where it was.
+    /// What others may be told: places blurred or taken out, and with them whose land it is, what nests there, and the
+    /// notes and conditions of a visit that may say in words where it was.
     #[must_use]
     pub fn told(&self) -> Self {
         let mut told = self.clone();
@@ -241,6 +241,10 @@ impl Input {
             .filter(|site| site.openness() != Openness::Exact)
             .map(|site| site.site.as_str())
             .collect();
+        for site in told.sites.iter_mut().filter(|site| kept_back.contains(&site.site.as_str())) {
+            // whose land it is and what nests there is what the place was kept back for; that it is kept back stays
+            *site = Site { site: site.site.clone(), places: Some(site.openness()), ..Site::default() };
+        }
         told.places.retain(|place| !kept_back.contains(&place.site.as_str()));
         for visit in told.visits.iter_mut().filter(|visit| kept_back.contains(&visit.site.as_str())) {
             visit.conditions.retain(|(heading, _)| !says_where(heading));
@@ -262,8 +266,11 @@ impl Input {
 
 /// Whether what stands under a heading of a sheet most likely says where the line is.
 fn says_where(heading: &str) -> bool {
-    const WHERE: [&str; 17] = [
+    const WHERE: [&str; 20] = [
         "utm",
+        "ownership",
+        "owner",
+        "nest",
         "lat",
         "latitude",
         "lon",
@@ -320,7 +327,7 @@ mod tests {
 
     #[test]
     fn headings_that_say_where() {
-        for heading in ["start UTM", "GPS", "Legal description", "lat", "Notes"] {
+        for heading in ["start UTM", "Ownership", "GPS", "Legal description", "lat", "Notes"] {
             assert!(says_where(heading), "{heading}");
         }
         for heading in ["wind", "growth stage", "flat"] {

@@ -20,7 +20,7 @@ pub fn all(whole: &Whole) -> Vec<Table> {
         &told
     };
     vec![
-        plan::sites(whole.input, whole.goals),
+        plan::sites(whole),
         plan::strata(input),
         plan::plants(input),
         plan::protocols(input),

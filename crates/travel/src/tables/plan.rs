@@ -16,9 +16,12 @@ use tautline_survey::plants::GrowthForm;
 const SITE: Column = Column::new("site", Holds::Text).needed();
 pub(super) const TO_SITE: Link = Link { columns: &["site"], table: "sites", there: &["site"] };
 
-pub(super) fn sites(input: &Input, goals: &[SiteGoal]) -> Table {
+pub(super) fn sites(whole: &Whole) -> Table {
+    let Whole { input, goals, full, .. } = *whole;
     let row = |name: &str| {
         let site = input.sites.iter().find(|site| site.site == name);
+        // whose land it is and what nests there is what a place is kept back for
+        let site = site.filter(|site| full || site.openness() == Openness::Exact);
         vec![
             Cell::text(name),
             site.map_or(Cell::Empty, |site| Cell::text(&site.ownership)),

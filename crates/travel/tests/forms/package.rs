@@ -45,6 +45,16 @@ fn the_tables_say_what_a_person_works_out_by_hand() {
     assert!(text(&files, "intercepts.csv").contains(",'=1+1\n"), "a cell that a spreadsheet would run");
 }
 
+/// What a place was kept back for is kept back with it.
+#[test]
+fn whose_land_it_is_and_what_nests_there_is_told_of_open_sites_alone() {
+    let sites = text(&Made::new().files(Form::Package), "sites.csv");
+    let rows = ["Hollow Flat,state,false,exact", "Rim Draw,,,withheld", "Salt Bench,,,blurred 5 km"];
+    for row in rows {
+        assert!(sites.lines().any(|line| line == row), "{sites}");
+    }
+}
+
 #[test]
 fn the_description_names_types_units_rules_and_keys() {
     let files = Made::new().files(Form::Package);

@@ -27,7 +27,7 @@ export-no-such-list = There is nothing of that kind to write.
 ## Said in each export's readme.txt
 readme-head = Written by tautline { $version }.
 readme-files = Files read: { $files }.
-readme-places = Where lines lie is told as each site is set. { $exact } lines are told exactly, { $blurred } blurred to the middle of a square, { $withheld } withheld; of { $unknown } no place is known. At sites whose places are blurred or withheld, notes of readings and conditions that may speak of a place are left out.
+readme-places = Where lines lie is told as each site is set. { $exact } lines are told exactly, { $blurred } blurred to the middle of a square, { $withheld } withheld; of { $unknown } no place is known. At sites whose places are blurred or withheld, whose land it is, whether there is a nest, notes of readings, and conditions that may speak of a place are left out.
 readme-places-full = A full copy: the places of all lines are told as they are, also those that are otherwise withheld. Don't pass it on.
 readme-lacks = What this form does not carry:
 readme-lacks-package = - Revisions: who changed what, when and why. A full copy of the notebook has them.

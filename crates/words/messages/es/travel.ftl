@@ -27,7 +27,7 @@ export-no-such-list = No hay nada de esa clase que escribir.
 ## Said in each export's readme.txt
 readme-head = Escrito por tautline { $version }.
 readme-files = Archivos leídos: { $files }.
-readme-places = Dónde están las líneas se da según lo que dice cada sitio. { $exact } líneas se dan con exactitud, { $blurred } difuminadas al centro de un cuadrado, { $withheld } reservadas; de { $unknown } no se conoce el lugar. En los sitios cuyos lugares se difuminan o se reservan se omiten las notas de lecturas y condiciones que podrían hablar de un lugar.
+readme-places = Dónde están las líneas se da según lo que dice cada sitio. { $exact } líneas se dan con exactitud, { $blurred } difuminadas al centro de un cuadrado, { $withheld } reservadas; de { $unknown } no se conoce el lugar. En los sitios cuyos lugares se difuminan o se reservan se omiten de quién es la tierra, si hay un nido, las notas de lecturas y las condiciones que podrían hablar de un lugar.
 readme-places-full = Una copia completa: los lugares de todas las líneas se dan tal como son, también los que de otro modo se reservan. No la pase a nadie.
 readme-lacks = Lo que esta forma no lleva:
 readme-lacks-package = - Revisiones: quién cambió qué, cuándo y por qué. Una copia completa del cuaderno las tiene.

@@ -265,8 +265,6 @@ logged = { $records ->
 logged-known = Nada nuevo para el registro de { $file }.
 log-left-out = No se escribió en el registro: { $second } junto a { $first } en { $site }. Hacen falta al menos tres líneas, con su día.
 log-needs-tolerance = Una calibración se juzga con la tolerancia de su oficina: indíquela con --tolerance, como “3 %”.
-log-disputed = { $what }: en el cuaderno hay dos versiones; resuelva eso primero (tautline settle).
-calibration-not-a-day = “{ $found }” para { $option } no es un día; sí lo es uno como 2026-08-01.
 reminder-never = { $reader } no ha aprobado ninguna calibración.
 reminder-last = La última calibración de { $reader } fue hace { $days ->
         [one] un día

@@ -213,3 +213,13 @@ read-twice = { $alike ->
 read-first-typing = Primer tecleo
 read-second-typing = Este tecleo
 read-to-first-typing = Corregir el primer tecleo
+read-stake-placed = El cuaderno tiene el lugar del cero de esta línea; se toma como bueno a { $metres } m.
+read-unnamed = { $plants ->
+    [one] Una planta espera su nombre
+   *[other] { $plants } plantas esperan su nombre
+}
+read-unnamed-is = «{ $name }», { $rows ->
+    [one] 1 fila
+   *[other] { $rows } filas
+}, es
+read-named = «{ $name }» es { $species }.

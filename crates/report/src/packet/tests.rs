@@ -82,7 +82,6 @@ fn page_told(cautions: &[String], paper: Paper, openness: Openness) -> String {
         plot: None,
         judgement: None,
         slope: None,
-        judgement: None,
         permission: Some(Permission { from: "the <owner>".to_owned(), until: Date::read("2027-03-31") }),
     };
     let packet = Packet {

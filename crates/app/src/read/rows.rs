@@ -49,10 +49,10 @@ pub(super) fn rows(open: Open) -> impl IntoView {
     }
 }
 
-/// The last row is in sight, with whatever is said of it.
+/// The last row is in sight, with whatever is said of it. Whoever leaves the screen before the next frame takes the place along.
 fn to_the_last(place: NodeRef<html::Section>) {
     request_animation_frame(move || {
-        if let Some(place) = place.get_untracked() {
+        if let Some(place) = place.try_get_untracked().flatten() {
             place.set_scroll_top(place.scroll_height());
         }
     });

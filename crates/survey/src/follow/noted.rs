@@ -2,8 +2,10 @@
 
 use crate::check::is_outside_window;
 use crate::date::Date;
+use crate::finding::Finding;
 use crate::input::Input;
 use crate::line::LineResult;
+use crate::message::Message;
 use crate::visit::NOT_READ_WHY;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -81,11 +83,8 @@ pub(crate) fn days_apart(a: u16, b: u16) -> u16 {
     apart.min(365 - apart.min(365))
 }
 
-/// Lines that were read outside the window of days that their protocol states, by window.
-pub(crate) fn outside_window<'a>(
-    input: &'a Input,
-    lines: &'a [LineResult],
-) -> BTreeMap<&'a str, Vec<String>> {
+/// Lines of a year that were read outside the window of days that their protocol states, by window.
+pub(crate) fn outside_window(input: &Input, year: u16, lines: &[LineResult]) -> Vec<Finding> {
     let mut outside: BTreeMap<&str, Vec<String>> = BTreeMap::new();
     for line in lines {
         let window = input.protocols.get(&line.protocol).map(|protocol| protocol.reading_window.as_str());
@@ -96,4 +95,10 @@ pub(crate) fn outside_window<'a>(
         }
     }
     outside
+        .into_iter()
+        .map(|(window, lines)| {
+            let message = Message::new("unlike-window").with("year", year.to_string());
+            Finding::have_a_look(message.with("lines", lines).with("window", window))
+        })
+        .collect()
 }

@@ -42,16 +42,7 @@ fn season(change: &SiteChange) -> Option<Finding> {
 fn window(input: &Input, change: &SiteChange) -> Vec<Finding> {
     [(change.from, &change.earlier), (change.to, &change.later)]
         .into_iter()
-        .flat_map(|(year, lines)| {
-            outside_window(input, lines).into_iter().map(move |(window, lines)| {
-                Finding::have_a_look(
-                    Message::new("unlike-window")
-                        .with("year", year.to_string())
-                        .with("lines", lines)
-                        .with("window", window),
-                )
-            })
-        })
+        .flat_map(|(year, lines)| outside_window(input, year, lines))
         .collect()
 }
 

@@ -145,16 +145,7 @@ fn unlike_times(input: &Input, years: &[(u16, Vec<LineResult>)]) -> Vec<Finding>
         let message = Message::new("trend-unlike-season").with("years", off);
         Finding::have_a_look(message.with("days", u64::from(SAME_SEASON_DAYS)))
     });
-    let outside = years.iter().flat_map(|(year, lines)| {
-        outside_window(input, lines).into_iter().map(move |(window, lines)| {
-            Finding::have_a_look(
-                Message::new("unlike-window")
-                    .with("year", year.to_string())
-                    .with("lines", lines)
-                    .with("window", window),
-            )
-        })
-    });
+    let outside = years.iter().flat_map(|(year, lines)| outside_window(input, *year, lines));
     season.into_iter().chain(outside).collect()
 }
 

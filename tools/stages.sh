@@ -7,6 +7,7 @@ passed_in_all=0
 failed_in_all=0
 table=()
 failed_stages=()
+not_run=()
 
 clock() { printf '%d:%02d' $(($1 / 60)) $(($1 % 60)); }
 
@@ -78,7 +79,7 @@ count_tests() {
 
 # A stage without tests of its own is one check. One that broke off without a failed test has failed once.
 record() {
-    local name=$1 log=$2 status=$3 time=$4 passed failed verdict=ok
+    local name=$1 log=$2 status=$3 time=$4 passed failed missing verdict=ok
     read -r passed failed < <(count_tests "$log")
     if [ "$status" = 0 ] && [ $((passed + failed)) = 0 ]; then
         passed=1
@@ -92,6 +93,9 @@ record() {
         tail -n 60 "$log"
         say "────"
     fi
+    while read -r _ _ missing; do
+        not_run+=("$name: $missing")
+    done < <(grep '^NOT RUN ' "$log")
     passed_in_all=$((passed_in_all + passed))
     failed_in_all=$((failed_in_all + failed))
     table+=("$(printf '%-12s %-7s %7d %7d %7s' "$name" "$verdict" "$passed" "$failed" "$(clock "$time")")")
@@ -104,6 +108,9 @@ close_with_table() {
     printf '%s\n' "${table[@]}"
     printf '%-12s %-7s %7s %7s %7s\n' "in all" "" "$passed_in_all" "$failed_in_all" "$(clock "$SECONDS")"
     list_missing
+    if [ ${#not_run[@]} -gt 0 ]; then
+        printf 'Not run: %s\n' "${not_run[@]}"
+    fi
     if [ ${#failed_stages[@]} -gt 0 ]; then
         say "Failed: ${failed_stages[*]} (once more, alone: ./test ${failed_stages[*]})"
     fi

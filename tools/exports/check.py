@@ -65,11 +65,19 @@ def run(*words):
     return done.stdout + done.stderr
 
 
+# The schemas that may be handed on stand with the tests.
+SCHEMAS = Path(__file__).parents[2] / "testdata/published/schemas"
+
+
+class NotAtHand(Exception):
+    """A standard's own file that must be kept out of the product, and isn't on this machine."""
+
+
 def standards(name):
-    """A published schema."""
-    folder = os.environ.get("TAUTLINE_STANDARDS", "")
-    path = Path(folder) / name
-    assert folder and path.exists(), f"TAUTLINE_STANDARDS names no folder with {name}"
+    """A standard's own file that is kept out of the product: TAUTLINE_STANDARDS names the folder that holds it."""
+    path = Path(os.environ.get("TAUTLINE_STANDARDS", "/nowhere")) / name
+    if not path.exists():
+        raise NotAtHand(f"TAUTLINE_STANDARDS names no folder with {name}")
     return str(path)
 
 
@@ -125,7 +133,7 @@ def gdal_finds_the_lines_where_they_are_told(folder, _):
 
 @check("gpx")
 def gpx_is_valid_and_holds_the_lines_that_are_told_exactly(folder, _):
-    run("xmllint", "--nonet", "--noout", "--schema", standards("gpx-1.1.xsd"), str(folder / "lines.gpx"))
+    run("xmllint", "--nonet", "--noout", "--schema", str(SCHEMAS / "gpx-1.1.xsd"), str(folder / "lines.gpx"))
     said = run("ogrinfo", "-ro", "-so", str(folder / "lines.gpx"), "routes")
     assert "Feature Count: 4" in said, said
 
@@ -186,16 +194,22 @@ def duckdb_and_arrow_read_the_columns(folder, figures):
 
 
 @check("darwin-core")
-def the_archive_is_valid_and_its_terms_are_the_standards(folder, _):
+def its_metadata_is_valid(folder, _):
+    with zipfile.ZipFile(folder / "darwin-core.zip") as packed, tempfile.TemporaryDirectory() as at:
+        packed.extract("eml.xml", at)
+        ElementTree.parse(f"{at}/eml.xml")
+        run("xmllint", "--nonet", "--noout", "--schema", standards("eml-2.2.0/eml.xsd"), f"{at}/eml.xml")
+
+
+@check("darwin-core")
+def the_archive_holds_every_line_and_its_terms_are_the_standards(folder, _):
     with tempfile.TemporaryDirectory() as at, zipfile.ZipFile(folder / "darwin-core.zip") as packed:
         packed.extractall(at)
-        run("xmllint", "--nonet", "--noout", "--schema", standards("eml-2.2.0/eml.xsd"), f"{at}/eml.xml")
         # the descriptor's schema is one of XML Schema 1.0 that names another by its address; terms are looked up by hand
         meta = ElementTree.parse(f"{at}/meta.xml").getroot()
         space = "{http://rs.tdwg.org/dwc/text/}"
-        darwin = {line.strip() for line in open(standards("darwin-core/dwc-terms.csv"))}
-        with open(standards("humboldt/term_versions.csv"), newline="") as terms:
-            humboldt = {row["term_localName"] for row in csv.DictReader(terms)}
+        darwin = {line.strip() for line in open(SCHEMAS / "darwin-core-terms.txt")}
+        humboldt = {line.strip() for line in open(SCHEMAS / "humboldt-terms.txt")}
         events = None
         for part in [meta.find(f"{space}core"), *meta.findall(f"{space}extension")]:
             with open(f"{at}/{part.find(f'{space}files/{space}location').text}", newline="") as file:
@@ -223,8 +237,8 @@ def the_archive_is_valid_and_its_terms_are_the_standards(folder, _):
 def its_descriptor_is_valid(folder, _):
     with tempfile.TemporaryDirectory() as at, zipfile.ZipFile(folder / "darwin-core.zip") as packed:
         packed.extractall(at)
-        schema = standards("darwin-core/tdwg_dwc_text.xsd")
-        run("xmllint", "--nonet", "--noout", "--schema", schema, f"{at}/meta.xml")
+        schema = SCHEMAS / "tdwg_dwc_text.xsd"
+        run("xmllint", "--nonet", "--noout", "--schema", str(schema), f"{at}/meta.xml")
 
 
 def main():
@@ -233,16 +247,19 @@ def main():
         return 0
     out = Path(sys.argv[1])
     figures = json.loads((out / "assess.json").read_text())
-    failed = 0
+    passed, failed = 0, 0
     for form, function in CHECKS:
         name = f"{form}: {function.__name__.replace('_', ' ')}"
         try:
             function(out / form, figures)
+            passed += 1
             print(f"ok      {name}")
+        except NotAtHand as error:
+            print(f"NOT RUN {name}: {error}")
         except Exception as error:  # whatever a library raises, the check has failed
             failed += 1
             print(f"FAILED  {name}: {type(error).__name__}: {error}")
-    print(f"{len(CHECKS) - failed} passed, {failed} failed")
+    print(f"{passed} passed, {failed} failed")
     return 1 if failed else 0
 
 

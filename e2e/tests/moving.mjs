@@ -17,7 +17,7 @@ export const tests = {
     await notice.getByText("All that is on this device has been sent").waitFor();
     assert.match(await notice.textContent(), /https:\/\/flats-2\.local/);
     // what is written now is on this device alone
-    await page.unroute("**/api/sync"); // what the test itself fetches would pass although the page is offline
+    await page.unrouteAll({ behavior: "wait" }); // what the test itself fetches would pass although the page is offline
     await context.setOffline(true);
     await show(page, "#/take-in");
     const sheet = "site,line,line length,species,start (decimal ft),stop (decimal ft)\nNew Draw (invented),1,100 ft,ATCA,12.0,14.5\n";

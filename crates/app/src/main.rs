@@ -5,7 +5,10 @@
 //! | --- | --- |
 //! | the notebook on the browser's disk, and sharing it | `device` |
 //! | what is open: the notebook, the words, what a person set | `session` |
+//! | what stands in the notebook, and what it comes to | `standing` |
+//! | the words, fetched by language | `words` |
 //! | which screen an address names | `route` |
+//! | the rooms, each fetched when it is first entered | `later` |
 //! | the frame around every screen | `shell` |
 //! | a newer version, offered | `newer` |
 //! | the screens | `pages` |
@@ -13,6 +16,7 @@
 //! | reading a line | `read` |
 
 mod device;
+mod later;
 mod newer;
 mod pages;
 mod parts;
@@ -21,6 +25,8 @@ mod route;
 mod session;
 mod settings;
 mod shell;
+mod standing;
+mod words;
 
 fn main() {
     #[cfg(feature = "conformance")]
@@ -32,8 +38,9 @@ fn main() {
         return;
     }
     wasm_bindgen_futures::spawn_local(async {
-        let opened = session::Session::open().await;
-        leptos::mount::mount_to_body(move || shell::shell(opened));
+        let words = std::rc::Rc::new(words::first().await);
+        let opened = session::Session::open(words.clone()).await;
+        leptos::mount::mount_to_body(move || shell::shell(opened, &words));
         shell::opened();
     });
 }

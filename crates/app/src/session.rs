@@ -1,7 +1,10 @@
 //! What is open: the notebook on this device, what stands in it, the words, and what a person set.
 
 use crate::device::{Bytes, Device, NAME, share};
+use crate::later;
 use crate::settings::Settings;
+use crate::standing::{Asked, Standing};
+use crate::words;
 use js_sys::Array;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -10,42 +13,12 @@ use std::rc::Rc;
 use std::sync::Arc;
 use std::time::Duration;
 use tautline_store::{Keep as _, KeepError};
-use tautline_survey::assess::{Question, SiteGoal};
-use tautline_survey::check::check;
-use tautline_survey::input::Input;
 use tautline_survey::message::Message;
-use tautline_survey::notebook::current::Current;
 use tautline_survey::notebook::hand::Draft;
 use tautline_survey::revision::{ActionId, Revision, header, line, photo_line};
 use tautline_survey::summary::Summaries;
-use tautline_survey::sync::{Badge, Place};
+use tautline_survey::sync::Badge;
 use tautline_words::Words;
-
-/// What stands in the notebook, checked.
-pub(crate) struct Standing {
-    pub(crate) current: Current,
-    pub(crate) input: Input,
-    pub(crate) goals: Vec<SiteGoal>,
-}
-
-impl Standing {
-    fn of(device: &Device) -> Self {
-        let current = Current::of(device.memory().heads().unwrap_or_default());
-        let (mut input, goals) = current.input();
-        check(&mut input);
-        Self { current, input, goals }
-    }
-
-    /// Nothing yet: the notebook is still being read.
-    fn empty() -> Self {
-        Self { current: Current::default(), input: Input::default(), goals: Vec::new() }
-    }
-
-    /// The question that is asked of every site: its goals, all else as usual.
-    pub(crate) fn question(&self) -> Question {
-        Question { goals: self.goals.clone(), ..Question::default() }
-    }
-}
 
 /// How long what was said stays: time to read two sentences twice.
 const SAID_FOR: Duration = Duration::from_secs(10);
@@ -94,15 +67,15 @@ pub(crate) struct Session {
 impl Session {
     /// Opens the notebook of this browser. What every site came to last time is there at once; the notebook itself is
     /// read by [`Session::read`].
-    pub(crate) async fn open() -> Result<Self, KeepError> {
+    pub(crate) async fn open(words: Rc<Words>) -> Result<Self, KeepError> {
         let device = Device::open(NAME).await?;
         let settings = Settings::kept(&device).await;
         let summaries = Summaries::read(&device.text(SUMMARIES).await?.unwrap_or_default());
         let session = Self {
             badge: RwSignal::new(Badge::Here(0)),
             device: StoredValue::new_local(Rc::new(RefCell::new(Some(device)))),
-            words: StoredValue::new_local(Rc::new(Words::english())),
-            standing: RwSignal::new_local(Rc::new(Standing::empty())),
+            words: StoredValue::new_local(words),
+            standing: RwSignal::new_local(Rc::new(Standing::default())),
             summaries: RwSignal::new(Arc::new(summaries)),
             is_read: RwSignal::new(false),
             settings: RwSignal::new(settings),
@@ -121,9 +94,10 @@ impl Session {
                 if let Err(error) = done {
                     self.tell_fault(&error);
                 }
-                self.look_again();
-                self.is_read.set(true);
-                self.share();
+                self.look_again(move || {
+                    self.is_read.set(true);
+                    self.share();
+                });
             },
         );
     }
@@ -135,6 +109,13 @@ impl Session {
 
     pub(crate) fn words(self) -> Rc<Words> {
         self.words.get_value()
+    }
+
+    /// Waits for the words that only rooms need.
+    pub(crate) async fn all_words(self) {
+        if let Some(all) = words::all(&self.words()).await {
+            self.words.set_value(Rc::new(all));
+        }
     }
 
     /// The words for a code.
@@ -213,29 +194,38 @@ impl Session {
         });
     }
 
-    /// Looks again at what stands, after the notebook has changed.
-    fn look_again(self) {
+    /// Looks again at what stands, after the notebook has changed; then goes on.
+    fn look_again(self, then: impl FnOnce() + 'static) {
         let held = self.device.get_value();
-        let standing = held.borrow().as_ref().map(Standing::of);
-        if let Some(standing) = standing {
-            let end = held.borrow().as_ref().and_then(|device| device.memory().end().ok().flatten());
-            self.renew_summaries(&standing, end);
-            self.standing.set(Rc::new(standing));
-        }
-        self.renew_badge();
-    }
-
-    /// Works out the sites that have changed, and keeps what they come to.
-    fn renew_summaries(self, standing: &Standing, end: Option<Place>) {
-        let mut summaries = Summaries::clone(&self.summaries.get_untracked());
-        if summaries.hold_for(end.as_ref()) {
-            return;
-        }
-        summaries.renew(&standing.current, &standing.input, &standing.question(), end);
-        let text = summaries.text();
-        self.summaries.set(Arc::new(summaries));
-        // a summary that can't be kept is worked out again next time
-        self.with_device(async move |device| device.keep_text(SUMMARIES, Some(&text)).await.is_ok(), |_| ());
+        let asked = held.borrow().as_ref().map(|device| Asked {
+            heads: device.memory().heads().unwrap_or_default(),
+            end: device.memory().end().ok().flatten(),
+            summaries: Summaries::clone(&self.summaries.get_untracked()),
+        });
+        let Some(asked) =
+            asked.filter(|asked| !asked.heads.is_empty() || !asked.summaries.sites().is_empty())
+        else {
+            self.renew_badge();
+            return then();
+        };
+        spawn_local(async move {
+            match later::work(asked).await {
+                Ok(stood) => {
+                    if let Some((summaries, text)) = stood.renewed {
+                        self.summaries.set(Arc::new(summaries));
+                        // a summary that can't be kept is worked out again next time
+                        self.with_device(
+                            async move |device| device.keep_text(SUMMARIES, Some(&text)).await.is_ok(),
+                            |_| (),
+                        );
+                    }
+                    self.standing.set(Rc::new(stood.standing));
+                }
+                Err(_) => self.tell(self.word("app-room-not-here")),
+            }
+            self.renew_badge();
+            then();
+        });
     }
 
     /// Makes revisions of drafts, says what came of it, and shares it where somebody answers.
@@ -262,11 +252,10 @@ impl Session {
         self.with_device(
             async move |device| device.write(what, drafts, &photos, &author, &reason).await,
             move |done| match done {
-                Ok(action) => {
-                    self.look_again();
+                Ok(action) => self.look_again(move || {
                     then(action);
                     self.share();
-                }
+                }),
                 Err(error) => self.tell_fault(&error),
             },
         );
@@ -277,11 +266,10 @@ impl Session {
         self.with_device(
             async move |device| device.append(&copies.revisions, &copies.photos, &[]).await,
             move |done| match done {
-                Ok(appended) => {
-                    self.look_again();
+                Ok(appended) => self.look_again(move || {
                     then(appended.new + appended.erased);
                     self.share();
-                }
+                }),
                 Err(error) => self.tell_fault(&error),
             },
         );
@@ -335,8 +323,7 @@ impl Session {
                     if !exchanged.done {
                         return self.share_on();
                     }
-                    self.look_again();
-                    self.share_photos();
+                    self.look_again(move || self.share_photos());
                 }
                 Err(_) => self.shared(Sharing::Nobody),
             },

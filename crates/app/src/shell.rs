@@ -17,10 +17,10 @@ use tautline_words::Words;
 const BAR: [Route; 5] = [Route::Sites, Route::Read, Route::TakeIn, Route::Settle, Route::Notebook];
 
 /// The app, or why the notebook can't be opened.
-pub(crate) fn shell(opened: Result<Session, KeepError>) -> AnyView {
+pub(crate) fn shell(opened: Result<Session, KeepError>, words: &Words) -> AnyView {
     match opened {
         Ok(session) => open(session).into_any(),
-        Err(error) => closed(&error).into_any(),
+        Err(error) => closed(&error, words).into_any(),
     }
 }
 
@@ -71,8 +71,7 @@ fn moving(session: Session) -> impl IntoView {
 }
 
 /// Without the notebook there is no app; why, and that nothing of it is lost.
-fn closed(error: &KeepError) -> impl IntoView {
-    let words = Words::english();
+fn closed(error: &KeepError, words: &Words) -> impl IntoView + use<> {
     let said = words.say(&error.message(&words.word("app-this-device")));
     view! { <main id="main"><h1>{words.word("app-closed")}</h1><p>{said}</p><p>{words.word("app-closed-way-out")}</p></main> }
 }

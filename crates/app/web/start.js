@@ -1,6 +1,7 @@
 // Starts the app, and the worker that keeps its files. A new version waits until a person takes it.
 import init from "./{app}";
 
+globalThis.tautlineWords = {/* words */};
 await init({ module_or_path: new URL("./{wasm}", import.meta.url) });
 
 // The app may not have opened yet, or may be there long since: it looks for the one and listens for the other.
@@ -28,8 +29,12 @@ if ("serviceWorker" in navigator) {
         if (coming.state === "installed" && container.controller) offer(coming);
       });
     });
-    await container.ready;
-    document.documentElement.dataset.offline = "ready";
+    // the rooms come once the app is open; until then only what is open works without a network
+    document.documentElement.dataset.offline = "first";
+    container.addEventListener("message", (event) => {
+      if (event.data === "all here") document.documentElement.dataset.offline = "ready";
+    });
+    (await container.ready).active.postMessage("bring the rest");
   } catch {
     document.documentElement.dataset.offline = "none";
   }

@@ -18,8 +18,8 @@ use unicode_width::UnicodeWidthStr;
 /// The files of each language: one name, one file in each.
 macro_rules! catalogue {
     ($($file:literal)+) => {
-        const ENGLISH: &[&str] = &[$(include_str!(concat!("../messages/en/", $file, ".ftl")),)+];
-        const SPANISH: &[&str] = &[$(include_str!(concat!("../messages/es/", $file, ".ftl")),)+];
+        const ENGLISH: &[(&str, &str)] = &[$(($file, include_str!(concat!("../messages/en/", $file, ".ftl"))),)+];
+        const SPANISH: &[(&str, &str)] = &[$(($file, include_str!(concat!("../messages/es/", $file, ".ftl"))),)+];
     };
 }
 
@@ -40,12 +40,12 @@ pub struct Words {
 }
 
 /// What the files hold is checked by a test; a bad message here falls back to its code.
-fn bundle(language: &'static str, texts: &[&str]) -> Bundle {
+fn bundle<'a>(language: &str, texts: impl IntoIterator<Item = &'a str>) -> Bundle {
     let identifier = LanguageIdentifier::from_bytes(language.as_bytes()).unwrap_or_default();
     let mut bundle = FluentBundle::new_concurrent(vec![identifier]);
     bundle.set_use_isolating(false);
     for text in texts {
-        let resource = FluentResource::try_new((*text).to_owned()).unwrap_or_else(|(good, _)| good);
+        let resource = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(good, _)| good);
         bundle.add_resource_overriding(resource);
     }
     bundle
@@ -69,21 +69,38 @@ impl Words {
     /// assert_eq!(words.say(&Message::new("per-cent").with("figure", "9.4")), "9.4\u{a0}%"); // a no-break space
     /// ```
     pub fn english() -> Self {
-        Self { language: "en", bundle: bundle("en", ENGLISH), fallback: None, mark: DecimalMark::Point }
+        Self::of_english(ENGLISH.iter().map(|(_, text)| *text))
     }
 
-    /// The Spanish catalogue, numbers as they are written where it is spoken; `es-MX` has a decimal point, `es` a comma.
-    fn spanish(region: &str) -> Self {
+    fn of_english<'a>(texts: impl IntoIterator<Item = &'a str>) -> Self {
+        Self { language: "en", bundle: bundle("en", texts), fallback: None, mark: DecimalMark::Point }
+    }
+
+    /// Spanish, numbers as they are written where it is spoken; `es-MX` has a decimal point, `es` a comma.
+    fn of_spanish<'a>(
+        region: &str,
+        texts: impl IntoIterator<Item = &'a str>,
+        english: impl IntoIterator<Item = &'a str>,
+    ) -> Self {
         let mark = if WITH_A_POINT.contains(&region.to_uppercase().as_str()) {
             DecimalMark::Point
         } else {
             DecimalMark::Comma
         };
-        Self { language: "es", bundle: bundle("es", SPANISH), fallback: Some(bundle("en", ENGLISH)), mark }
+        Self { language: "es", bundle: bundle("es", texts), fallback: Some(bundle("en", english)), mark }
     }
 
     /// The languages there are.
     pub const LANGUAGES: [&'static str; 2] = ["en", "es"];
+
+    /// The catalogue's files of a language, each name with its text; nothing where there is no such language.
+    pub fn files(language: &str) -> &'static [(&'static str, &'static str)] {
+        match language {
+            "en" => ENGLISH,
+            "es" => SPANISH,
+            _ => &[],
+        }
+    }
 
     /// The catalogue in a language, named as `es`, `es-MX` or `es_MX.UTF-8`; nothing where there is none.
     ///
@@ -97,10 +114,23 @@ impl Words {
     /// assert_eq!(say("tlh"), None);
     /// ```
     pub fn in_language(named: &str) -> Option<Self> {
+        Self::of(named, &|language| Self::files(language).iter().map(|(_, text)| *text).collect())
+    }
+
+    /// The same of texts that stand elsewhere, by language: where only what is shown is fetched.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_words::Words;
+    /// let words = Words::of("es", &|language| if language == "es" { vec!["met = cumplida"] } else { vec!["per-cent = { $figure } %"] });
+    /// assert_eq!(words.as_ref().map(|words| words.word("met")).as_deref(), Some("cumplida"));
+    /// assert_eq!(words.map(|words| words.word("unknown")).as_deref(), Some("unknown"));
+    /// ```
+    pub fn of<'a>(named: &str, texts: &dyn Fn(&str) -> Vec<&'a str>) -> Option<Self> {
         let mut parts = named.split(['-', '_', '.', '@']);
         match parts.next()?.to_lowercase().as_str() {
-            "en" => Some(Self::english()),
-            "es" => Some(Self::spanish(parts.next().unwrap_or_default())),
+            "en" => Some(Self::of_english(texts("en"))),
+            "es" => Some(Self::of_spanish(parts.next().unwrap_or_default(), texts("es"), texts("en"))),
             _ => None,
         }
     }

@@ -8,18 +8,41 @@ mod site;
 mod sites;
 mod take_in;
 
+use crate::later;
 use crate::route::Route;
 use leptos::prelude::*;
 
+pub(crate) use take_in::demo as take_in_demo;
+
 /// The screen that a route names.
 pub(crate) fn screen(route: &Route) -> AnyView {
+    let route = route.clone();
     match route {
         Route::Sites => sites::sites().into_any(),
-        Route::Site(site) => site::site(site.clone()).into_any(),
-        Route::Read => crate::read::begin().into_any(),
-        Route::Line(draft) => crate::read::line(draft.clone()).into_any(),
-        Route::TakeIn => take_in::take_in().into_any(),
-        Route::Settle => settle::settle().into_any(),
-        Route::Notebook => notebook::notebook().into_any(),
+        Route::Site(_) => later::entered(later::site(route)),
+        Route::Read | Route::Line(_) => later::entered(later::reading(route)),
+        Route::TakeIn => later::entered(later::take(route)),
+        Route::Settle | Route::Notebook => later::entered(later::desk(route)),
     }
+}
+
+/// One site.
+pub(crate) fn site_room(route: &Route) -> AnyView {
+    match route {
+        Route::Site(site) => site::site(site.clone()).into_any(),
+        _ => ().into_any(),
+    }
+}
+
+/// Settling, and the notebook itself.
+pub(crate) fn desk_room(route: &Route) -> AnyView {
+    match route {
+        Route::Settle => settle::settle().into_any(),
+        _ => notebook::notebook().into_any(),
+    }
+}
+
+/// Files and sheets taken in.
+pub(crate) fn take_in_room(_: &Route) -> AnyView {
+    take_in::take_in().into_any()
 }

@@ -2,7 +2,8 @@
 
 use crate::device::{Bytes, here};
 use crate::parts::camera::{Small, smaller};
-use crate::session::{Session, Standing};
+use crate::session::Session;
+use crate::standing::Standing;
 use js_sys::{Array, Uint8Array};
 use leptos::prelude::*;
 use leptos::task::spawn_local;

@@ -3,7 +3,8 @@
 use super::{permission, photos};
 use crate::parts::files::hand_out;
 use crate::parts::sheet::sheet;
-use crate::session::{Session, Standing};
+use crate::session::Session;
+use crate::standing::Standing;
 use leptos::prelude::*;
 use tautline_engine::confidence::Method;
 use tautline_engine::length::DecimalMark;

@@ -1,9 +1,11 @@
 //! All sites: verdict, cover and interval against the goal, the last visit, what waits. The first run starts here.
 
+use crate::later;
 use crate::parts::small::{Small, small};
 use crate::route::{Route, go};
 use crate::session::Session;
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 use std::sync::Arc;
 use tautline_survey::assess::threshold;
 use tautline_survey::goal::Subject;
@@ -29,7 +31,14 @@ pub(crate) fn sites() -> impl IntoView {
 }
 
 fn first_run(session: Session) -> impl IntoView {
-    let demo = move |_| crate::pages::take_in::demo(session);
+    let demo = move |_| {
+        spawn_local(async move {
+            session.all_words().await;
+            if later::demo(session).await.is_err() {
+                session.tell(session.word("app-room-not-here"));
+            }
+        });
+    };
     view! {
         <h1>{session.word("app-welcome")}</h1>
         <p>{session.word("app-welcome-what")}</p>

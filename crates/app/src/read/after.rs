@@ -3,7 +3,7 @@
 use super::open::Open;
 use super::talk;
 use crate::route::Route;
-use crate::session::Standing;
+use crate::standing::Standing;
 use leptos::prelude::*;
 use tautline_survey::date::Date;
 use tautline_survey::line::{Choice, line_result};

@@ -2,7 +2,8 @@
 
 use super::open::Open;
 use super::{stake, twice};
-use crate::session::{Session, Standing};
+use crate::session::Session;
+use crate::standing::Standing;
 use leptos::prelude::*;
 use tautline_survey::draft::remarks::before_closing;
 use tautline_survey::draft::{Entry, Key, LineDraft, NotClosed, Told};

@@ -36,6 +36,15 @@ mod talk;
 mod tape;
 mod twice;
 
-pub(crate) use begin::begin;
 pub(crate) use drafts::{take_in, unfinished};
-pub(crate) use line::line;
+
+use crate::route::Route;
+use leptos::prelude::*;
+
+/// The screens of this room.
+pub(crate) fn room(route: &Route) -> AnyView {
+    match route {
+        Route::Line(draft) => line::line(draft.clone()).into_any(),
+        _ => begin::begin().into_any(),
+    }
+}

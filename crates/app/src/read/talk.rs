@@ -3,7 +3,7 @@
 use super::begin;
 use super::ending::following;
 use super::open::Open;
-use crate::session::Standing;
+use crate::standing::Standing;
 use leptos::prelude::*;
 use tautline_survey::agree::tailgate::{is_first_of_the_day, partner, tailgate};
 use tautline_survey::draft::LineDraft;

@@ -161,3 +161,4 @@ app-permission = Permission to enter
 app-moving-label = The notebook moves
 app-moving-send-first = The shared notebook moves to { $to }. Something is on this device alone, and isn't seen from there: share it now, or take a copy, before you open the new address.
 app-moving-sent = The shared notebook moves to { $to }. All that is on this device has been sent; you can open the new address when it is there.
+app-room-not-here = This part of the app isn’t on this device yet. Open it once with a network; then it stays.

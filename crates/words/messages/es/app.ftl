@@ -161,3 +161,4 @@ app-permission = Permiso para entrar
 app-moving-label = El cuaderno se muda
 app-moving-send-first = El cuaderno compartido se muda a { $to }. Hay algo que está solo en este dispositivo y desde allí no se ve: compártalo ahora, o haga una copia, antes de abrir la dirección nueva.
 app-moving-sent = El cuaderno compartido se muda a { $to }. Todo lo que hay en este dispositivo ya se envió; puede abrir la dirección nueva cuando esté lista.
+app-room-not-here = Esta parte de la aplicación todavía no está en este aparato. Ábrala una vez con red; después se queda.

@@ -213,8 +213,7 @@ fn assess_sites(asked: &ArgMatches, words: &Words) -> Done {
         show::assess(&read.input, &assessments, words, asked.get_flag("explain"));
     }
     if let Some(file) = asked.get_one::<String>("report") {
-        let telling = tautline_report::Telling::new(&read.input, &question, &assessments, words);
-        report::write_as_named(file, asked, &telling)?;
+        report::write_beside(file, asked, &read.input, &question, &assessments, words)?;
         show::aside(&words.say(&Message::new("report-written").with("file", file.as_str())));
     }
     let findings: Vec<Finding> =

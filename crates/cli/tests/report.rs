@@ -113,6 +113,50 @@ fn a_report_is_held_against_files_and_against_a_notebook() {
     assert_eq!(none.status.code(), Some(3));
 }
 
+/// A JPEG of 4 by 3 pixels without any: SOI, SOF0, SOS, EOI (ISO/IEC 10918-1, annex B), and behind SOI an APP1 segment that ends
+/// in digits of a place.
+const PHOTO: &[u8] = b"\xFF\xD8\xFF\xE1\x00\x16Exif\x00\x0038.512345678\x00\x00\xFF\xC0\x00\x0B\x08\x00\x03\x00\x04\x01\x01\x11\x00\xFF\xDA\x00\x08\x01\x01\x00\x00\x3F\x00\x37\xFF\xD9";
+
+#[test]
+fn a_notebook_s_photos_and_places_stand_in_its_reports_as_far_as_they_may() {
+    let folder = folder("photos");
+    let at = |name: &str| folder.join(name).to_str().unwrap().to_owned();
+    let (notebook, photo) = (at("n.tautline"), at("zero.jpg"));
+    std::fs::write(at("readings.csv"), READINGS).unwrap();
+    let places = "site,line,start latitude,start longitude,places\n\
+        Hollow Flat (invented),1,38.512345678,-113.287654321,withheld\n\
+        Hollow Flat (invented),2,38.513345678,-113.287654321,\nRim Draw (invented),1,38.612345678,-113.387654321,\n";
+    std::fs::write(at("lines.csv"), places).unwrap();
+    std::fs::write(&photo, PHOTO).unwrap();
+    called(&["import", "--notebook", &notebook, &at("readings.csv"), &at("lines.csv")], "");
+    for site in ["Hollow Flat (invented)", "Rim Draw (invented)"] {
+        let of = ["--site", site, "--line", "1", "--at", "start", "--date", "2026-06-03"];
+        called(&[&["photo", "add", &photo, "--notebook", &notebook], &of[..]].concat(), "");
+    }
+    let page = |name: &str, more: &[&str]| {
+        let book = ["report", "--notebook", &notebook, "--into", name];
+        called(&[&book[..], &WHAT[..], more].concat(), "");
+    };
+    page(&at("both.html"), &[]);
+    let told = read(Path::new(&at("both.html")));
+    // the same picture for two sites, without what the camera wrote
+    assert_eq!(told.matches("<img src=\"data:image/jpeg;base64,").count(), 2);
+    assert!(!told.contains("12345678") && !told.contains("OC41MTIz"), "a place is told");
+    assert!(
+        told.contains("is kept back, as the site&#39;s setting says")
+            && told.contains("38.612346 -113.387654")
+    );
+    page(&at("full.html"), &["--full"]);
+    let full = read(Path::new(&at("full.html")));
+    assert!(full.contains("38.512346 -113.287654") && full.contains("it is not for handing on"));
+    page(&at("each"), &["--for", "landowner"]);
+    let flat = read(&folder.join("each").join("Hollow-Flat-invented.html"));
+    assert_eq!(flat.matches("<img ").count(), 1);
+    // files have no photos
+    called(&[&["report", &at("readings.csv"), "--into", &at("files.html")], &WHAT[..]].concat(), "");
+    assert!(!read(Path::new(&at("files.html"))).contains("<img"));
+}
+
 #[cfg(not(feature = "pdf"))]
 #[test]
 fn without_pdf_the_command_says_how_to_build_it() {

@@ -1,10 +1,12 @@
 //! A site and its lines as a map: metres to the east and to the north of the middle, and the degrees around it.
 
+use crate::local::Local;
 use crate::position::Position;
 use crate::site::Site;
 use tautline_engine::place::plane::Point;
 use tautline_engine::place::region::Shape;
 use tautline_survey::layout::{End, LayoutOutput, MapDegree, MapKeepOut, MapLine, MapOutput, MapStratum};
+use tautline_survey::place::LinePlace;
 
 /// The map of a layout.
 pub fn map(site: &Site, layout: &LayoutOutput) -> MapOutput {
@@ -31,8 +33,51 @@ pub fn map(site: &Site, layout: &LayoutOutput) -> MapOutput {
         reserve: line.reserve,
     });
     let strata: Vec<MapStratum> = strata.collect();
-    let degrees = degrees(site, &strata);
+    let corners = strata.iter().flat_map(|stratum| stratum.rings.iter().flatten());
+    let degrees = degrees(site.local, site.middle, &corners.copied().collect::<Vec<_>>());
     MapOutput { strata, keep_out: keep_out.collect(), lines: lines.collect(), degrees }
+}
+
+/// The map of lines whose places are known, without a boundary: the plane is laid about the first line's zero. Nothing where
+/// all lie in one point.
+///
+/// # Example
+/// Invented: two lines of Hollow Flat, the second 100 m north of the first by the meridian's length at 38.5 degrees
+/// (110 998 m a degree; Snyder 1987, USGS Professional Paper 1395, table 3, from memory).
+/// ```
+/// use tautline_survey::place::{LinePlace, Position};
+/// let place = |line: &str, latitude| LinePlace {
+///     site: "Hollow Flat (invented)".into(),
+///     line: line.into(),
+///     start: Position { latitude, longitude: -113_250_000_000 },
+///     end: None,
+/// };
+/// let map = tautline_ground::map::of_places(&[place("1", 38_500_000_000), place("2", 38_500_900_917)]).unwrap();
+/// assert!((map.lines[1].from[1] - 100.0).abs() < 0.01 && map.lines[1].from == map.lines[1].to);
+/// ```
+pub fn of_places<'a>(places: impl IntoIterator<Item = &'a LinePlace>) -> Option<MapOutput> {
+    let known = |place: tautline_survey::place::Position| {
+        let [latitude, longitude] = place.degrees();
+        Position::new(latitude, longitude)
+    };
+    let ends =
+        |place: &'a LinePlace| Some((place, known(place.start)?, known(place.end.unwrap_or(place.start))?));
+    let found: Vec<(&LinePlace, Position, Position)> = places.into_iter().filter_map(ends).collect();
+    let &(_, middle, _) = found.first()?;
+    if found.iter().all(|&(_, start, end)| start == middle && end == middle) {
+        return None;
+    }
+    let local = Local::about(middle);
+    let line = |(place, start, end): &(&LinePlace, Position, Position)| MapLine {
+        line: place.line.clone(),
+        from: metres(local.onto(*start)),
+        to: metres(local.onto(*end)),
+        reserve: false,
+    };
+    let lines: Vec<MapLine> = found.iter().map(line).collect();
+    let corners: Vec<[f64; 2]> = lines.iter().flat_map(|line| [line.from, line.to]).collect();
+    let degrees = degrees(local, middle, &corners);
+    Some(MapOutput { strata: Vec::new(), keep_out: Vec::new(), lines, degrees })
 }
 
 fn metres(point: Point) -> [f64; 2] {
@@ -42,21 +87,21 @@ fn metres(point: Point) -> [f64; 2] {
 }
 
 /// Two to five lines each of latitude and longitude, at whole steps of a degree; none near the poles, where they crowd.
-fn degrees(site: &Site, strata: &[MapStratum]) -> Vec<MapDegree> {
-    let places = || strata.iter().flat_map(|stratum| stratum.rings.iter().flatten());
+fn degrees(local: Local, middle: Position, places: &[[f64; 2]]) -> Vec<MapDegree> {
     let widest = |axis: usize| {
+        let places = || places.iter();
         let low = places().map(|place| place[axis]).fold(f64::INFINITY, f64::min);
         let high = places().map(|place| place[axis]).fold(f64::NEG_INFINITY, f64::max);
         (low, high)
     };
     let ((west, east), (south, north)) = (widest(0), widest(1));
-    if !(west < east && south < north) || site.middle.latitude().abs() > 85.0 {
+    if !(west < east && south < north) || middle.latitude().abs() > 85.0 {
         return Vec::new();
     }
     let back = |x: f64, y: f64| {
         #[expect(clippy::cast_possible_truncation, reason = "a site is far smaller than 2^63 mm")]
         let point = Point { x: (x * 1000.0).round() as i64, y: (y * 1000.0).round() as i64 };
-        site.local.back(point)
+        local.back(point)
     };
     let (corner, other) = (back(west, south), back(east, north));
     let mut found = Vec::new();
@@ -73,7 +118,7 @@ fn degrees(site: &Site, strata: &[MapStratum]) -> Vec<MapDegree> {
                 [Position::new(corner.latitude(), degree), Position::new(other.latitude(), degree)]
             };
             if let [Some(from), Some(to)] = ends {
-                let way = [from, to].map(|end| metres(site.local.onto(end)));
+                let way = [from, to].map(|end| metres(local.onto(end)));
                 found.push(MapDegree { degree: (degree * 1e6).round() / 1e6, way, latitude });
             }
             at += 1.0;

@@ -76,7 +76,8 @@ impl Found<'_> {
             let own = self.of_weight(weight).into_iter().map(|one| item(one, page)).collect();
             blocks.extend(headed(level, kind, own, page));
         }
-        let settled = self.settled.iter().filter_map(|one| one.settled_words());
+        let settled =
+            self.settled.iter().filter(|one| page.may_quote(one)).filter_map(|one| one.settled_words());
         let settled = settled.map(|said| Item::said(page.say(&said))).collect();
         blocks.extend(headed(level, "heading-settled", settled, page));
         blocks
@@ -88,7 +89,7 @@ impl Found<'_> {
         for (weight, kind) in &HEADINGS[..2] {
             let own = self.of_weight(*weight);
             let items: Vec<Item> = if own.len() <= MOST_BESIDE || *weight == Weight::MustSettle {
-                own.into_iter().map(|one| Item::said(page.say(&one.words()))).collect()
+                own.into_iter().map(|one| Item::said(said(one, page))).collect()
             } else {
                 let count = Message::new("report-more-to-look-at").with("count", own.len());
                 let to = page.reader.reads("checks").then(|| checks_id.to_owned());
@@ -115,9 +116,17 @@ fn headed(level: u8, code: &str, items: Vec<Item>, page: &Page) -> Vec<Block> {
 
 /// A finding, with the row it stands in where a person typed that by hand.
 fn item(finding: &Finding, page: &Page) -> Item {
+    // a row that a person typed may say where the line is
+    let quoted = !page.keeps_back(finding.about.as_ref().map(|about| about.site.as_str()));
     let excerpt = finding
         .excerpt
         .as_ref()
+        .filter(|_| quoted)
         .map(|excerpt| Excerpt { label: page.word("report-excerpt"), rows: picture(excerpt) });
-    Item { excerpt, ..Item::said(page.say(&finding.words())) }
+    Item { excerpt, ..Item::said(said(finding, page)) }
+}
+
+/// A finding in words, without what was found where that is kept back.
+fn said(finding: &Finding, page: &Page) -> String {
+    if page.may_quote(finding) { page.say(&finding.words()) } else { page.word("report-finding-kept-back") }
 }

@@ -3,6 +3,10 @@
 //! The page, the plain text and the typeset report are three ways to show one [`Report`], so none can say what another
 //! doesn't. As JSON it is what a template of an office gets (`docs/print.md`).
 
+mod photos;
+
+pub use photos::Shot;
+
 use serde::Serialize;
 
 /// The name and the number of the data's format. A field may be added within a number, none changed or taken away.
@@ -208,6 +212,11 @@ pub enum Block {
     Table(Table),
     /// A picture.
     Picture(Picture),
+    /// Photos side by side.
+    Photos {
+        /// The photos, in the order of their days.
+        shots: Vec<Shot>,
+    },
     /// The way to another place of the report.
     Jump(Item),
     /// The readings of one site and year, small and side by side.

@@ -1,9 +1,11 @@
 //! The report as a page: one file for screen and paper, which needs no script, no other file and no network.
 
 use crate::document::{
-    Answer, Beside, Block, Contents, Item, ListOf, Reading, Report, Said, Section, Sheet, Site,
+    Answer, Beside, Block, Contents, Item, ListOf, Reading, Report, Said, Section, Sheet, Shot, Site,
 };
 use crate::markup::{around, escape, link, picture, table, terms, text};
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD;
 
 const STYLE: &str = include_str!("page.css");
 
@@ -106,11 +108,29 @@ fn block(block: &Block) -> String {
         Block::List { of, items } => list(*of, items),
         Block::Table(own) => table(own),
         Block::Picture(own) => picture(own),
+        Block::Photos { shots } => {
+            around("div class=\"photos\"", &shots.iter().map(shot).collect::<String>())
+        }
         Block::Jump(to) => around("p class=\"quiet jump\"", &words_of(to)),
         Block::Readings { tables } => {
             around("div class=\"readings\"", &tables.iter().map(reading).collect::<String>())
         }
     }
+}
+
+/// A photo within the page itself, with what stands below it.
+fn shot(shot: &Shot) -> String {
+    let picture = shot.file.as_ref().map(|_| {
+        format!(
+            "<img src=\"data:{};base64,{}\" alt=\"{}\" width=\"{}\" height=\"{}\"/>\n",
+            shot.media,
+            STANDARD.encode(&shot.bytes),
+            escape(&shot.description),
+            shot.width,
+            shot.height
+        )
+    });
+    around("figure", &(picture.unwrap_or_default() + &text("figcaption", &shot.caption)))
 }
 
 fn reading(reading: &Reading) -> String {

@@ -10,6 +10,7 @@
 //! | the first page of several sites | `front` |
 //! | one site in one year | `site`, with `verdict`, `tables`, `pictures`, `onward` |
 //! | years side by side | `years` |
+//! | photos year by year, and where the lines lie | `photos`, `map` |
 //! | what was found | `checks` |
 //! | formulas and arithmetic | `work` |
 //! | the methods paragraph | `methods` |
@@ -27,11 +28,13 @@ mod follow;
 mod foot;
 mod front;
 mod html;
+mod map;
 mod markup;
 mod methods;
 mod onward;
 pub mod packet;
 mod page;
+mod photos;
 mod pictures;
 mod plain;
 mod practice;
@@ -47,6 +50,7 @@ mod work;
 mod years;
 
 pub use follow::{agree_page, certificates, change_page, trend_page};
+pub use photos::{Bytes, Photograph, worth_showing};
 pub use practice::{practice_class, practice_line, practice_set, sheet_sentences, starts_words};
 pub use telling::{Reader, Telling};
 
@@ -56,6 +60,7 @@ use page::{Medium, Page, site_id};
 use tautline_survey::assess::{Assessment, Question, natural_order};
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
+use tautline_survey::place::Openness;
 use tautline_words::Words;
 
 /// The page of one or more sites for a specialist: site by site, the newest year first.
@@ -132,7 +137,7 @@ fn report(telling: &Telling, medium: Medium) -> Report {
         reader: telling.reader.name(),
         software: env!("CARGO_PKG_VERSION"),
         heading,
-        about: page.word("report-about"),
+        about: about(&page),
         nothing: sorted.is_empty().then(|| page.word("report-nothing")),
         contents: (sorted.len() > 1).then(|| front::contents(&sorted, &page)),
         sites: sites.map(|(at, one)| site::told(&site_id(at), one, &years_of(at, &sorted), &page)).collect(),
@@ -143,6 +148,16 @@ fn report(telling: &Telling, medium: Medium) -> Report {
         sheet: sheet(&title, &page),
         title,
     }
+}
+
+/// What was done, and that the report isn't for handing on where it tells what a site's setting keeps back.
+fn about(page: &Page) -> String {
+    let mut said = vec![page.word("report-about")];
+    let kept_back = page.input.sites.iter().any(|site| site.openness() != Openness::Exact);
+    if page.full && kept_back {
+        said.push(page.word("holds-exact-places"));
+    }
+    said.join(" ")
 }
 
 /// Sites in the order of their names, and of their plots, the newest year of each first.

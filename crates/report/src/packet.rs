@@ -9,7 +9,7 @@ mod sheet;
 
 use crate::markup::{around, escape, text};
 use tautline_engine::length::Unit;
-use tautline_figures::map::{self, Degree, Map};
+use tautline_figures::map::{self, Map};
 use tautline_figures::{Frame, Palette};
 use tautline_survey::layout::{LaidLine, LayoutOutput, MapOutput};
 use tautline_survey::message::{Message, Value};
@@ -38,6 +38,8 @@ pub struct Packet<'a> {
     pub paper: Paper,
     /// How much of the site's places is told on the cards by which lines are found again; they outlast the walk.
     pub openness: Openness,
+    /// Others may not be told where the site's lines are: the packet, which crews need whole, says so of itself.
+    pub kept_back: bool,
     /// The office's own cautions; those of the trade where there are none.
     pub cautions: &'a [String],
 }
@@ -102,7 +104,14 @@ fn front(packet: &Packet, title: &str, words: &Words) -> String {
     } else {
         packet.cautions.iter().map(|caution| text("li", caution)).collect()
     };
+    // the map and the tables lead a crew there, whatever the cards keep back
+    let exact = if packet.kept_back {
+        text("p class=\"exact\"", &words.word("holds-exact-places"))
+    } else {
+        String::new()
+    };
     text("h1", title)
+        + &exact
         + &text("p", &words.say(&about))
         + &around("figure", &map::draw(&drawn(packet, words), &frame(packet, words)))
         + &text("h2", &words.word("heading-cautions"))
@@ -135,55 +144,10 @@ fn frame(packet: &Packet, words: &Words) -> Frame {
 
 fn drawn(packet: &Packet, words: &Words) -> Map {
     let place = |[east, north]: [f64; 2]| (east, north);
-    let map = packet.map;
-    let line = |name: &str| map.lines.iter().find(|line| line.line == name);
+    let line = |name: &str| packet.map.lines.iter().find(|line| line.line == name);
     let walk: Vec<_> = packet.layout.walk.iter().filter_map(|name| line(name)).collect();
-    Map {
-        strata: map
-            .strata
-            .iter()
-            .map(|one| {
-                let rings = one.rings.iter().map(|ring| ring.iter().map(|&at| place(at)).collect());
-                (one.name.clone(), rings.collect())
-            })
-            .collect(),
-        keep_out: map
-            .keep_out
-            .iter()
-            .map(|one| {
-                #[expect(clippy::cast_precision_loss, reason = "ten kilometres at most")]
-                let metres = one.buffer_mm as f64 / 1000.0;
-                (one.places.iter().map(|&at| place(at)).collect(), one.closed, metres)
-            })
-            .collect(),
-        lines: map
-            .lines
-            .iter()
-            .map(|one| map::Line {
-                name: one.line.clone(),
-                from: place(one.from),
-                to: place(one.to),
-                reserve: one.reserve,
-            })
-            .collect(),
-        way: walk.windows(2).map(|pair| [place(pair[0].to), place(pair[1].from)]).collect(),
-        degrees: map
-            .degrees
-            .iter()
-            .map(|one| Degree {
-                label: format!("{}°", words.number(one.degree, 4)),
-                way: one.way.map(place),
-                latitude: one.latitude,
-            })
-            .collect(),
-        words: map::Words {
-            north: words.word("map-north"),
-            line: words.word("map-line"),
-            reserve: words.word("map-reserve"),
-            keep_out: words.word("map-keep-out"),
-            way: words.word("map-way"),
-        },
-    }
+    let way = walk.windows(2).map(|pair| [place(pair[0].to), place(pair[1].from)]).collect();
+    Map { way, ..crate::map::drawing(packet.map, words) }
 }
 
 /// Where each line is and how it runs, in the order of the walk; then those in reserve in theirs.

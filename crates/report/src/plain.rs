@@ -124,6 +124,14 @@ impl Text {
             Block::Picture(picture) => {
                 self.paragraph(&format!("[{}] {}", picture.title, picture.description));
             }
+            Block::Photos { shots } => {
+                self.each(
+                    &shots
+                        .iter()
+                        .map(|one| format!("[{}] {}", one.description, one.caption))
+                        .collect::<Vec<_>>(),
+                );
+            }
             Block::Jump(_) => {}
             Block::Readings { tables } => {
                 for reading in tables {

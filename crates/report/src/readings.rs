@@ -66,6 +66,8 @@ fn of_visit(at: usize, visit: &Visit, page: &Page) -> Reading {
         ["report-column-state", "report-column-plant", "report-column-note"].map(|code| page.word(code));
     columns.extend([Column::Name, Column::Name, Column::Text].into_iter().zip(rest));
     let mut table = Table::new(caption(visit, page), columns).with_id(readings_id(at));
+    // a remark may say in words where it was written
+    let kept_back = page.keeps_back(Some(&visit.site));
     for intercept in &visit.intercepts {
         let mut row = vec![place(visit, intercept), intercept.species.clone()];
         row.extend(
@@ -73,7 +75,7 @@ fn of_visit(at: usize, visit: &Visit, page: &Page) -> Reading {
         );
         row.push(page.word(if intercept.state == State::Live { "live" } else { "dead" }));
         row.push(intercept.plant.clone().unwrap_or_default());
-        row.push(intercept.note.clone());
+        row.push(if kept_back { String::new() } else { intercept.note.clone() });
         table.row(row);
     }
     let empty = || Reading::Empty { id: readings_id(at), text: caption(visit, page) };
@@ -89,7 +91,7 @@ fn caption(visit: &Visit, page: &Page) -> String {
         said.push(page.say(&Message::new("report-pass").with("pass", visit.pass.as_str())));
     }
     said.push(outcome(visit, page));
-    said.extend(visit.told().map(|(heading, noted)| format!("{heading}: {noted}")));
+    said.extend(page.noted(visit).map(|(heading, noted)| format!("{heading}: {noted}")));
     said.extend(visit.place.as_ref().map(|place| place.file.clone()));
     said.retain(|one| !one.is_empty());
     said.join(" · ")

@@ -3,7 +3,7 @@
 use crate::document::{Answer, Block, Section, Site, Term, paragraph, quiet, terms};
 use crate::page::Page;
 use crate::pictures::{cover, curve, gaps, lines};
-use crate::{checks, methods, onward, shown, tables, verdict, work, years};
+use crate::{checks, map, methods, onward, photos, shown, tables, verdict, work, years};
 use tautline_survey::assess::{Assessment, By, Figure, Judgement, Kind, Promised, kinds};
 use tautline_survey::explain::{figure_words, goal_words, protocol_words};
 use tautline_survey::goal::Subject;
@@ -45,7 +45,12 @@ fn without_lines(assessment: &Assessment, page: &Page) -> Vec<Section> {
 }
 
 /// What stands under the verdict, in the order a reader asks for it.
-fn parts(id: &str, assessment: &Assessment, years: &[(String, &Assessment)], page: &Page) -> Vec<Section> {
+fn parts(
+    id: &str,
+    assessment: &Assessment,
+    all_years: &[(String, &Assessment)],
+    page: &Page,
+) -> Vec<Section> {
     let species = kinds(page.input, page.question, assessment, By::Species);
     let forms = kinds(page.input, page.question, assessment, By::Form);
     let groups = kinds(page.input, page.question, assessment, By::Group);
@@ -56,8 +61,11 @@ fn parts(id: &str, assessment: &Assessment, years: &[(String, &Assessment)], pag
     let drawn = lines::draw(&format!("{id}-line"), assessment, page).into_iter().map(Block::Picture);
     let lines = tables::lines(assessment, page).into_iter().chain(drawn).collect();
     let methods = methods::paragraphs(assessment, page).into_iter().map(paragraph).collect();
-    let years = if years.len() > 1 { years::section(years, page) } else { Vec::new() };
-    let all: [(&'static str, &str, Vec<Block>); 11] = [
+    let years = if all_years.len() > 1 { years::section(all_years, page) } else { Vec::new() };
+    // what is of all years stands with the newest
+    let newest = !all_years.is_empty();
+    let map = if newest { map::section(id, assessment, page) } else { Vec::new() };
+    let all: [(&'static str, &str, Vec<Block>); 13] = [
         ("figures", "report-figures", figures),
         ("lines", "report-lines", lines),
         ("species", "report-species", species_and_forms(id, assessment, [&species, &forms, &groups], page)),
@@ -66,6 +74,8 @@ fn parts(id: &str, assessment: &Assessment, years: &[(String, &Assessment)], pag
         ("heights", "report-heights", measured(HEIGHTS, &heights, page)),
         ("density", "report-density", measured(DENSITIES, &densities, page)),
         ("years", "report-years", years),
+        ("photos", "report-photos", photos::section(assessment, newest, page)),
+        ("map", "report-map", map),
         ("checks", "report-findings", checks::of(assessment, page).in_full(4, page)),
         ("work", "report-work", work::section(assessment, page)),
         ("methods", "report-methods", methods),
@@ -105,7 +115,7 @@ fn facts(assessment: &Assessment, page: &Page) -> Vec<Term> {
     });
     let count =
         Message::new("report-fact-lines-said").with("used", lines.len()).with("planned", planned.count());
-    let noted = visits().flat_map(tautline_survey::visit::Visit::told);
+    let noted = visits().flat_map(|visit| page.noted(visit));
     let mut headings: Vec<&String> = Vec::new();
     for (heading, _) in noted.clone() {
         if !headings.contains(&heading) {

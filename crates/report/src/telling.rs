@@ -1,7 +1,10 @@
 //! What is told, to whom, and in which words: the one thing that every way to show a report begins with.
 
+use crate::photos::Photograph;
+use std::collections::BTreeMap;
 use tautline_survey::assess::{Assessment, Question};
 use tautline_survey::input::Input;
+use tautline_survey::layout::MapOutput;
 use tautline_words::Words;
 
 /// For whom a report is written. The numbers are the same; what differs is how far down it goes.
@@ -41,8 +44,8 @@ impl Reader {
     pub(crate) fn reads(self, part: &str) -> bool {
         match self {
             Self::Specialist => true,
-            Self::Landowner => false,
-            Self::Board => ["figures", "years", "checks"].contains(&part),
+            Self::Landowner => part == "photos",
+            Self::Board => ["figures", "years", "photos", "map", "checks"].contains(&part),
             Self::Class => !["curve", "years"].contains(&part),
         }
     }
@@ -71,6 +74,12 @@ pub struct Telling<'a> {
     pub words: &'a Words,
     /// For whom it is.
     pub reader: Reader,
+    /// Photos of the sites, as a notebook holds them; files have none.
+    pub photos: &'a [Photograph],
+    /// The lines of each site on a plane, where their places are known.
+    pub maps: Option<&'a BTreeMap<String, MapOutput>>,
+    /// Every place is told as it is, whatever the sites' settings keep back; the report says so of itself.
+    pub full: bool,
 }
 
 impl<'a> Telling<'a> {
@@ -81,7 +90,8 @@ impl<'a> Telling<'a> {
         assessments: &'a [Assessment],
         words: &'a Words,
     ) -> Self {
-        Self { input, question, assessments, words, reader: Reader::default() }
+        let (reader, photos, maps, full) = (Reader::default(), &[], None, false);
+        Self { input, question, assessments, words, reader, photos, maps, full }
     }
 
     /// The same for another reader.

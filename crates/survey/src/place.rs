@@ -2,7 +2,7 @@
 //!
 //! A place is a record of its own, apart from the plan of its line: it can be blanked or kept back alone.
 
-use crate::date::Date;
+use crate::assess::natural_order;
 use crate::input::Input;
 use serde::{Deserialize, Serialize};
 use tautline_engine::length::DecimalMark;
@@ -171,17 +171,6 @@ pub enum Told {
     Withheld,
 }
 
-impl LinePlace {
-    /// What others may be told of it.
-    pub fn told(&self, openness: Openness) -> Told {
-        match openness {
-            Openness::Exact => Told::Exact(self.start, self.end),
-            Openness::Blurred(width) => blurred(self.start, width),
-            Openness::Withheld => Told::Withheld,
-        }
-    }
-}
-
 /// The middle of the square of a fixed grid in which a position lies; half its diagonal, rounded up to ten metres, is how
 /// far off that may be. The grid is the same for all, so that many lines of one site don't give it away between them.
 ///
@@ -193,7 +182,7 @@ impl LinePlace {
     clippy::cast_sign_loss,
     reason = "degrees and metres of a grid of 1 to 100 km"
 )]
-fn blurred(position: Position, width: u16) -> Told {
+fn blurred(position: Position, width: u16) -> (Position, u32) {
     let [latitude, longitude] = position.degrees();
     let width_km = f64::from(width);
     let north = width_km / KILOMETRES_PER_DEGREE;
@@ -213,16 +202,55 @@ fn blurred(position: Position, width: u16) -> Told {
     let rounded = |degrees: f64| (degrees * 1000.0).round() as i64 * (DEGREE / 1000);
     // half of √2 of the width, and the rounding of both: at most 79 m
     let off = (width_km * 1000.0 * core::f64::consts::FRAC_1_SQRT_2 + 79.0) / 10.0;
-    Told::Blurred(
-        Position { latitude: rounded(middle), longitude: rounded(around) },
-        (off.ceil() * 10.0) as u32,
-    )
+    (Position { latitude: rounded(middle), longitude: rounded(around) }, (off.ceil() * 10.0) as u32)
+}
+
+/// How many metres two positions lie apart at most, in whole hundreds: on a plane, and a twentieth more for what that leaves out.
+#[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "no more than around the earth")]
+fn apart(one: Position, other: Position) -> u32 {
+    let ([a, b], [c, d]) = (one.degrees(), other.degrees());
+    let nearer = if a.abs() < c.abs() { a } else { c };
+    let across = (d - b).abs();
+    let east = across.min(360.0 - across) * cosine_of_degrees(nearer);
+    let degrees = ((c - a) * (c - a) + east * east).sqrt();
+    (degrees * KILOMETRES_PER_DEGREE * 10.0 * 1.05).ceil() as u32 * 100
 }
 
 impl Input {
     /// How much of a site's places others may be told.
     pub fn openness(&self, site: &str) -> Openness {
         self.sites.iter().find(|known| known.site == site).map_or(Openness::Exact, Site::openness)
+    }
+
+    /// What others may be told of where a line lies, as open as this. Blurred, all lines of a site are told by the square in
+    /// which its first one lies: two squares side by side would give away that the site lies on the edge between them.
+    ///
+    /// # Example
+    /// Invented: two lines 1 km apart, on both sides of an edge of the grid.
+    /// ```
+    /// use tautline_survey::{input::Input, place::{LinePlace, Openness, Position, Told}};
+    /// let line = |line: &str, latitude| LinePlace {
+    ///     site: "Hollow Flat".into(),
+    ///     line: line.into(),
+    ///     start: Position { latitude, longitude: -113_250_000_000 },
+    ///     end: None,
+    /// };
+    /// let places = vec![line("10", 38_517_000_000), line("2", 38_508_000_000)];
+    /// let input = Input { places, ..Input::default() };
+    /// let told = |line: &str| input.told_of(input.place("Hollow Flat", line).unwrap(), Openness::Blurred(5));
+    /// let (Told::Blurred(first, near), Told::Blurred(second, far)) = (told("2"), told("10")) else { panic!() };
+    /// assert_eq!((first, near + 1_100), (second, far));
+    /// ```
+    pub fn told_of(&self, place: &LinePlace, openness: Openness) -> Told {
+        let width = match openness {
+            Openness::Exact => return Told::Exact(place.start, place.end),
+            Openness::Withheld => return Told::Withheld,
+            Openness::Blurred(width) => width,
+        };
+        let own = self.places.iter().filter(|one| one.site == place.site);
+        let first = own.min_by(|a, b| natural_order(&a.line, &b.line)).unwrap_or(place).start;
+        let (middle, metres) = blurred(first, width);
+        Told::Blurred(middle, metres.saturating_add(apart(first, place.start)))
     }
 
     /// Where a line lies.
@@ -254,18 +282,16 @@ impl Input {
         }
         told
     }
-
-    /// The places of all lines as others may be told them, with the day each line was last read.
-    pub fn places_told(&self) -> impl Iterator<Item = (&LinePlace, Told, Option<Date>)> {
-        self.places.iter().map(|place| {
-            let own = self.visits.iter().filter(|visit| visit.site == place.site && visit.line == place.line);
-            (place, place.told(self.openness(&place.site)), own.filter_map(|visit| visit.date).max())
-        })
-    }
 }
 
 /// Whether what stands under a heading of a sheet most likely says where the line is.
-fn says_where(heading: &str) -> bool {
+///
+/// # Example
+/// ```
+/// use tautline_survey::place::says_where;
+/// assert!(says_where("start UTM") && !says_where("wind"));
+/// ```
+pub fn says_where(heading: &str) -> bool {
     const WHERE: [&str; 20] = [
         "utm",
         "ownership",
@@ -341,7 +367,7 @@ mod tests {
         #[test]
         fn a_blurred_place_is_as_far_off_as_it_says(north in -80_000_000_000_i64..80_000_000_000, east in -179_000_000_000_i64..179_000_000_000, width in 1_u16..=100) {
             let position = Position { latitude: north, longitude: east };
-            let Told::Blurred(middle, metres) = blurred(position, width) else { panic!("blurred") };
+            let (middle, metres) = blurred(position, width);
             let ([a, b], [c, d]) = (position.degrees(), middle.degrees());
             let (dn, de) = ((c - a).to_radians() / 2.0, (d - b).to_radians() / 2.0);
             let h = dn.sin().powi(2) + a.to_radians().cos() * c.to_radians().cos() * de.sin().powi(2);

@@ -28,6 +28,7 @@ use tautline_store::{Cursor, Keep, KeepError, Sqlite};
 use tautline_survey::message::Message;
 use tautline_survey::notebook::current::Current;
 use tautline_survey::notebook::hand::{Draft, Hand};
+use tautline_survey::photo::Photo;
 use tautline_survey::record::Records;
 use tautline_survey::revision::{ActionId, DeviceId, Revision};
 use tautline_words::Words;
@@ -151,6 +152,13 @@ impl<'a> Notebook<'a> {
     }
 }
 
+/// The photos that stand in a notebook, and the notebook for their bytes.
+pub(crate) fn photos(file: &str, words: &Words) -> Result<(Vec<Photo>, Sqlite), Refused> {
+    let notebook = Notebook::open(file, words)?;
+    let photos = notebook.current()?.photos().into_iter().cloned().collect();
+    Ok((photos, notebook.keep))
+}
+
 /// What stands in a notebook, as if it had just been read from files.
 pub(crate) fn read(file: &str, words: &Words) -> Result<Read, Refused> {
     let (input, goals) = Notebook::open(file, words)?.current()?.into_input();
@@ -166,7 +174,7 @@ fn text<'a>(asked: &'a ArgMatches, name: &str) -> Option<&'a str> {
 }
 
 /// Why a notebook did not do what was asked.
-fn refused(file: &str, error: &KeepError, words: &Words) -> Refused {
+pub(crate) fn refused(file: &str, error: &KeepError, words: &Words) -> Refused {
     (words.say(&error.message(file)), Exit::File)
 }
 

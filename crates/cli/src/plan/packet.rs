@@ -62,6 +62,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
     let (site, layout) = lines::laid(asked, words)?;
     let folder = text("into").unwrap_or_default();
     lines::write(folder, &layout, words)?;
+    let openness = read.input.openness(&layout.site);
     let packet = Packet {
         layout: &layout,
         map: &tautline_ground::map::map(&site, &layout),
@@ -70,7 +71,8 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         known: &read.input.plan,
         unit,
         paper: if text("paper") == Some("letter") { Paper::Letter } else { Paper::A4 },
-        openness: if asked.get_flag("full") { Openness::Exact } else { read.input.openness(&layout.site) },
+        openness: if asked.get_flag("full") { Openness::Exact } else { openness },
+        kept_back: openness != Openness::Exact,
         cautions: &cautions,
     };
     let file = Path::new(folder).join("packet.html").display().to_string();

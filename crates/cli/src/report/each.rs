@@ -1,6 +1,7 @@
 //! A report for each of many sites, on all cores. Each file is written whole; what was interrupted goes on with
 //! `--resume`, which leaves alone what says the same readings already.
 
+use super::album::{Album, maps};
 use super::shape::{Press, write as write_file};
 use crate::call::{Done, status, unwritable};
 use crate::exit::Exit;
@@ -27,6 +28,8 @@ pub(crate) struct Batch<'a> {
     pub(crate) reader: Reader,
     pub(crate) question: &'a Question,
     pub(crate) words: &'a Words,
+    pub(crate) album: Album,
+    pub(crate) full: bool,
 }
 
 /// What came of the sites so far.
@@ -115,7 +118,9 @@ fn one(batch: &Batch, site: &Input, file: &Path, resume: bool) -> Result<One, (S
     if resume && stands(file, site, &assessments) {
         return Ok(One::AsItWas);
     }
+    let (photos, maps) = (batch.album.photos(site, batch.words)?, maps(site));
     let telling = Telling::new(site, batch.question, &assessments, batch.words).to(batch.reader);
+    let telling = Telling { photos: &photos, maps: Some(&maps), full: batch.full, ..telling };
     let made = batch.press.made(&telling)?;
     write_file(file, &made.bytes, batch.words)?;
     let figures = assessments.iter().any(|one| !one.figures.is_empty());

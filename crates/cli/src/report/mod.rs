@@ -1,6 +1,7 @@
 //! `tautline report`: one report of all sites, or one for each, as a page, text or PDF; and whether the readings behind
 //! one still stand.
 
+mod album;
 mod each;
 mod shape;
 mod verify;
@@ -10,12 +11,14 @@ use crate::exit::Exit;
 use crate::follow::{refuse, without};
 use crate::progress::Progress;
 use crate::show;
+use album::{Album, maps};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use shape::{Press, Shape};
 use std::path::Path;
 use tautline_report::{Reader, Telling};
-use tautline_survey::assess::assess_and_tell;
+use tautline_survey::assess::{Assessment, Question, assess_and_tell};
 use tautline_survey::finding::Finding;
+use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_words::Words;
 
@@ -40,15 +43,26 @@ pub(crate) fn command(shared: Command, words: &Words) -> Command {
         .arg(option("day", "YYYY-MM-DD", "help-report-day"))
         .arg(flag("archival", "help-report-archival"))
         .arg(flag("resume", "help-report-resume"))
+        .arg(flag("full", "help-report-full"))
         .arg(option("verify", "FILE", "help-report-verify").conflicts_with("into"))
 }
 
-/// Writes a report in the shape that its file's name asks for; a page where the name says nothing.
-pub(crate) fn write_as_named(
+/// Writes the report that was asked for beside figures on the screen, for a specialist.
+pub(crate) fn write_beside(
     file: &str,
     asked: &ArgMatches,
-    telling: &Telling,
+    input: &Input,
+    question: &Question,
+    assessments: &[Assessment],
+    words: &Words,
 ) -> Result<(), (String, Exit)> {
+    let (photos, maps) = (Album::of(asked, words)?.photos(input, words)?, maps(input));
+    let telling = Telling::new(input, question, assessments, words);
+    write_as_named(file, asked, &Telling { photos: &photos, maps: Some(&maps), ..telling })
+}
+
+/// Writes a report in the shape that its file's name asks for; a page where the name says nothing.
+fn write_as_named(file: &str, asked: &ArgMatches, telling: &Telling) -> Result<(), (String, Exit)> {
     let words = telling.words;
     let press = Press::asked(asked, Shape::of_file(file).unwrap_or(Shape::Page), words)?;
     shape::write(Path::new(file), &press.made(telling)?.bytes, words)
@@ -64,11 +78,15 @@ pub(crate) fn report(asked: &ArgMatches, words: &Words) -> Done {
     let into = asked.get_one::<String>("into").map_or("", String::as_str);
     let named = asked.get_one::<String>("as").map(String::as_str);
     let reader = asked.get_one::<String>("for").and_then(|name| Reader::named(name)).unwrap_or_default();
+    let full = asked.get_flag("full");
+    let album = Album::of(asked, words)?;
     if Shape::of_file(into).is_some() {
         let progress = Progress::new("progress-working", words);
         let assessments = assess_and_tell(&read.input, &question, |done, of| progress.tell(done, of));
         drop(progress);
+        let (photos, maps) = (album.photos(&read.input, words)?, maps(&read.input));
         let telling = Telling::new(&read.input, &question, &assessments, words).to(reader);
+        let telling = Telling { photos: &photos, maps: Some(&maps), full, ..telling };
         write_as_named(into, asked, &telling)?;
         show::aside(&words.say(&Message::new("report-written").with("file", into)));
         let findings: Vec<Finding> = read
@@ -81,6 +99,14 @@ pub(crate) fn report(asked: &ArgMatches, words: &Words) -> Done {
         return Ok(status(&findings, assessments.iter().all(|one| one.figures.is_empty())));
     }
     let press = Press::asked(asked, named.and_then(Shape::named).unwrap_or(Shape::Page), words)?;
-    let batch = each::Batch { folder: Path::new(into), press: &press, reader, question: &question, words };
+    let batch = each::Batch {
+        folder: Path::new(into),
+        press: &press,
+        reader,
+        question: &question,
+        words,
+        album,
+        full,
+    };
     each::write(&batch, &read.input, asked.get_flag("resume"))
 }

@@ -93,6 +93,7 @@ fn page_told(cautions: &[String], paper: Paper, openness: Openness) -> String {
         unit: Unit::Inch,
         paper,
         openness,
+        kept_back: openness != Openness::Exact,
         cautions,
     };
     html(&packet, &Words::english())
@@ -153,6 +154,9 @@ fn a_card_keeps_back_where_a_line_lies_as_its_site_is_set() {
         let page = page_told(&[], Paper::A4, openness);
         let cards: Vec<&str> = page.split("<article class=\"card\">").skip(1).collect();
         assert!(!cards.is_empty());
+        // the sheets by which the crew gets there hold the places, and say so
+        assert!(page.contains("42.3"));
+        assert_eq!(page.contains("it is not for handing on"), !told);
         for card in cards {
             let card = card.split("</article>").next().unwrap();
             assert_eq!(card.contains("42.3"), told, "{card}");

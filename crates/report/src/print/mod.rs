@@ -8,18 +8,21 @@ mod world;
 
 pub use template::{Template, TemplateError};
 
-use crate::document::Report;
+use crate::document::{Block, Report, Shot};
 use crate::page::Medium;
 use crate::{Telling, report};
+use std::collections::BTreeMap;
+use std::sync::Arc;
 use tautline_survey::date::Date;
 use typst::diag::SourceDiagnostic;
 use typst::ecow::EcoVec;
-use typst::foundations::{Datetime, Smart};
+use typst::foundations::{Bytes, Datetime, Smart};
 use typst::text::FontBook;
 use typst::utils::LazyHash;
+use typst::visualize::{ExchangeFormat, RasterImage};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
-use world::Desk;
+use world::{Desk, Given};
 
 /// How long results of typesetting are kept for the next report, in reports.
 const KEPT_FOR: usize = 2;
@@ -93,15 +96,22 @@ impl Press {
     /// # Errors
     /// what is wrong with the template, and where
     pub fn print(&self, telling: &Telling, setting: &Setting) -> Result<Printed, TemplateError> {
-        let report = report(telling, Medium::Print);
+        let mut report = report(telling, Medium::Print);
+        let photos = photos(&mut report, &telling.words.word("report-photo-damaged"));
         let visits = telling.assessments.iter().flat_map(|one| &one.lines);
         let day = setting.day.or_else(|| visits.filter_map(|line| line.date).max());
-        self.set(&report, *setting, day)
+        self.set(&report, photos, *setting, day)
     }
 
-    fn set(&self, report: &Report, setting: Setting, day: Option<Date>) -> Result<Printed, TemplateError> {
+    fn set(
+        &self,
+        report: &Report,
+        photos: BTreeMap<String, Bytes>,
+        setting: Setting,
+        day: Option<Date>,
+    ) -> Result<Printed, TemplateError> {
         let data = serde_json::to_vec(report).map_err(|error| TemplateError::of_data(&error))?;
-        let desk = Desk::new(&self.template, &self.book, data, report, setting.paper, day);
+        let desk = Desk::new(&self.template, &self.book, Given { data, photos }, report, setting.paper, day);
         let fault = |found: EcoVec<SourceDiagnostic>| desk.fault(&found);
         let document: PagedDocument = typst::compile(&desk).output.map_err(fault)?;
         let standards = if setting.archival { vec![PdfStandard::A_2a] } else { Vec::new() };
@@ -116,6 +126,36 @@ impl Press {
         let bytes = typst_pdf::pdf(&document, &options).map_err(fault)?;
         typst::comemo::evict(KEPT_FOR);
         Ok(Printed { bytes, pages: document.pages().len() })
+    }
+}
+
+/// The photos of a report by the names that a template knows them by. One that is damaged is said, not shown: it would
+/// keep the whole report from being typeset.
+fn photos(report: &mut Report, damaged: &str) -> BTreeMap<String, Bytes> {
+    let mut photos = BTreeMap::new();
+    let parts = report.sites.iter_mut().flat_map(|site| &mut site.parts);
+    for block in parts.flat_map(|part| &mut part.blocks) {
+        let Block::Photos { shots } = block else { continue };
+        for shot in shots {
+            let Some(file) = shot.file.clone() else { continue };
+            let bytes = Bytes::new(Arc::clone(&shot.bytes));
+            if format(shot).is_some_and(|format| RasterImage::plain(bytes.clone(), format).is_ok()) {
+                photos.insert(file, bytes);
+            } else {
+                shot.file = None;
+                shot.caption = format!("{} · {damaged}", shot.caption);
+            }
+        }
+    }
+    photos
+}
+
+fn format(shot: &Shot) -> Option<ExchangeFormat> {
+    match shot.media {
+        "image/jpeg" => Some(ExchangeFormat::Jpg),
+        "image/png" => Some(ExchangeFormat::Png),
+        "image/webp" => Some(ExchangeFormat::Webp),
+        _ => None,
     }
 }
 

@@ -1,8 +1,9 @@
-//! What the typesetter may see: the template's files, the report as data, the fonts, one day. No disk, no network, no
+//! What the typesetter may see: the template's files, the report as data, its photos, the fonts, one day. No disk, no network, no
 //! clock.
 
 use super::{Paper, Template, TemplateError};
 use crate::document::Report;
+use std::collections::BTreeMap;
 use tautline_survey::date::Date;
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Dict, Duration, OneOrMultiple, Str, Value};
@@ -16,12 +17,19 @@ use typst::{Library, LibraryExt, World, WorldExt};
 const MAIN: &str = "report.typ";
 const DATA: &str = "report.json";
 
+/// What is set: the report as data, and its photos by their names.
+pub(crate) struct Given {
+    pub(crate) data: Vec<u8>,
+    pub(crate) photos: BTreeMap<String, Bytes>,
+}
+
 /// The typesetter's desk for one report.
 pub(crate) struct Desk<'a> {
     template: &'a Template,
     library: LazyHash<Library>,
     book: &'a LazyHash<FontBook>,
     data: Bytes,
+    photos: BTreeMap<String, Bytes>,
     main: FileId,
     today: Option<Datetime>,
 }
@@ -30,7 +38,7 @@ impl<'a> Desk<'a> {
     pub(crate) fn new(
         template: &'a Template,
         book: &'a LazyHash<FontBook>,
-        data: Vec<u8>,
+        given: Given,
         report: &Report,
         paper: Paper,
         day: Option<Date>,
@@ -47,7 +55,8 @@ impl<'a> Desk<'a> {
             template,
             library: LazyHash::new(library),
             book,
-            data: Bytes::new(data),
+            data: Bytes::new(given.data),
+            photos: given.photos,
             main: id(MAIN),
             today: day.and_then(|day| Datetime::from_ymd(i32::from(day.year()), day.month(), day.day())),
         }
@@ -101,6 +110,7 @@ impl World for Desk<'_> {
         match id.get().root() {
             VirtualRoot::Package(_) => Err(FileError::Other(Some("nothing is fetched".into()))),
             VirtualRoot::Project if name == DATA => Ok(self.data.clone()),
+            VirtualRoot::Project if self.photos.contains_key(name) => Ok(self.photos[name].clone()),
             VirtualRoot::Project => self.template.file(name).ok_or(FileError::NotFound(name.into())),
         }
     }

@@ -3,6 +3,8 @@
 
 mod codes;
 mod figures;
+mod photos;
+mod places;
 mod plain;
 mod practice;
 mod reader;

@@ -2,13 +2,16 @@
 
 use tautline_engine::confidence::Method;
 use tautline_engine::length::{Bare, DecimalMark, Unit};
+use tautline_report::{Bytes, Photograph};
 use tautline_survey::assess::{Question, SiteGoal, assess};
 use tautline_survey::date::Date;
-use tautline_survey::finding::{Finding, Place};
+use tautline_survey::finding::{Excerpt, Finding, Place};
 use tautline_survey::goal;
 use tautline_survey::input::{Input, SourceFile};
 use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
+use tautline_survey::photo::{Media, Photo, Shows, Spot};
+use tautline_survey::place::{LinePlace, Openness, Position, Site};
 use tautline_survey::plan::PlannedLine;
 use tautline_survey::plants::{GrowthForm, Plant};
 use tautline_survey::protocol::Protocol;
@@ -187,5 +190,70 @@ pub(crate) fn hostile() -> Input {
     let message = Message::new("cell-empty").with("column", HOSTILE);
     let place = Place { file: text(), row: 3, column: Some(text()), character: None };
     input.findings.push(Finding::must_settle(message).at(place));
+    input
+}
+
+/// A PNG of 3 by 2 pixels, all of one green (PNG, third edition: signature, IHDR, IDAT, IEND), written by Python's zlib.
+pub(crate) const PNG: &[u8] = b"\x89PNG\x0D\x0A\x1A\x0A\x00\x00\x00\x0DIHDR\x00\x00\x00\x03\x00\x00\x00\x02\x08\x02\x00\x00\x00\x12\x16\xF1M\x00\x00\x00\x10IDATx\xDAc\x88\xAA\xB0\x81\x20\x068\x0B\x00\x40\x10\x06U\xB0\xB1\x1A\x84\x00\x00\x00\x00IEND\xAEB\x60\x82";
+
+/// A photo of an invented view, taken where nobody is told.
+pub(crate) fn photo(site: &str, line: &str, shows: Shows, day: (i32, u8, u8), bytes: Bytes) -> Photograph {
+    let date = Date::new(u16::try_from(day.0).unwrap(), day.1, day.2);
+    let photo = Photo {
+        site: site.into(),
+        line: line.into(),
+        shows,
+        date,
+        time: String::new(),
+        place: Some(Spot { latitude: NORTH, longitude: EAST }),
+        bearing: Some(2_120_000),
+        caption: format!("by the {HOSTILE} gate, {UTM}"),
+        people: vec!["Somebody Seen".into()],
+        width: 3,
+        height: 2,
+        media: Media::Png,
+        bytes: PNG.len() as u64,
+        sha256: format!("{:064x}", day.0 * 10_000 + i32::from(day.1) * 100 + i32::from(day.2)),
+    };
+    Photograph { photo, bytes }
+}
+
+/// Where the invented lines begin, in whole 1e-9 degree, and the same as a person would write it down.
+pub(crate) const NORTH: i64 = 38_512_345_678;
+pub(crate) const EAST: i64 = -113_287_654_321;
+pub(crate) const UTM: &str = "12 S 301234 4265432";
+
+/// The mixed site in two years, its lines in their places, told as the setting says; where they are stands in a condition, in a
+/// remark and in a row that was typed wrong, too.
+pub(crate) fn placed(places: Option<Openness>) -> Input {
+    let mixed = mixed();
+    let mut input = Input { visits: Vec::new(), ..mixed.clone() };
+    for year in [2024, 2026] {
+        input
+            .visits
+            .extend(mixed.visits.iter().map(|visit| Visit { date: Date::new(year, 6, 9), ..visit.clone() }));
+    }
+    for visit in &mut input.visits {
+        visit.conditions = vec![("start UTM".into(), UTM.into()), ("wind".into(), "light".into())];
+        visit.intercepts[0].note = format!("from {UTM}");
+    }
+    let name = "Invented wash";
+    input.sites = vec![Site { site: name.into(), places, ..Site::default() }];
+    let place = |(number, line): (i64, &str)| LinePlace {
+        site: name.into(),
+        line: line.into(),
+        start: Position { latitude: NORTH + number * 1_000_000, longitude: EAST },
+        end: Some(Position { latitude: NORTH + number * 1_000_000 + 90_000, longitude: EAST }),
+    };
+    input.places = [(0, "1"), (1, "2")].map(place).to_vec();
+    let column = Some("start latitude".to_owned());
+    let at = Place { file: "lines.csv".into(), row: 2, column, character: None };
+    let wrong = Message::new("position-not-understood")
+        .with("found", "38.512345678 N")
+        .with("column", "start latitude");
+    input.findings.push(Finding::have_a_look(wrong).at(at.clone()));
+    let typed = Excerpt { text: format!("1 {UTM} 10 m"), before: 2 };
+    let row = Finding::must_settle(Message::new("cell-empty").with("column", "line length"));
+    input.findings.push(Finding { excerpt: Some(Box::new(typed)), ..row.at(Place { column: None, ..at }) });
     input
 }

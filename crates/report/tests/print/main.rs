@@ -11,17 +11,19 @@ mod reader;
 mod sites;
 
 use reader::{all, tree, words};
-use sites::{asked, four_lines, hostile, mixed, several_sites};
+use sites::{PNG, UTM, asked, four_lines, hostile, mixed, photo, placed, several_sites};
 use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use tautline_report::print::{Paper, Press, Printed, Setting, Template, TemplateError};
-use tautline_report::{Reader, Telling, page_of};
+use tautline_report::{Bytes, Reader, Telling, page_of};
 use tautline_survey::assess::assess;
 use tautline_survey::date::Date;
 use tautline_survey::imprint::{found_in, of_readings};
 use tautline_survey::input::Input;
 use tautline_survey::message::Value;
+use tautline_survey::photo::Shows;
+use tautline_survey::place::Openness;
 use tautline_words::Words;
 
 fn told<T>(input: &Input, reader: Reader, tell: impl FnOnce(&Telling) -> T) -> T {
@@ -200,4 +202,42 @@ fn no_clock_is_asked() {
     let undated = printed(&four_lines("One"), Reader::Landowner, Setting::default()).bytes;
     let info = poppler("pdfinfo", &[], &undated);
     assert!(info.contains("Creator") && !info.contains("CreationDate"), "{info}");
+}
+
+/// The placed site with three photos of one view: two that are pictures, and one that only begins like one.
+fn with_photos(places: Option<Openness>, reader: Reader) -> Printed {
+    let damaged = Bytes::Here(PNG[..40].into());
+    let shot = |day, bytes| photo("Invented wash", "1", Shows::Start, day, bytes);
+    let here = || Bytes::Here(PNG.into());
+    let photos = [shot((2022, 6, 9), here()), shot((2024, 6, 9), damaged), shot((2026, 6, 9), here())];
+    told(&placed(places), reader, |telling| {
+        Press::new(Template::shipped()).print(&Telling { photos: &photos, ..*telling }, &Setting::default())
+    })
+    .unwrap()
+}
+
+#[test]
+fn photos_stand_on_the_sheets_and_a_damaged_one_is_said() {
+    let [one, other] = [(); 2].map(|()| with_photos(None, Reader::Specialist));
+    assert!(one == other, "two runs differ");
+    // the same picture twice is one object, shown in two places
+    let pictures = poppler("pdfimages", &["-list"], &one.bytes);
+    assert_eq!(pictures.lines().filter(|line| line.contains(" image ")).count(), 2, "{pictures}");
+    let text = poppler("pdftotext", &["-raw"], &one.bytes);
+    for said in ["2022-06-09", "the picture is damaged", UTM] {
+        assert!(letters(&text).contains(&letters(said)), "{said}: {text}");
+    }
+}
+
+#[test]
+fn what_is_kept_back_stands_on_no_sheet() {
+    for places in [Some(Openness::Withheld), Some(Openness::Blurred(5))] {
+        for (name, reader) in Reader::ALL {
+            let text = poppler("pdftotext", &["-raw"], &with_photos(places, reader).bytes);
+            for digits in ["12345678", "8765432", "512346", "301234", "4265432"] {
+                assert!(!text.contains(digits), "{digits} stands in the {name}'s");
+            }
+            assert!(text.contains("2026-06-09"));
+        }
+    }
 }

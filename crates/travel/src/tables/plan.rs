@@ -195,7 +195,7 @@ impl Whole<'_> {
     /// What may be told of where a line lies; nothing where nobody noted it.
     pub fn told(&self, site: &str, line: &str) -> Option<Told> {
         let openness = if self.full { Openness::Exact } else { self.input.openness(site) };
-        self.input.place(site, line).map(|place| place.told(openness))
+        self.input.place(site, line).map(|place| self.input.told_of(place, openness))
     }
 }
 

@@ -1,0 +1,24 @@
+### Words of tautline: photos and places in reports.
+
+report-photos = Photos, year by year
+report-photos-line = Line { $line }, { $shows }
+report-photos-site = The site, { $shows }
+report-photos-met = Met on the visits of this year
+report-photos-places = Where these photos were taken is kept back, as the site's setting says. What can be seen on one may still give the place away: look at each before it is handed on.
+report-photo-said = { $view }, photographed on { $day }
+report-photo-place = taken at { $latitude } { $longitude } (latitude, longitude, WGS 84)
+report-photo-bearing = looking { $degrees }° from true north
+report-photo-lacking = the picture itself isn't in this copy of the notebook
+report-photo-too-large = the picture is too large to stand here with the others; one that is 1600 pixels wide or less would do
+report-photo-damaged = the picture is damaged and can't be shown
+help-report-full = tell all places as they are, and say on the report that it isn't for handing on
+report-finding-kept-back = A cell that should say where a line of this site lies isn't understood. What stands in it is kept back, as the site's setting says.
+
+## Where the lines lie
+report-map = Where the lines lie
+report-map-said = The lines of { $site } to scale, north up: { $lines }. A line whose end wasn't written down is the square of its zero alone.
+report-map-table = Where each line begins and ends (degrees, WGS 84)
+report-column-end = end (latitude, longitude)
+report-map-withheld = Where the lines lie was written down and is kept back, as the site's setting says. Ask whoever looks after the site.
+report-map-blurred = Where the lines lie is told no closer than a square { $width } km wide, as the site's setting says. The middle of the square (latitude, longitude, WGS 84): { $middle }. A line may begin up to { $metres } m from there.
+holds-exact-places = This holds exact places that the site's setting keeps back from others: it is not for handing on.

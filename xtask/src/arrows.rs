@@ -21,6 +21,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
     ("tautline-figures", &["tautline-engine", "tautline-survey", "tautline-words"]),
     ("tautline-report", &["tautline-engine", "tautline-survey", "tautline-words", "tautline-figures"]),
     ("tautline-travel", &["tautline-engine", "tautline-survey", "tautline-words", "tautline-exchange"]),
+    ("tautline-handbook", &["tautline-engine", "tautline-survey", "tautline-ground", "tautline-exchange"]),
     (
         "tautline-cli",
         &[
@@ -35,6 +36,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
             "tautline-store",
             "tautline-travel",
             "tautline-server",
+            "tautline-handbook",
         ],
     ),
     ("bench", &["tautline-engine", "tautline-survey", "tautline-exchange"]),

@@ -2,7 +2,7 @@
 
 use crate::exit::Exit;
 use crate::progress::Progress;
-use crate::{demo, export, follow, here::Here, inputs, notebook, plan, practice, report, show};
+use crate::{demo, explain, export, follow, here::Here, inputs, notebook, plan, practice, report, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::confidence::Method;
@@ -118,6 +118,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommands([demo, export::command(words)])
         .subcommand(plan::command(words, shared(sub("effort", "help-plan-effort"))))
         .subcommand(practice::command(words))
+        .subcommand(explain::command(words))
         .subcommand(sub("protocols", "help-protocols"))
         .subcommand(completions)
         .subcommand(sub("man", "help-man"));
@@ -167,6 +168,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
         Some(("export", asked)) => export::run(asked, words),
         Some(("plan", asked)) => plan::run(asked, words),
         Some(("practice", asked)) => practice::run(asked, words),
+        Some(("explain", asked)) => explain::run(asked, words),
         Some(("protocols", _)) => {
             show::protocols(words);
             Ok(Exit::Well)

@@ -3,6 +3,7 @@
 mod call;
 mod demo;
 mod exit;
+mod explain;
 mod export;
 mod follow;
 mod here;

@@ -11,8 +11,8 @@ fn sources() -> Vec<(PathBuf, String)> {
     let crates =
         Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("the room stands in crates/").to_owned();
     let mut folders: Vec<PathBuf> = [
-        "engine", "survey", "ground", "exchange", "figures", "report", "store", "travel", "server", "cli",
-        "app",
+        "engine", "survey", "ground", "exchange", "figures", "report", "store", "travel", "server",
+        "handbook", "cli", "app",
     ]
     .iter()
     .map(|room| crates.join(room).join("src"))

@@ -129,7 +129,7 @@ pub(crate) fn change(asked: &ArgMatches, words: &Words) -> Done {
         std::fs::write(file, picture).map_err(|error| unwritable(file, &error, words))?;
         show::aside(&words.say(&Message::new("picture-written").with("file", file)));
     }
-    write_page(asked, words, || tautline_report::change_page(&read.input, &changes, words))?;
+    write_page(asked, words, || tautline_report::changes(&read.input, &changes, words).page())?;
     let findings: Vec<Finding> =
         read.input.findings.iter().chain(changes.iter().flat_map(|one| &one.findings)).cloned().collect();
     Ok(status(&findings, changes.iter().all(|one| one.figures.is_empty())))
@@ -186,7 +186,7 @@ pub(crate) fn agree(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done 
     } else {
         show::agreements(&read.input, &found, tolerance, words);
     }
-    write_page(asked, words, || tautline_report::agree_page(&read.input, &found, tolerance, words))?;
+    write_page(asked, words, || tautline_report::agreement(&read.input, &found, tolerance, words).page())?;
     let logged = notebook::log(asked, words, here, &read.input, &found, tolerance)?;
     let own = found.iter().map(|one| &one.findings).chain([&logged]);
     Ok(status(&findings_of(&read.input.findings, own), found.is_empty()))
@@ -197,7 +197,7 @@ fn sources_command(shared: Command, words: &Words) -> Command {
     let price = |name: &'static str| {
         Arg::new(name).long(name).value_name("MINUTES").help(words.word(&format!("help-{name}")))
     };
-    without(shared, &NOT_OF_SOURCES).args(PRICES.map(price))
+    without(shared, &NOT_OF_SOURCES).args(PRICES.map(price)).arg(report_option("help-sources-report", words))
 }
 
 /// What things cost.
@@ -237,6 +237,9 @@ fn sources(asked: &ArgMatches, words: &Words) -> Done {
     } else {
         show::doubt(&read.input, doubt.as_ref().map_err(|why| *why), &found, words);
     }
+    write_page(asked, words, || {
+        tautline_report::sources(&read.input, doubt.as_ref().map_err(|why| *why), &found, words).page()
+    })?;
     Ok(status(&findings_of(&read.input.findings, [&found].into_iter()), doubt.is_err()))
 }
 
@@ -255,7 +258,7 @@ pub(crate) fn trend(asked: &ArgMatches, words: &Words) -> Done {
     } else {
         show::trends(&read.input, &found, region.as_ref(), words);
     }
-    write_page(asked, words, || tautline_report::trend_page(&read.input, &found, region.as_ref(), words))?;
+    write_page(asked, words, || tautline_report::trends(&read.input, &found, region.as_ref(), words).page())?;
     let nothing = found.iter().all(|one| one.figures.is_empty());
     Ok(status(&findings_of(&read.input.findings, found.iter().map(|one| &one.findings)), nothing))
 }

@@ -128,6 +128,13 @@ fn where_the_doubt_comes_from() {
         text(&tautline(&[&asked[..], &["--walk", "10", "--lay", "5", "--read", "0.5"]].concat(), &sheet));
     assert!(priced.contains("What takes most of it away for its hours: one more line."), "{priced}");
     assert!(priced.contains("A day of calibration, 24 lines read by every reader 0.78 1920"), "{priced}");
+    // the page says the same figures as the screen
+    let page = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("sources.html");
+    tautline(&[&asked[..], &["--report", page.to_str().unwrap()]].concat(), &sheet);
+    let page = std::fs::read_to_string(page).unwrap().replace('\u{a0}', " ");
+    for said in ["59 % of all variance", "<td class=\"number\">1.35</td>", "<td class=\"number\">0.83</td>"] {
+        assert!(page.contains(said), "“{said}” is not on the page:\n{page}");
+    }
     let data = tautline(&[&asked[..], &["--json"]].concat(), &sheet);
     let data = String::from_utf8(data.stdout).unwrap();
     assert!(

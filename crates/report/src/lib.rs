@@ -49,7 +49,9 @@ mod verdict;
 mod work;
 mod years;
 
-pub use follow::{agree_page, certificates, change_page, trend_page};
+pub use follow::{
+    Followed, agreement, certificates, certificates_body, certificates_style, changes, sources, trends,
+};
 pub use photos::{Bytes, Photograph, worth_showing};
 pub use practice::{practice_class, practice_line, practice_set, sheet_sentences, starts_words};
 pub use telling::{Reader, Telling};

@@ -4,7 +4,7 @@ mod place;
 
 pub use place::starts_words;
 
-use crate::html::style;
+use crate::html;
 use crate::markup::{around, escape, text};
 use place::Places;
 use tautline_engine::length::{Length, Unit, write};
@@ -187,11 +187,16 @@ pub fn sheet_sentences(one: &Marked, marking: &Marking) -> Vec<Message> {
     said
 }
 
+/// The rules of the paper.
+pub(crate) fn style() -> String {
+    html::style() + STYLE
+}
+
 pub(crate) fn page(title: &str, body: &str, words: &Words) -> String {
     let head = format!(
         "<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n{}{}",
         text("title", title),
-        around("style", &(style() + STYLE)),
+        around("style", &style()),
     );
     format!(
         "<!DOCTYPE html>\n<html lang=\"{}\">\n{}{}</html>\n",

@@ -6,13 +6,11 @@ use crate::exit::Exit;
 use crate::here::Here;
 use crate::show;
 use clap::ArgMatches;
-use std::collections::BTreeSet;
-use tautline_survey::agree::{Agreement, calibrations, reminders};
+use tautline_survey::agree::{Agreement, Entered, enter, reminders};
 use tautline_survey::date::Date;
 use tautline_survey::finding::Finding;
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
-use tautline_survey::notebook::gather::gather;
 use tautline_words::Words;
 
 /// Writes what readers came to into the notebook that `--log` names; nothing where none is named.
@@ -30,42 +28,14 @@ pub(crate) fn log(
         author.clone_into(&mut here.author);
     }
     let judge = text(asked, "judge").unwrap_or(&here.author).to_owned();
-    let calibrations = calibrations(input, found, tolerance, &judge);
-    let left_out = found.iter().filter(|one| {
-        let is_logged = |done: &tautline_survey::agree::Calibration| {
-            done.site == one.site
-                && done.reader == one.second
-                && done.against == one.first
-                && Some(done.date.year()) == one.year
-        };
-        !calibrations.iter().any(is_logged)
-    });
-    let mut findings: Vec<Finding> = left_out
-        .map(|one| {
-            Finding::have_a_look(
-                Message::new("log-left-out")
-                    .with("second", one.second.as_str())
-                    .with("first", one.first.as_str())
-                    .with("site", one.site.as_str()),
-            )
-        })
-        .collect();
-    let named: BTreeSet<&String> = calibrations.iter().flat_map(|one| &one.protocols).collect();
-    let protocols = input.protocols.iter().filter(|(print, _)| named.contains(print));
-    let logged = Input {
-        protocols: protocols.map(|(print, own)| (print.clone(), own.clone())).collect(),
-        calibrations: calibrations.clone(),
-        ..Input::default()
-    };
     let mut notebook = Notebook::open_or_begin(file, words)?;
-    let gathered = gather(&notebook.current()?, &logged, &[]);
-    findings.extend(gathered.findings);
-    let records = gathered.tally.get("calibration").map_or(0, |tally| tally.new + tally.changed);
-    if gathered.drafts.is_empty() {
+    let Entered { drafts, calibrations, findings } =
+        enter(&notebook.current()?, input, found, tolerance, &judge);
+    if drafts.is_empty() {
         show::aside(&words.say(&Message::new("logged-known").with("file", file)));
     } else {
-        notebook.write("log", gathered.drafts, "", here)?;
-        show::aside(&words.say(&Message::new("logged").with("records", records).with("file", file)));
+        notebook.write("log", drafts, "", here)?;
+        show::aside(&words.say(&Message::new("logged").with("records", calibrations).with("file", file)));
     }
     show::findings_aside(&findings, words);
     Ok(findings)

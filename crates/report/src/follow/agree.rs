@@ -1,6 +1,6 @@
-//! The page of readers side by side.
+//! Readers side by side.
 
-use super::{answer, findings, page_of, points, points_said, section, site};
+use super::{Followed, answer, findings, followed, points, points_said, section, site};
 use crate::document::{Block, Picture, Section, Site, heading, sentences as listed};
 use crate::markup::{Column, Table};
 use crate::page::{Page, site_id};
@@ -16,17 +16,17 @@ use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_words::Words;
 
-/// The page of readers of the same lines.
+/// Readers of the same lines.
 ///
 /// # Example
 /// ```
 /// use tautline_survey::input::Input;
 /// let words = tautline_words::Words::english();
-/// let page = tautline_report::agree_page(&Input::default(), &[], None, &words);
-/// assert!(page.contains("No line was read by two readers in one year."));
+/// let told = tautline_report::agreement(&Input::default(), &[], None, &words);
+/// assert!(told.page().contains("No line was read by two readers in one year."));
 /// ```
-pub fn agree_page(input: &Input, agreements: &[Agreement], tolerance: Option<f64>, words: &Words) -> String {
-    page_of(input, words, ["follow-agree-title", "follow-agree-about", "agree-nobody"], |page| {
+pub fn agreement(input: &Input, agreements: &[Agreement], tolerance: Option<f64>, words: &Words) -> Followed {
+    followed(input, words, ["follow-agree-title", "follow-agree-about", "agree-nobody"], |page| {
         let pairs = agreements.iter().enumerate();
         (
             pairs.map(|(number, one)| told(number, one, tolerance, page)).collect(),

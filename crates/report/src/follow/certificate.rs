@@ -1,7 +1,7 @@
 //! What a calibration came to, as a page to print: plain, and the office's own.
 
 use crate::markup::{around, text};
-use crate::practice::{page, table};
+use crate::practice::{page, style, table};
 use tautline_survey::agree::{Calibration, Outcome};
 use tautline_survey::input::Input;
 use tautline_survey::message::{Message, Value};
@@ -16,14 +16,26 @@ use tautline_words::Words;
 /// assert!(page.contains("The log of this notebook is empty"));
 /// ```
 pub fn certificates(input: &Input, words: &Words) -> String {
-    let title = words.word("certificate-title");
+    page(&words.word("certificate-title"), &sheets(input, words), words)
+}
+
+/// The same without the page's head: for a screen that shows it among other things, under [`certificates_style`].
+pub fn certificates_body(input: &Input, words: &Words) -> String {
+    around("main id=\"main\"", &sheets(input, words))
+}
+
+/// The rules of the sheets.
+pub fn certificates_style() -> String {
+    style()
+}
+
+fn sheets(input: &Input, words: &Words) -> String {
     let sheets: String = input
         .calibrations
         .iter()
         .map(|one| around("section class=\"certificate\"", &certificate(one, input, words)))
         .collect();
-    let body = if sheets.is_empty() { text("p", &words.word("log-empty")) } else { sheets };
-    page(&title, &body, words)
+    if sheets.is_empty() { text("p", &words.word("log-empty")) } else { sheets }
 }
 
 fn certificate(one: &Calibration, input: &Input, words: &Words) -> String {

@@ -1,6 +1,9 @@
 //! The page of changes between two visits.
 
-use super::{answer, capital, chance, ends, findings, noted, page_of, points, points_said, section, site};
+use super::{
+    Followed, answer, capital, chance, checks, ends, findings, followed, noted, points, points_said, section,
+    site,
+};
 use crate::document::{Block, Picture, Site};
 use crate::markup::{Column, Table};
 use crate::page::{Page, site_id};
@@ -17,17 +20,18 @@ use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_words::Words;
 
-/// The page of the changes of sites between two years.
+/// The changes of sites between two years.
 ///
 /// # Example
 /// ```
 /// use tautline_survey::input::Input;
 /// let words = tautline_words::Words::english();
-/// let page = tautline_report::change_page(&Input::default(), &[], &words);
-/// assert!(page.starts_with("<!DOCTYPE html>"));
+/// let told = tautline_report::changes(&Input::default(), &[], &words);
+/// assert!(told.page().starts_with("<!DOCTYPE html>"));
+/// assert!(told.body().starts_with("<main"));
 /// ```
-pub fn change_page(input: &Input, changes: &[SiteChange], words: &Words) -> String {
-    page_of(input, words, ["follow-change-title", "follow-change-about", "follow-change-nothing"], |page| {
+pub fn changes(input: &Input, changes: &[SiteChange], words: &Words) -> Followed {
+    followed(input, words, ["follow-change-title", "follow-change-about", "follow-change-nothing"], |page| {
         let sites = changes.iter().filter(|change| !change.figures.is_empty()).enumerate();
         (sites.map(|(number, change)| told(number, change, page)).collect(), Vec::new())
     })
@@ -42,6 +46,7 @@ fn told(number: usize, one: &SiteChange, page: &Page) -> Site {
         section("figures", "follow-figures", figures(one, page), page),
         section("strata", "title-strata-change", strata(figure, page), page),
         section("tape", "title-on-the-tape", on_the_tape(one, page), page),
+        section("checks", "follow-checks", checks::blocks(one, page), page),
         noted(&one.noted, [one.from, one.to].into_iter().map(|year| year.to_string()), page),
         findings(&one.findings, page),
     ];
@@ -171,7 +176,34 @@ fn on_the_tape(one: &SiteChange, page: &Page) -> Vec<Block> {
             table.row(tape_row(&line.line, tape, page));
         }
     }
+    if let Some(together) = together(one) {
+        let of = |length: Length| page.words.percent(length.share_of(together.read), 1);
+        let net = points((together.gained - together.lost).share_of(together.read), 1, page);
+        let own = [of(together.kept), of(together.lost), of(together.gained), net];
+        let none = [String::new(), String::new(), String::new()];
+        table.row([page.word("all-lines-together")].into_iter().chain(own).chain(none).collect());
+    }
     table.finished().map(Block::Table).into_iter().collect()
+}
+
+/// All staked lines laid end to end.
+struct Together {
+    read: Length,
+    kept: Length,
+    lost: Length,
+    gained: Length,
+}
+
+/// Nothing for fewer than two lines: one alone says it itself.
+fn together(one: &SiteChange) -> Option<Together> {
+    let tapes: Vec<&TapeChange> = one.lines.iter().filter_map(|line| line.tape.as_ref()).collect();
+    let all = |of: fn(&TapeChange) -> Length| tapes.iter().map(|tape| of(tape)).sum();
+    (tapes.len() > 1).then(|| Together {
+        read: all(|tape| tape.read),
+        kept: all(|tape| total(&tape.turnover.kept)),
+        lost: all(|tape| total(&tape.turnover.lost)),
+        gained: all(|tape| total(&tape.turnover.gained)),
+    })
 }
 
 fn tape_row(name: &str, tape: &TapeChange, page: &Page) -> Vec<String> {

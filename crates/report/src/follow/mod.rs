@@ -5,12 +5,15 @@
 mod agree;
 mod certificate;
 mod change;
+mod checks;
+mod sources;
 mod trend;
 
-pub use agree::agree_page;
-pub use certificate::certificates;
-pub use change::change_page;
-pub use trend::trend_page;
+pub use agree::agreement;
+pub use certificate::{certificates, certificates_body, certificates_style};
+pub use change::changes;
+pub use sources::sources;
+pub use trend::trends;
 
 use crate::document::{
     self, Answer, Block, Item, ListOf, Picture, Report, Section, Sheet, Site, list, paragraph,
@@ -25,13 +28,33 @@ use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_words::Words;
 
-/// Draws a page whose parts are worked out by `told`.
-fn page_of(
+/// What is followed over the years, or of readers side by side: a page of its own, or a part of a screen.
+#[derive(Clone, Debug)]
+pub struct Followed {
+    report: Report,
+    skip: String,
+}
+
+impl Followed {
+    /// The page: one file for screen and paper.
+    pub fn page(&self) -> String {
+        html::page(&self.report, &self.skip)
+    }
+
+    /// What stands on the page, without its head: for a screen that shows it among other things, under
+    /// [`style`](crate::style).
+    pub fn body(&self) -> String {
+        html::body(&self.report)
+    }
+}
+
+/// Tells what is worked out by `told`.
+fn followed(
     input: &Input,
     words: &Words,
     codes: [&'static str; 3],
     told: impl Fn(&Page) -> (Vec<Site>, Vec<Section>),
-) -> String {
+) -> Followed {
     let question = Question::default();
     let telling = Telling::new(input, &question, &[], words);
     let page = Page::new(&telling, Medium::Screen);
@@ -45,7 +68,7 @@ fn page_of(
         software: env!("CARGO_PKG_VERSION"),
         heading: title.clone(),
         about,
-        nothing: sites.is_empty().then_some(nothing),
+        nothing: (sites.is_empty() && closing.is_empty()).then_some(nothing),
         contents: None,
         closing,
         foot: foot::sections(&[], &page),
@@ -55,11 +78,12 @@ fn page_of(
         title,
         sites,
     };
-    html::page(&report, &words.word("report-skip"))
+    Followed { report, skip: words.word("report-skip") }
 }
 
 /// A part of a page: its answer first, then what it rests on.
 fn site(number: usize, title: String, answer: Answer, parts: Vec<Section>, page: &Page) -> Site {
+    let parts_label = page.say(&Message::new("follow-parts-of").with("title", title.as_str()));
     Site {
         id: crate::page::site_id(number),
         title,
@@ -70,7 +94,7 @@ fn site(number: usize, title: String, answer: Answer, parts: Vec<Section>, page:
         next: None,
         beside: None,
         parts,
-        parts_label: page.word("follow-parts"),
+        parts_label,
     }
 }
 

@@ -1,6 +1,6 @@
 //! The page of trends.
 
-use super::{answer, chance, ends, findings, noted, page_of, points, points_said, section, site};
+use super::{Followed, answer, chance, ends, findings, followed, noted, points, points_said, section, site};
 use crate::document::{Block, Picture, Section, Site, sentences as listed};
 use crate::markup::{Column, Table};
 use crate::page::{Page, site_id};
@@ -14,22 +14,17 @@ use tautline_survey::message::Message;
 use tautline_survey::trend::{RegionTrend, SiteTrend, TrendFigure, region_sentences, sentences};
 use tautline_words::Words;
 
-/// The page of the trends of sites, and of all sites together.
+/// The trends of sites, and of all sites together.
 ///
 /// # Example
 /// ```
 /// use tautline_survey::input::Input;
 /// let words = tautline_words::Words::english();
-/// let page = tautline_report::trend_page(&Input::default(), &[], None, &words);
-/// assert!(page.contains("No site was read in two years or more."));
+/// let told = tautline_report::trends(&Input::default(), &[], None, &words);
+/// assert!(told.page().contains("No site was read in two years or more."));
 /// ```
-pub fn trend_page(
-    input: &Input,
-    trends: &[SiteTrend],
-    region: Option<&RegionTrend>,
-    words: &Words,
-) -> String {
-    page_of(input, words, ["follow-trend-title", "follow-trend-about", "trend-one-year"], |page| {
+pub fn trends(input: &Input, trends: &[SiteTrend], region: Option<&RegionTrend>, words: &Words) -> Followed {
+    followed(input, words, ["follow-trend-title", "follow-trend-about", "trend-one-year"], |page| {
         let sites = trends.iter().filter(|trend| !trend.figures.is_empty()).enumerate();
         (
             sites.map(|(number, trend)| told(number, trend, page)).collect(),

@@ -1,5 +1,6 @@
 //! Do readers agree: the same lines read in the same year by several, set side by side.
 
+mod enter;
 mod log;
 mod log_output;
 mod output;
@@ -10,6 +11,7 @@ mod sources_output;
 mod sources_sentences;
 pub mod tailgate;
 
+pub use enter::{Entered, enter};
 pub use log::{Calibration, CalibrationLine, Outcome, Reminder, calibrations, reminders};
 pub use log_output::{AgreeLogOutput, log_output};
 pub use output::{AgreeOutput, output};
@@ -89,24 +91,31 @@ pub struct Reliability {
 
 /// Sets every reader beside the first of each site and year, or beside `against`.
 pub fn agreements(input: &Input, question: &Question, against: Option<&str>) -> Vec<Agreement> {
-    let mut found = Vec::new();
-    for round in round::rounds(input, question.year) {
+    each(input, question, against).flatten().collect()
+}
+
+/// The same, one site and year after the other, for whoever can't wait until all are worked out.
+pub fn each(
+    input: &Input,
+    question: &Question,
+    against: Option<&str>,
+) -> impl Iterator<Item = Vec<Agreement>> {
+    round::rounds(input, question.year).into_iter().map(move |round| {
         let visits = round.readings();
         let again: Vec<usize> =
             visits.iter().copied().filter(|&visit| is_read_again(input, &visits, visit)).collect();
         if again.is_empty() {
-            continue;
+            return Vec::new();
         }
         let ground = common_ground(input, &again, &question.choice);
         let mut findings = ground.findings;
         if ground.apart {
-            continue;
+            return Vec::new();
         }
         let lines = usable_lines(input, question, &again, &ground.choice, &mut findings);
         dedupe(&mut findings);
-        found.extend(of_round(&round, question, &lines, &findings, against));
-    }
-    found
+        of_round(&round, question, &lines, &findings, against)
+    })
 }
 
 /// Whether another reader read the same line in the same year.

@@ -46,6 +46,18 @@ pub(crate) fn rounds(input: &Input, only: Option<u16>) -> Vec<Round> {
         .collect()
 }
 
+/// The same, site by site.
+pub(crate) fn by_site(rounds: Vec<Round>) -> Vec<Vec<Round>> {
+    let mut sites: Vec<Vec<Round>> = Vec::new();
+    for round in rounds {
+        match sites.last_mut().filter(|own| own[0].site == round.site) {
+            Some(own) => own.push(round),
+            None => sites.push(vec![round]),
+        }
+    }
+    sites
+}
+
 pub(super) fn plot_of(input: &Input, visit: usize) -> Option<String> {
     let visit = &input.visits[visit];
     input.planned(&visit.site, &visit.line).and_then(|line| line.plot.clone())

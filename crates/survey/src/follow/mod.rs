@@ -96,19 +96,38 @@ pub struct Beyond {
 
 /// The change of every site that was read in both years.
 pub fn change(input: &Input, asked: &ChangeQuestion) -> Vec<SiteChange> {
-    let rounds = round::rounds(input, None);
-    let of_year =
-        |site: &str, year| rounds.iter().find(|round| round.site == site && round.year == Some(year));
-    let mut changes: Vec<SiteChange> = rounds
-        .iter()
-        .filter(|round| round.year == Some(asked.from))
-        .filter_map(|earlier| Some((earlier, of_year(&earlier.site, asked.to)?)))
-        .map(|(earlier, later)| site_change(input, asked, earlier, later))
-        .collect();
+    let mut changes: Vec<SiteChange> = each(input, asked, |_| true).collect();
     if let Some(untreated) = &asked.untreated {
         beyond(&mut changes, untreated, asked.question.confidence());
     }
     changes
+}
+
+/// The change of one site, beside its untreated neighbour where one is asked for; nothing where it wasn't read in both
+/// years. Readings of other sites still say how unlike its readers are.
+pub fn change_of(input: &Input, asked: &ChangeQuestion, site: &str) -> Option<SiteChange> {
+    let untreated = asked.untreated.as_deref();
+    let mut changes: Vec<SiteChange> =
+        each(input, asked, |own| own == site || Some(own) == untreated).collect();
+    if let Some(untreated) = untreated {
+        beyond(&mut changes, untreated, asked.question.confidence());
+    }
+    changes.into_iter().find(|change| change.site == site)
+}
+
+/// The change of one wanted site after the other, for whoever can't wait until all are worked out. None is set beside an
+/// untreated neighbour.
+pub fn each(
+    input: &Input,
+    asked: &ChangeQuestion,
+    wanted: impl Fn(&str) -> bool,
+) -> impl Iterator<Item = SiteChange> {
+    let mut rounds = round::rounds(input, None);
+    rounds.retain(|round| wanted(&round.site));
+    round::by_site(rounds).into_iter().filter_map(move |own| {
+        let of_year = |year| own.iter().find(|round| round.year == Some(year));
+        Some(site_change(input, asked, of_year(asked.from)?, of_year(asked.to)?))
+    })
 }
 
 fn site_change(

@@ -70,14 +70,15 @@ pub struct TrendFigure {
 
 /// The trend of every site that was read in two years or more.
 pub fn trends(input: &Input, question: &Question) -> Vec<SiteTrend> {
-    let rounds = round::rounds(input, None);
-    rounds
-        .chunk_by(|a, b| a.site == b.site)
-        .filter_map(|of_site| {
-            let own: Vec<&round::Round> = of_site.iter().filter(|round| round.year.is_some()).collect();
-            (own.len() > 1).then(|| site_trend(input, question, &of_site[0].site, &own))
-        })
-        .collect()
+    each(input, question).collect()
+}
+
+/// The same, one site after the other, for whoever can't wait until all are worked out.
+pub fn each(input: &Input, question: &Question) -> impl Iterator<Item = SiteTrend> {
+    round::by_site(round::rounds(input, None)).into_iter().filter_map(move |of_site| {
+        let own: Vec<&round::Round> = of_site.iter().filter(|round| round.year.is_some()).collect();
+        (own.len() > 1).then(|| site_trend(input, question, &of_site[0].site, &own))
+    })
 }
 
 fn site_trend(input: &Input, question: &Question, site: &str, rounds: &[&round::Round]) -> SiteTrend {

@@ -178,7 +178,6 @@ trend-mark-line = a line, read again and again
 trend-mark-level = the level of a year
 trend-mark-model = the trend, and how far it may lie off
 trend-goal = goal: { $goal }
-follow-parts = Parts of this page
 follow-beside = To be weighed beside it
 follow-trend-title = Trends over the years
 follow-trend-about = Each site's canopy over its years, by a model of lines and years together and without one; when a goal would be reached if the trend went on; all sites together.

@@ -178,7 +178,6 @@ trend-mark-line = una línea, leída una y otra vez
 trend-mark-level = el nivel de un año
 trend-mark-model = la tendencia, y cuánto puede desviarse
 trend-goal = meta: { $goal }
-follow-parts = Partes de esta página
 follow-beside = Lo que hay que sopesar al lado
 follow-trend-title = Tendencias a lo largo de los años
 follow-trend-about = La copa de cada sitio a lo largo de sus años, con un modelo de líneas y años juntos y sin él; cuándo se alcanzaría una meta si la tendencia siguiera; todos los sitios juntos.

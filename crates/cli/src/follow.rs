@@ -92,7 +92,7 @@ pub(crate) fn refuse(asked: &ArgMatches, options: &[&str], words: &Words) -> Res
 
 pub(crate) fn change(asked: &ArgMatches, words: &Words) -> Done {
     refuse(asked, &OF_ONE_VISIT, words)?;
-    let (read, question) = readings(asked, words)?;
+    let (mut read, question) = readings(asked, words)?;
     let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
     let year = |name: &'static str| -> Result<u16, (String, Exit)> {
         let found = text(name).unwrap_or_default();
@@ -111,6 +111,8 @@ pub(crate) fn change(asked: &ArgMatches, words: &Words) -> Done {
     if question.from >= question.to {
         return Err((words.word("option-years"), Exit::NotUnderstood));
     }
+    let is_asked = |year: u16| year == question.from || year == question.to;
+    read.input.findings.retain(|finding| finding.year().is_none_or(is_asked));
     let changes = follow::change(&read.input, &question);
     if asked.get_flag("json") {
         show::json_change(&read.input, &changes, words);

@@ -54,7 +54,7 @@ fn the_same_lines_twice() {
 }
 
 /// The same numbers as unlike lines: SE² = (s₁² + s₂²)/3 with s₁ = 10 and s₂ = 10.41 points, so SE = 8.33 points, and
-/// nothing is shown. By hand.
+/// nothing is shown. As the same lines SE = 1.667 points, and 69.44/2.778 = 25.0 times as many new ones would be as sure. By hand.
 #[test]
 fn other_lines_show_less_and_say_what_could_hide() {
     let sheet = sheet(&[
@@ -70,6 +70,8 @@ fn other_lines_show_less_and_say_what_could_hide() {
         "The readings show no change of canopy cover between 2022 and 2026.",
         "That is not the same as no change",
         "SE 8.3 points",
+        "Lines of one name were taken as new ones: a standard error of 8.3 points. As the same lines they would have one of 1.7 \
+         points; to be as sure, new ones take 25.0 times as many.",
         "Read by reader A in 2022 and by reader B in 2026.",
         "Lines were read about 62 days apart in the season",
     ] {

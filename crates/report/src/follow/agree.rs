@@ -46,12 +46,11 @@ fn told(number: usize, one: &Agreement, tolerance: Option<f64>, page: &Page) -> 
         .and_then(|tolerance| listed(standing_sentences(one, tolerance).iter().map(|said| page.say(said))));
     let parts = [
         section("standing", "follow-agree-certificate", standing.into_iter().collect(), page),
-        section("lines", "follow-agree-lines", lines(one, page), page),
+        section("lines", "follow-agree-lines", lines(number, one, page), page),
         section("species", "follow-agree-species", species(one, page), page),
         findings(&one.findings, page),
     ];
-    let picture = picture(&site_id(number), one, page);
-    let said = answer(&sentences(one), picture, page);
+    let said = answer(&sentences(one), None, page);
     site(number, page.say(&title), said, parts.into_iter().flatten().collect(), page)
 }
 
@@ -90,7 +89,7 @@ fn line(one: &Agreement, pair: &LinePair) -> Option<Line> {
     })
 }
 
-fn lines(one: &Agreement, page: &Page) -> Vec<Block> {
+fn lines(number: usize, one: &Agreement, page: &Page) -> Vec<Block> {
     let mut table = Table::new(
         page.word("follow-agree-lines"),
         vec![
@@ -121,7 +120,8 @@ fn lines(one: &Agreement, page: &Page) -> Vec<Block> {
             count(|found| found.added.len()),
         ]);
     }
-    table.finished().map(Block::Table).into_iter().chain([points_said(page)]).collect()
+    let picture = picture(&site_id(number), one, page).map(Block::Picture);
+    picture.into_iter().chain(table.finished().map(Block::Table)).chain([points_said(page)]).collect()
 }
 
 fn species(one: &Agreement, page: &Page) -> Vec<Block> {

@@ -45,7 +45,7 @@ fn told(number: usize, one: &SiteChange, page: &Page) -> Site {
     let parts = [
         section("figures", "follow-figures", figures(one, page), page),
         section("strata", "title-strata-change", strata(figure, page), page),
-        section("tape", "title-on-the-tape", on_the_tape(one, page), page),
+        section("tape", "title-on-the-tape", on_the_tape(number, one, page), page),
         section("checks", "follow-checks", checks::blocks(one, page), page),
         noted(&one.noted, [one.from, one.to].into_iter().map(|year| year.to_string()), page),
         findings(&one.findings, page),
@@ -56,8 +56,7 @@ fn told(number: usize, one: &SiteChange, page: &Page) -> Site {
             .with("from", one.from.to_string())
             .with("to", one.to.to_string()),
     );
-    let picture = picture(&site_id(number), one, page);
-    site(number, title, answer(&said, picture, page), parts.into_iter().flatten().collect(), page)
+    site(number, title, answer(&said, None, page), parts.into_iter().flatten().collect(), page)
 }
 
 /// The lines of both years above each other; nothing without positions.
@@ -163,8 +162,8 @@ fn strata(figure: &ChangeFigure, page: &Page) -> Vec<Block> {
     table.finished().map(Block::Table).into_iter().collect()
 }
 
-/// Gained, lost and kept of each staked line.
-fn on_the_tape(one: &SiteChange, page: &Page) -> Vec<Block> {
+/// Gained, lost and kept of each staked line: drawn, and as figures.
+fn on_the_tape(number: usize, one: &SiteChange, page: &Page) -> Vec<Block> {
     let names = ["line", "kept", "lost", "gained", "change", "found-again", "tape-shift", "same-line"];
     let columns = names.iter().enumerate().map(|(at, name)| {
         let holds = if at == 0 { Column::Name } else { Column::Figure };
@@ -183,7 +182,8 @@ fn on_the_tape(one: &SiteChange, page: &Page) -> Vec<Block> {
         let none = [String::new(), String::new(), String::new()];
         table.row([page.word("all-lines-together")].into_iter().chain(own).chain(none).collect());
     }
-    table.finished().map(Block::Table).into_iter().collect()
+    let picture = picture(&site_id(number), one, page).map(Block::Picture);
+    picture.into_iter().chain(table.finished().map(Block::Table)).collect()
 }
 
 /// All staked lines laid end to end.

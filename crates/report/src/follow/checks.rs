@@ -1,6 +1,5 @@
 //! What holds a change up besides its interval: equivalence, and tests that ask for no bell curve.
 
-use super::capital;
 use crate::document::{Block, Item, ListOf, list};
 use crate::page::Page;
 use tautline_survey::follow::{SiteChange, chain};
@@ -9,7 +8,7 @@ use tautline_survey::follow::{SiteChange, chain};
 pub(super) fn blocks(one: &SiteChange, page: &Page) -> Vec<Block> {
     let Some(figure) = one.figures.first() else { return Vec::new() };
     let steps = chain(one, figure).into_iter().map(|step| {
-        let mut item = Item::said(capital(&page.say(&step.message)));
+        let mut item = Item::said(page.say(&step.message));
         item.depth = step.depth;
         item
     });

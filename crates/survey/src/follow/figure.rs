@@ -13,7 +13,7 @@ use tautline_engine::change::{
     smallest_seen, unpaired, worth_of_pairing,
 };
 use tautline_engine::confidence::{Interval, NoBound, Tail};
-use tautline_engine::estimate::{Estimate, Line, Stratum, of_lines, strata};
+use tautline_engine::estimate::{Estimate, Line, SamplingError, Stratum, of_lines, strata};
 use tautline_engine::length::Unit;
 use tautline_engine::seed::Seed;
 
@@ -71,6 +71,15 @@ pub struct Checks {
     pub median_interval: Option<(f64, f64, f64)>,
 }
 
+/// What it costs to take lines of one name as new ones.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LostPairing {
+    /// The standard error that the change would have if they were the same lines.
+    pub se: f64,
+    /// How many times as many new lines it takes to be as sure; none where one of the errors isn't known.
+    pub times: Option<f64>,
+}
+
 /// The change of one subject.
 #[derive(Clone, Debug)]
 pub struct ChangeFigure {
@@ -98,6 +107,8 @@ pub struct ChangeFigure {
     pub lines_to_see: Option<usize>,
     /// How many times as many lines it would take if they weren't the same.
     pub worth: Option<f64>,
+    /// What was lost, where lines of one name were taken as new ones.
+    pub lost: Option<LostPairing>,
     /// Checks by signs and ranks, where lines were read twice.
     pub checks: Option<Checks>,
 }
@@ -184,6 +195,7 @@ pub(super) fn figure(
             lines_to_see(&change, design, matters, confidence, asked.power).ok().flatten()
         }),
         worth: (design == Reread::SameLines).then(|| worth_of_pairing(&before, &after, &change)).flatten(),
+        lost: None,
         checks: None,
         subject,
         earlier: before,
@@ -191,8 +203,26 @@ pub(super) fn figure(
         change,
         parts,
     };
+    figure.lost = lost(input, asked, earlier, later, &figure.subject);
     figure.checks = checks(&dealt, confidence).filter(|_| figure.design() == Design::Paired);
     Ok(figure)
+}
+
+/// The same change as if lines of one name were the same lines; nothing where they are taken so anyhow, or share no names.
+fn lost(
+    input: &Input,
+    asked: &ChangeQuestion,
+    earlier: &[LineResult],
+    later: &[LineResult],
+    subject: &Subject,
+) -> Option<LostPairing> {
+    if !asked.temporary {
+        return None;
+    }
+    let same = ChangeQuestion { temporary: false, ..asked.clone() };
+    let figure = figure(input, &same, earlier, later, subject.clone()).ok()?;
+    let SamplingError::Known { se, .. } = figure.change.error else { return None };
+    (figure.design() != Design::Unpaired).then_some(LostPairing { se, times: figure.worth })
 }
 
 /// A line as the estimators take it, in millimetres.

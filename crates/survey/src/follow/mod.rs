@@ -8,7 +8,7 @@ mod sentences;
 mod tape;
 mod unlike;
 
-pub use figure::{ChangeFigure, ChangePart, Checks, Design};
+pub use figure::{ChangeFigure, ChangePart, Checks, Design, LostPairing};
 pub use noted::Noted;
 pub use output::{ChangeOutput, NotedOutput, output};
 pub use readers::{ReaderBias, Readers};

@@ -123,6 +123,8 @@ pub struct ChangeFigureOutput {
     pub lines_to_see: Option<usize>,
     /// Times as many lines it would take if they weren't the same.
     pub pairing_worth: Option<f64>,
+    /// The standard error if lines of one name, taken as new ones, were the same lines.
+    pub se_if_same_lines: Option<f64>,
     /// `design-paired`, `design-paired-and-unpaired` or `design-unpaired`.
     pub design: &'static str,
     /// Units read at both visits.
@@ -266,7 +268,8 @@ fn figure(figure: &ChangeFigure) -> ChangeFigureOutput {
         hidden: figure.hidden.ok(),
         smallest_seen: figure.seen,
         lines_to_see: figure.lines_to_see,
-        pairing_worth: figure.worth,
+        pairing_worth: figure.worth.or(figure.lost.and_then(|lost| lost.times)),
+        se_if_same_lines: figure.lost.map(|lost| lost.se),
         design: figure.design().code(),
         pairs: figure.pairs(),
         only_earlier,

@@ -1,6 +1,6 @@
 //! A change in sentences: for anybody first, then for a specialist, then the whole chain.
 
-use super::{Beyond, ChangeFigure, ChangePart, Design, Readers, SiteChange};
+use super::{Beyond, ChangeFigure, ChangePart, Design, LostPairing, Readers, SiteChange};
 use crate::explain::{Step, confidence_value, subject_words};
 use crate::message::{Message, Value};
 use crate::output::estimator;
@@ -91,6 +91,7 @@ pub fn sentences(change: &SiteChange, figure: &ChangeFigure) -> Vec<Message> {
         );
     }
     said.extend(worth(figure));
+    said.extend(lost(figure));
     said
 }
 
@@ -120,6 +121,16 @@ fn worth(figure: &ChangeFigure) -> Option<Message> {
     let times = figure.worth?;
     let code = if times > 1.0 { "pairing-is-worth" } else { "pairing-is-worth-nothing" };
     Some(Message::new(code).with("times", Value::Number(times, 1)))
+}
+
+/// What it cost to take lines of one name as new ones.
+fn lost(figure: &ChangeFigure) -> Option<Message> {
+    let LostPairing { se, times } = figure.lost?;
+    let SamplingError::Known { se: own, .. } = figure.change.error else { return None };
+    let costs = times.filter(|times| *times > 1.0);
+    let code = if costs.is_some() { "pairing-lost" } else { "pairing-lost-nothing" };
+    let message = Message::new(code).with("own", size(own)).with("same", size(se));
+    Some(message.with("times", Value::Number(costs.unwrap_or(1.0), 1)))
 }
 
 /// What unlike readers do to the change of canopy; nothing where they aren't unlike.

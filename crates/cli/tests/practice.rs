@@ -178,3 +178,48 @@ fn the_paper_holds_all_that_a_coach_prints() {
     assert_ne!(example, marks);
     assert!(example.contains(about_example) || !marks.contains(about_example));
 }
+
+/// Graded results of two days are one learner's progress: stops six half inches off add what the key says they add, and the day after
+/// there is nothing off. What is no result is named, and the others are kept.
+#[test]
+fn progress_is_read_from_graded_results() {
+    let desk = Desk::new();
+    let heading = "name,group,line,species,start (in),stop (in),date\n";
+    let dated = |date: &str, further: i64| {
+        let rows = sheet("1-3", "Ada", "Rim", further);
+        heading.to_owned() + &rows.replace('\n', &format!(",{date}\n"))
+    };
+    let results = desk.0.path().join("results");
+    std::fs::create_dir(&results).unwrap();
+    let key = data(&["practice", "line", "--level", "1", "--number", "3", "--key"]);
+    let rows = key["key"].as_array().unwrap().len();
+    for (name, date, further) in [("b.json", "2026-06-01", 6), ("a.json", "2026-06-08", 0)] {
+        let table = desk.file("sheets.csv", &dated(date, further));
+        let graded = tautline(&["practice", "grade", &table, "--json"], "").stdout;
+        std::fs::write(results.join(name), graded).unwrap();
+    }
+    std::fs::write(results.join("odd.json"), "{}").unwrap();
+    let folder = results.display().to_string();
+    let progress = data(&["practice", "progress", &folder]);
+    let lessons = progress["learners"][0]["lessons"].as_array().unwrap();
+    let of = |at: usize, field: &str| lessons[at][field].clone();
+    assert_eq!(
+        (of(0, "date"), of(1, "date"), of(0, "level")),
+        ("2026-06-01".into(), "2026-06-08".into(), 1.into())
+    );
+    // level 1 has whole shrubs apart, so each stop adds its three inches of the 600
+    let first = lessons[0]["error_points"].as_f64().unwrap();
+    #[expect(clippy::cast_precision_loss, reason = "a handful of rows")]
+    let by_hand = 100.0 * 3.0 * rows as f64 / 600.0;
+    assert!((first - by_hand).abs() < 1e-9, "{first} {by_hand}");
+    assert!(lessons[1]["error_points"].as_f64().unwrap().abs() < 1e-9);
+    assert_eq!((of(0, "right"), of(1, "right")), (0.into(), rows.into()));
+    let page = desk.file("progress.html", "");
+    let output = tautline(&["practice", "progress", &folder, "--page", &page], "");
+    let printed = text(&output);
+    for said in ["Ada", "2 lessons, from 2026-06-01 to 2026-06-08.", "0.0 in the last", "odd.json"] {
+        assert!(printed.contains(said), "“{said}” is not in\n{printed}");
+    }
+    assert_eq!(output.status.code(), Some(1), "what is no result must be settled");
+    assert!(std::fs::read_to_string(&page).unwrap().contains("Lessons of Ada"));
+}

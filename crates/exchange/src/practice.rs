@@ -1,7 +1,11 @@
-//! Sheets of learners and of experts: one intercept a row, in a table with headings.
+//! Sheets of learners and of experts: one intercept a row, in a table with headings; and graded results.
+
+mod results;
+
+pub use results::results;
 
 use crate::text::rows;
-use tautline_engine::length::{Bare, DecimalMark};
+use tautline_engine::length::{Bare, DecimalMark, write};
 use tautline_survey::date::Date;
 use tautline_survey::finding::{Finding, Place};
 use tautline_survey::measure::Measure;
@@ -147,6 +151,57 @@ fn column(heading: &str) -> Option<Column> {
     let (holds, _) = HEADINGS.iter().find(|(_, names)| names.contains(&name.as_str()))?;
     let unit = Bare::from_words(unit.trim_end_matches([')', ']']));
     Some(Column { holds: *holds, heading: heading.to_owned(), unit })
+}
+
+/// Sheets as a table that [`sheets`] reads again, every length as it was typed.
+///
+/// # Example
+/// ```
+/// use tautline_exchange::practice::{sheets, table};
+/// let text = "name,line,species,start (in),stop (in),percent\nAda,3-17,FOUR,12,17.5,9.2\n";
+/// let again = table(&sheets("class.csv", text).0);
+/// assert_eq!(again.lines().last(), Some("Ada,,3-17,,FOUR,12 in,17.5 in,,9.2"));
+/// ```
+pub fn table(sheets: &[LearnerSheet]) -> String {
+    let mut table = csv::Writer::from_writer(Vec::new());
+    let mut put = |cells: [&str; 9]| {
+        // a table in memory takes every row
+        let _ = table.write_record(cells);
+    };
+    put(["name", "group", "line", "date", "species", "start", "stop", "length", "percent"]);
+    for sheet in sheets {
+        let date = sheet.date.map_or_else(String::new, |date| date.to_string());
+        let percent = sheet.percent.as_deref().unwrap_or_default();
+        let head = [sheet.name.as_str(), &sheet.group, &sheet.line, &date];
+        let mut row = |species: &str, [start, stop, length]: [&str; 3]| {
+            let [name, group, line, date] = head;
+            put([name, group, line, date, species, start, stop, length, percent]);
+        };
+        for one in &sheet.rows {
+            let (start, stop) =
+                one.edges.as_ref().map(|(start, stop)| (typed(start), typed(stop))).unwrap_or_default();
+            let length = one.length.as_ref().map(typed).unwrap_or_default();
+            row(&one.species, [&start, &stop, &length]);
+        }
+        if sheet.rows.is_empty() {
+            row("", [""; 3]);
+        }
+    }
+    table.into_inner().ok().and_then(|bytes| String::from_utf8(bytes).ok()).unwrap_or_default()
+}
+
+/// A length as typed, with its unit where the heading had it.
+fn typed(measure: &Measure) -> String {
+    let typed = measure.typed();
+    match measure.unit() {
+        Some(Bare::Unit(unit)) if Measure::read(typed, None, DecimalMark::Point).is_err() => {
+            format!("{typed} {}", unit.symbol())
+        }
+        Some(_) if Measure::read(typed, None, DecimalMark::Point).is_err() => {
+            write(measure.length(), measure.notation())
+        }
+        _ => typed.to_owned(),
+    }
 }
 
 #[cfg(test)]

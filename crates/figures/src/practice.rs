@@ -3,10 +3,12 @@
 mod beside;
 mod clip;
 mod outline;
+mod piece;
 mod sight;
 mod tape;
 
 pub use beside::{BesideTape, draw_beside};
+pub use piece::{draw_meaning, draw_piece, piece_height};
 pub use sight::{Sight, draw_sight};
 
 use crate::frame::Frame;
@@ -106,7 +108,7 @@ pub fn draw_line(strips: &Strips<'_>, frame: &Frame) -> String {
         top =
             drawing.paragraph((left, top), Anchor::Start, Lettering::CAPTION, &strips.words.edge, room) + 6.0;
     }
-    let below = legend::draw(&mut drawing, top, &entries(strips));
+    let below = legend::draw(&mut drawing, top, &entries(strips.line, &strips.words));
     drawing.finish(below + MARGIN)
 }
 
@@ -206,10 +208,9 @@ fn lying(drawing: &mut Drawing<'_>, other: Other, place: &Place, window: &Window
 }
 
 /// What the marks that are on the line mean.
-fn entries<'w>(strips: &'w Strips<'_>) -> Vec<(Swatch, &'w str)> {
-    let line = strips.line;
+fn entries<'w>(line: &PracticeLine, words: &'w Words) -> Vec<(Swatch, &'w str)> {
     let mut entries: Vec<(Swatch, &str)> = (0..line.species)
-        .zip(&strips.words.species)
+        .zip(&words.species)
         .map(|(species, name)| {
             let look = Look::hatch(foliage(species)).outlined(colour(species), 1.4);
             (Swatch::Area(look), name.as_str())
@@ -217,9 +218,9 @@ fn entries<'w>(strips: &'w Strips<'_>) -> Vec<(Swatch, &'w str)> {
         .collect();
     if line.shrubs.iter().any(|shrub| !shrub.alive || !shrub.dead.is_empty()) {
         let look = Look::hatch(Hatch::Dead).outlined(Colour::Dead, 1.0);
-        entries.push((Swatch::Area(look), strips.words.dead.as_str()));
+        entries.push((Swatch::Area(look), words.dead.as_str()));
     }
-    for (other, words) in Other::ALL.into_iter().zip(&strips.words.others) {
+    for (other, name) in Other::ALL.into_iter().zip(&words.others) {
         if line.others.iter().any(|(what, _)| *what == other) {
             let marks: fn(&mut Drawing<'_>, (f64, f64)) = match other {
                 Other::Grass => |drawing, at| swatch(drawing, Other::Grass, at),
@@ -228,7 +229,7 @@ fn entries<'w>(strips: &'w Strips<'_>) -> Vec<(Swatch, &'w str)> {
                 Other::Litter => |drawing, at| swatch(drawing, Other::Litter, at),
                 Other::Rock => |drawing, at| swatch(drawing, Other::Rock, at),
             };
-            entries.push((Swatch::Marks(marks), words.as_str()));
+            entries.push((Swatch::Marks(marks), name.as_str()));
         }
     }
     entries

@@ -15,7 +15,7 @@
 //! | formulas and arithmetic | `work` |
 //! | the methods paragraph | `methods` |
 //! | every reading | `readings` |
-//! | the coach's paper, and a class's marks | `practice` |
+//! | the coach's paper, a class's marks, a learner's progress | `practice` |
 //! | cautions, files, fingerprint | `foot` |
 //! | what a crew carries | [`packet`] |
 //! | trends, changes, readers side by side | `follow` |
@@ -53,7 +53,10 @@ pub use follow::{
     Followed, agreement, certificates, certificates_body, certificates_style, changes, sources, trends,
 };
 pub use photos::{Bytes, Photograph, worth_showing};
-pub use practice::{practice_class, practice_line, practice_set, sheet_sentences, starts_words};
+pub use practice::{
+    PracticePage, practice_class, practice_line, practice_progress, practice_set, practice_sheets,
+    progress_sentences, sheet_sentences, starts_words,
+};
 pub use telling::{Reader, Telling};
 
 use core::cmp::Reverse;

@@ -1,8 +1,12 @@
 //! The coach's paper: practice lines to read, their keys apart, sheets, tally, protests, placards, and a class's marks.
 
+mod class;
 mod place;
+mod progress;
 
+pub use class::{practice_class, practice_sheets, sheet_sentences};
 pub use place::starts_words;
+pub use progress::{practice_progress, progress_sentences};
 
 use crate::html;
 use crate::markup::{around, escape, text};
@@ -14,21 +18,40 @@ use tautline_engine::work::{self, rounded_ratio};
 use tautline_figures::practice::{Sight, Strips, Words as Marks, draw_line, draw_sight};
 use tautline_figures::{Frame, Palette};
 use tautline_survey::message::{Message, Value};
-use tautline_survey::practice::{
-    Class, Exercise, Marked, Marking, SPECIES, TapeKind, cost_of_mistakes, told,
-};
+use tautline_survey::practice::{Exercise, Marking, SPECIES, TapeKind, cost_of_mistakes};
 use tautline_words::Words;
 
 const STYLE: &str = include_str!("practice.css");
 
+/// A page of practice: what it is called, and its body, which the app shows within its own frame.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PracticePage {
+    /// Its title.
+    pub title: String,
+    /// Its body, without what stands around it in a file.
+    pub body: String,
+}
+
+impl PracticePage {
+    /// The page as a file, with its rules in it.
+    pub fn page(&self, words: &Words) -> String {
+        page(&self.title, &self.body, words)
+    }
+
+    /// The rules of such a page.
+    pub fn style() -> String {
+        style()
+    }
+}
+
 /// One line to look at; with its key, and what mistakes would cost, where marks are handed in.
-pub fn practice_line(exercise: &Exercise, with_key: Option<&Marking>, words: &Words) -> String {
+pub fn practice_line(exercise: &Exercise, with_key: Option<&Marking>, words: &Words) -> PracticePage {
     let title = words.say(&Message::new("practice-title").with("line", exercise.name()));
     let mut body = text("h1", &title) + &about(exercise, words) + &drawing(exercise, words);
     if let Some(marking) = with_key {
         body += &key(exercise, marking, words);
     }
-    page(&title, &body, words)
+    PracticePage { title, body }
 }
 
 /// A set of lines for a class: each with its sheet, the tally, protests and placards, and the keys on sheets of their own.
@@ -40,9 +63,9 @@ pub fn practice_line(exercise: &Exercise, with_key: Option<&Marking>, words: &Wo
 /// let ten = Length::from_units(10, Unit::Metre);
 /// let line = Exercise::draw(Level::Two, 3, ten, TapeKind::Metric, Protocol::default());
 /// let page = tautline_report::practice_set(&[line], &Marking::example(), &tautline_words::Words::english());
-/// assert!(page.contains("Keys: keep apart"));
+/// assert!(page.body.contains("Keys: keep apart"));
 /// ```
-pub fn practice_set(exercises: &[Exercise], marking: &Marking, words: &Words) -> String {
+pub fn practice_set(exercises: &[Exercise], marking: &Marking, words: &Words) -> PracticePage {
     let title = words.word("practice-set-title");
     let mut body = text("h1", &title) + &text("p", &words.word("practice-set-about"));
     body += &text("p", &words.word("practice-set-cautions"));
@@ -69,122 +92,7 @@ pub fn practice_set(exercises: &[Exercise], marking: &Marking, words: &Words) ->
         .collect::<String>();
     keys += &places.map_or(String::new(), |places| places.key(words));
     body += &around("section class=\"own\"", &keys);
-    page(&title, &body, words)
-}
-
-/// A class's marks: places, groups, what cost marks, and every sheet intercept by intercept.
-pub fn practice_class(
-    class: &Class,
-    marked: &[Marked],
-    marking: &Marking,
-    best: usize,
-    words: &Words,
-) -> String {
-    let title = words.word("practice-class-title");
-    let mut body = text("h1", &title);
-    if marking.example {
-        body += &text("p class=\"about\"", &words.word("practice-example-marks"));
-    }
-    let number = |number: f64| words.number(number, 1);
-    let place = |place: usize, tied: bool| {
-        if tied { format!("{place} ({})", words.word("practice-tied")) } else { place.to_string() }
-    };
-    let learners = class.learners.iter().map(|one| {
-        let lines: Vec<String> =
-            one.lines.iter().map(|(line, marks)| format!("{line}: {}", number(*marks))).collect();
-        vec![
-            place(one.place, one.tied),
-            one.name.clone(),
-            one.group.clone(),
-            lines.join(", "),
-            number(one.marks),
-        ]
-    });
-    let columns = ["place", "name", "group", "lines", "marks"]
-        .map(|name| words.word(&format!("practice-column-{name}")));
-    body += &table(&title, &columns, learners.collect());
-    if !class.groups.is_empty() {
-        let columns = [
-            words.word("practice-column-place"),
-            words.word("practice-column-group"),
-            words.say(&Message::new("practice-column-best").with("best", best)),
-            words.word("practice-column-all"),
-        ];
-        let groups = class.groups.iter();
-        let groups = groups
-            .map(|one| vec![place(one.place, one.tied), one.name.clone(), number(one.best), number(one.all)]);
-        body += &table(&words.word("practice-groups-title"), &columns, groups.collect());
-    }
-    if !class.mistakes.is_empty() {
-        let columns =
-            ["mistake", "sheets", "lost"].map(|name| words.word(&format!("practice-column-{name}")));
-        let rows = class
-            .mistakes
-            .iter()
-            .map(|(code, sheets, lost)| vec![words.word(code), sheets.to_string(), number(*lost)]);
-        body += &text("p", &words.word("practice-mistakes-about"));
-        body += &table(&words.word("practice-mistakes-title"), &columns, rows.collect());
-    }
-    for one in marked {
-        body += &around("section", &sheet(one, marking, words));
-    }
-    page(&title, &body, words)
-}
-
-/// One sheet's marks in words.
-fn sheet(one: &Marked, marking: &Marking, words: &Words) -> String {
-    let title =
-        Message::new("practice-sheet-title").with("name", one.name.as_str()).with("line", one.line.as_str());
-    let mut inner = text("h3", &words.say(&title));
-    inner +=
-        &sheet_sentences(one, marking).iter().map(|said| text("p", &words.say(said))).collect::<String>();
-    let rows = one.graded.iter().flat_map(|graded| &graded.marks);
-    let rows: String =
-        rows.map(|mark| text("li", &words.say(&told(mark, &one.codes, one.notation)))).collect();
-    if rows.is_empty() { inner } else { inner + &around("ul", &rows) }
-}
-
-/// What is said of a sheet as a whole: cover, arithmetic, marks, and the habit that would explain it.
-pub fn sheet_sentences(one: &Marked, marking: &Marking) -> Vec<Message> {
-    let share = |share: f64| Value::Share(share, 1);
-    let number = |number: f64| Value::Number(number, 1);
-    let mut said = vec![
-        Message::new("practice-sheet-cover")
-            .with("rows", share(one.rows))
-            .with("key", share(one.key))
-            .with("off", number((one.rows - one.key).abs() * 100.0)),
-    ];
-    if let Some(stated) = &one.stated {
-        let code = if one.sums_up == Some(true) { "practice-sums-up" } else { "practice-sums-up-not" };
-        said.push(Message::new(code).with("stated", stated.as_str()).with("rows", share(one.rows)));
-    }
-    if !one.lengths.is_empty() {
-        let right = one.lengths.iter().filter(|mark| mark.right).count();
-        said.push(Message::new("practice-lengths-right").with("right", right).with("all", one.lengths.len()));
-    }
-    if let Some(named) = &one.named {
-        said.push(
-            Message::new("practice-named")
-                .with("explained", named.faults - named.left)
-                .with("faults", named.faults)
-                .with("mistake", Value::Word(named.mistake.code())),
-        );
-        if !named.alike.is_empty() {
-            let alike = named.alike.iter().map(|one| Value::Word(one.code())).collect();
-            said.push(Message::new("practice-alike").with("alike", Value::List(alike)));
-        }
-    }
-    let parts = one.parts;
-    said.push(
-        Message::new("practice-marks")
-            .with("all", number(parts.all()))
-            .with("most", number(marking.most()))
-            .with("edges", number(parts.edges))
-            .with("species", number(parts.species))
-            .with("cover", number(parts.cover))
-            .with("arithmetic", number(parts.arithmetic)),
-    );
-    said
+    PracticePage { title, body }
 }
 
 /// The rules of the paper.

@@ -25,7 +25,7 @@ macro_rules! catalogue {
 
 catalogue! {
     "app" "read" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice"
-    "tell" "travel" "handbook" "following"
+    "tell" "travel" "handbook" "following" "lesson"
 }
 
 type Bundle = FluentBundle<FluentResource>;

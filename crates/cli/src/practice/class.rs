@@ -1,18 +1,15 @@
 //! `tautline practice grade` and `class`: sheets beside the key of a practice line, or of a real line that experts read.
 
-use super::{Laid, Refusal, flag, marking, option, whole, with_marks, with_tape, write_page};
+use super::{Refusal, flag, laid, marking, option, whole, with_marks, with_tape, write_page};
 use crate::call::{Done, files, status, unwritable};
 use crate::exit::Exit;
 use crate::{inputs, show};
 use clap::{Arg, ArgMatches, Command};
-use std::collections::BTreeMap;
-use tautline_engine::practice::grade::Measure;
-use tautline_engine::practice::recognise::Recogniser;
 use tautline_exchange::practice::sheets;
 use tautline_survey::finding::Finding;
-use tautline_survey::message::{Message, Value};
+use tautline_survey::message::Message;
 use tautline_survey::practice::{
-    Exercise, ExpertKey, LearnerSheet, Marked, Marking, agreed, class_output, grade_output, mark, mark_real,
+    ExpertKey, LearnerSheet, Marked, Marking, class_output, grade_output, key_findings,
 };
 use tautline_words::Words;
 
@@ -107,59 +104,15 @@ fn marked(
     words: &Words,
 ) -> Result<(Vec<Marked>, Vec<Finding>), Refusal> {
     let mut findings = Vec::new();
-    let laid = Laid::of(asked, words)?;
+    let laid = laid(asked, words)?;
     let sheets = read(&files(asked), &mut findings, words)?;
-    let keys = experts(asked, &laid, marking, &mut findings, words)?;
-    let mut known: BTreeMap<(u8, u64), (Exercise, Recogniser)> = BTreeMap::new();
-    let mut marked = Vec::new();
-    for sheet in &sheets {
-        if let Some(key) = keys.iter().find(|key| key.line == sheet.line) {
-            let step = laid.tape.notation().step();
-            let tolerance = marking.tolerance.unwrap_or(step + step);
-            let measure = Measure { tolerance, gap: laid.protocol.rule().0.gap };
-            marked.push(mark_real(sheet, key, marking, measure));
-            continue;
-        }
-        let Some((level, number)) = Exercise::level_and_number(&sheet.line) else {
-            let message = Message::new("practice-line-unknown").with("found", sheet.line.as_str());
-            findings.push(Finding::must_settle(message).at_place(sheet.place.as_ref()));
-            continue;
-        };
-        let (exercise, recogniser) = known.entry((level.number(), number)).or_insert_with(|| {
-            let exercise = laid.exercise(level, number);
-            let recogniser = Recogniser::new(core::slice::from_ref(&exercise.line), &laid.protocol.rule().0);
-            (exercise, recogniser)
-        });
-        marked.push(mark(sheet, exercise, marking, recogniser));
-    }
-    Ok((marked, findings))
-}
-
-/// The keys of real lines, with what a marker should know about them.
-fn experts(
-    asked: &ArgMatches,
-    laid: &Laid,
-    marking: &Marking,
-    findings: &mut Vec<Finding>,
-    words: &Words,
-) -> Result<Vec<ExpertKey>, Refusal> {
-    let Some(file) = asked.get_one::<String>("experts") else { return Ok(Vec::new()) };
-    let of = |file: &String, findings: &mut Vec<Finding>| -> Result<Vec<ExpertKey>, Refusal> {
-        let sheets = read(core::slice::from_ref(file), findings, words)?;
-        Ok(agreed(&sheets, laid.length, laid.tape.notation()))
+    let mut keys = |name: &str| -> Result<Vec<ExpertKey>, Refusal> {
+        let Some(file) = asked.get_one::<String>(name) else { return Ok(Vec::new()) };
+        Ok(laid.agreed(&read(core::slice::from_ref(file), &mut findings, words)?))
     };
-    let keys = of(file, findings)?;
-    let narrowest = marking.bands.first().map_or(0.0, |band| band.within);
-    findings.extend(keys.iter().flat_map(|key| key.findings(narrowest)));
-    if let Some(file) = asked.get_one::<String>("again") {
-        for again in of(file, findings)? {
-            let Some(key) = keys.iter().find(|key| key.line == again.line) else { continue };
-            let moved = key.moved(&again);
-            if moved.abs() > key.spread().max(narrowest / 2.0) {
-                let message = Message::new("practice-key-moved").with("line", key.line.as_str());
-                findings.push(Finding::have_a_look(message.with("off", Value::Number(moved * 100.0, 1))));
-            }
-        }
-    }
-    Ok(keys)
+    let (keys, again) = (keys("experts")?, keys("again")?);
+    findings.extend(key_findings(&keys, &again, marking));
+    let (marked, found) = laid.marked(&sheets, &keys, marking);
+    findings.extend(found);
+    Ok((marked, findings))
 }

@@ -1,6 +1,6 @@
 //! `tautline practice line` and `set`: a line to read, and many on paper.
 
-use super::{Laid, flag, level, marking, option, whole, with_marks, with_tape, write_page};
+use super::{flag, laid, level, marking, option, whole, with_marks, with_tape, write_page};
 use crate::call::Done;
 use crate::exit::Exit;
 use crate::show;
@@ -30,7 +30,7 @@ pub(super) fn set_command(words: &Words) -> Command {
 }
 
 pub(super) fn line(asked: &ArgMatches, words: &Words) -> Done {
-    let exercise = Laid::of(asked, words)?.exercise(level(asked, words)?, whole(asked, "number", 1, words)?);
+    let exercise = laid(asked, words)?.exercise(level(asked, words)?, whole(asked, "number", 1, words)?);
     let with_key = asked.get_flag("key");
     let marking = marking(asked, words)?;
     if let Some(file) = asked.get_one::<String>("page") {
@@ -51,7 +51,7 @@ pub(super) fn line(asked: &ArgMatches, words: &Words) -> Done {
 pub(super) fn set(asked: &ArgMatches, words: &Words) -> Done {
     /// More would be no set but a library.
     const MOST: u64 = 60;
-    let laid = Laid::of(asked, words)?;
+    let laid = laid(asked, words)?;
     let marking = marking(asked, words)?;
     let level = level(asked, words)?;
     let first = whole(asked, "number", 1, words)?;

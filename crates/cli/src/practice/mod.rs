@@ -1,19 +1,20 @@
-//! `tautline practice`: lines with a key, sheets beside it, drills, paper for a class.
+//! `tautline practice`: lines with a key, sheets beside it, drills, paper for a class, progress.
 
 mod class;
 mod drill;
 mod line;
+mod progress;
 
 use crate::call::{not_a_number, unwritable};
 use crate::exit::Exit;
 use crate::show;
 use clap::{Arg, ArgAction, ArgMatches, Command};
-use tautline_engine::length::{DecimalMark, Length};
+use tautline_engine::length::DecimalMark;
 use tautline_engine::practice::level::Level;
+use tautline_report::PracticePage;
 use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
-use tautline_survey::practice::{Exercise, Marking, TapeKind};
-use tautline_survey::protocol::Protocol;
+use tautline_survey::practice::{Laid, Marking, TapeKind};
 use tautline_words::Words;
 
 type Refusal = (String, Exit);
@@ -29,6 +30,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(class::grade_command(words))
         .subcommand(class::class_command(words))
         .subcommand(drill::command(words))
+        .subcommand(progress::command(words))
 }
 
 /// Does what was asked.
@@ -38,6 +40,7 @@ pub(crate) fn run(asked: &ArgMatches, words: &Words) -> crate::call::Done {
         Some(("set", asked)) => line::set(asked, words),
         Some(("grade", asked)) => class::grade(asked, words),
         Some(("class", asked)) => class::class(asked, words),
+        Some(("progress", asked)) => progress::progress(asked, words),
         Some((_, asked)) => drill::drill(asked, words),
         None => Ok(Exit::NotUnderstood),
     }
@@ -72,37 +75,20 @@ fn with_marks(command: Command, words: &Words) -> Command {
 }
 
 /// How lines are drawn and read.
-struct Laid {
-    length: Length,
-    tape: TapeKind,
-    protocol: Protocol,
+fn laid(asked: &ArgMatches, words: &Words) -> Result<Laid, Refusal> {
+    let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
+    let tape = text("tape").and_then(TapeKind::from_word).unwrap_or(TapeKind::FeetAndInches);
+    let length = match text("length") {
+        None => tape.usual_length(),
+        Some(found) => Measure::read(found, None, DecimalMark::Point)
+            .map(|measure| measure.length())
+            .ok()
+            .filter(|length| *length > tape.notation().step() && *length <= Laid::LONGEST)
+            .ok_or_else(|| not_a_number(found, "--length", words))?,
+    };
+    let name = text("protocol").unwrap_or(Laid::USUAL_PROTOCOL);
+    Ok(Laid { length, tape, protocol: crate::call::protocol_named(name, words)? })
 }
-
-impl Laid {
-    fn of(asked: &ArgMatches, words: &Words) -> Result<Self, Refusal> {
-        let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
-        let tape = text("tape").and_then(TapeKind::from_word).unwrap_or(TapeKind::FeetAndInches);
-        let length = match text("length") {
-            None => tape.usual_length(),
-            Some(found) => Measure::read(found, None, DecimalMark::Point)
-                .map(|measure| measure.length())
-                .ok()
-                .filter(|length| *length > tape.notation().step() && *length <= LONGEST)
-                .ok_or_else(|| not_a_number(found, "--length", words))?,
-        };
-        let name = text("protocol").unwrap_or(USUAL);
-        Ok(Self { length, tape, protocol: crate::call::protocol_named(name, words)? })
-    }
-
-    fn exercise(&self, level: Level, number: u64) -> Exercise {
-        Exercise::draw(level, number, self.length, self.tape, self.protocol.clone())
-    }
-}
-
-/// The shipped protocol that practice is read under where nobody says.
-const USUAL: &str = "live-canopy-2.5in";
-/// A practice line is no longer than this: a kilometre would fill a book.
-const LONGEST: Length = Length::from_nanometres(200_000_000_000);
 
 fn whole(asked: &ArgMatches, name: &'static str, usual: u64, words: &Words) -> Result<u64, Refusal> {
     asked.get_one::<String>(name).map_or(Ok(usual), |found| {
@@ -127,14 +113,9 @@ fn marking(asked: &ArgMatches, words: &Words) -> Result<Marking, Refusal> {
         marking.bands = Marking::read_bands(found).ok_or_else(|| refused("practice-option-bands", found))?;
     }
     if let Some(found) = text("marks") {
-        let numbers: Option<Vec<f64>> = found
-            .split([',', ';'])
-            .map(|part| part.trim().parse().ok().filter(|n| (0.0..=1000.0).contains(n)))
-            .collect();
-        let Some([edges, species, arithmetic]) = numbers.as_deref() else {
-            return Err(refused("practice-option-marks", found));
-        };
-        (marking.edges, marking.species, marking.arithmetic) = (*edges, *species, *arithmetic);
+        let read = Marking::read_marks(found);
+        let [edges, species, arithmetic] = read.ok_or_else(|| refused("practice-option-marks", found))?;
+        (marking.edges, marking.species, marking.arithmetic) = (edges, species, arithmetic);
     }
     if let Some(found) = text("tolerance") {
         let read = Measure::read(found, None, DecimalMark::Point);
@@ -145,8 +126,8 @@ fn marking(asked: &ArgMatches, words: &Words) -> Result<Marking, Refusal> {
     Ok(marking)
 }
 
-fn write_page(file: &str, page: &str, words: &Words) -> Result<(), Refusal> {
-    std::fs::write(file, page).map_err(|error| unwritable(file, &error, words))?;
+fn write_page(file: &str, page: &PracticePage, words: &Words) -> Result<(), Refusal> {
+    std::fs::write(file, page.page(words)).map_err(|error| unwritable(file, &error, words))?;
     show::aside(&words.say(&Message::new("practice-written").with("file", file)));
     Ok(())
 }

@@ -34,7 +34,9 @@ pub(crate) use notebook::{
 };
 pub(crate) use place::{practice_plants, practice_starts};
 pub(crate) use plan::{effort, sequential};
-pub(crate) use practice::{practice_class, practice_drill, practice_line, practice_sheets};
+pub(crate) use practice::{
+    practice_class, practice_drill, practice_line, practice_progress, practice_sheets,
+};
 pub(crate) use promised::{open_parts, promised};
 pub(crate) use readers::{agreements, json_agree};
 pub(crate) use sites::{csv_sites, json_sites, sites};

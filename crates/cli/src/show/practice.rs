@@ -4,10 +4,10 @@ use super::table::Table;
 use super::{line, println, title, wrapped};
 use tautline_engine::practice::drill::Drill;
 use tautline_engine::work::rounded_ratio;
-use tautline_report::sheet_sentences;
+use tautline_report::{progress_sentences, sheet_sentences};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::paper;
-use tautline_survey::practice::{Class, DrillOutput, Exercise, Marked, Marking, told};
+use tautline_survey::practice::{Class, DrillOutput, Exercise, Learner, Marked, Marking, told};
 use tautline_words::Words;
 
 /// A practice line, with its key where it is wanted.
@@ -126,5 +126,32 @@ pub(crate) fn practice_drill(drill: &Drill, output: &DrillOutput, solution: bool
         for said in paper::worked_out(&drill.worked(), &output.line) {
             wrapped(&words.say(&said), 2);
         }
+    }
+}
+
+/// Each learner's lessons, and what can be said of them.
+pub(crate) fn practice_progress(learners: &[Learner], words: &Words) {
+    let number = |number: f64| words.number(number, 1);
+    for learner in learners {
+        title(&learner.name);
+        for said in progress_sentences(learner, words) {
+            wrapped(&said, 0);
+        }
+        let columns = ["line", "day", "off", "right", "marks", "habit"];
+        let mut table = Table::new(&columns.map(|name| words.word(&format!("lesson-column-{name}"))));
+        for lesson in &learner.lessons {
+            let off = lesson.error();
+            let (right, all) = lesson.right;
+            let right = Message::new("lesson-progress-right").with("right", right).with("all", all);
+            table.row(vec![
+                lesson.line.clone(),
+                lesson.date.map_or_else(|| "–".to_owned(), |date| date.to_string()),
+                if off > 0.0 { format!("+{}", number(off)) } else { number(off) },
+                words.say(&right),
+                number(lesson.marks.all()),
+                lesson.habit.as_ref().map_or_else(|| "–".to_owned(), |habit| words.word(habit)),
+            ]);
+        }
+        table.print();
     }
 }

@@ -21,7 +21,7 @@ fn exercises() -> Vec<Exercise> {
 }
 
 fn set(marking: &Marking) -> String {
-    practice_set(&exercises(), marking, &Words::english())
+    practice_set(&exercises(), marking, &Words::english()).page(&Words::english())
 }
 
 #[test]
@@ -65,7 +65,7 @@ fn what_mistakes_cost_is_by_the_marks_that_are_given() {
             example: false,
             ..Marking::example()
         };
-        let page = practice_line(exercise, Some(&marking), &words);
+        let page = practice_line(exercise, Some(&marking), &words).page(&words);
         assert!(!page.contains("are an example"), "these are the year's");
         column(&page, "What each habit would cost on this line", "marks lost")
             .iter()
@@ -78,8 +78,8 @@ fn what_mistakes_cost_is_by_the_marks_that_are_given() {
         // each is rounded to a tenth
         assert!((3.0 * once - thrice).abs() <= 0.2 + 1e-9, "{once} {thrice}");
     }
-    assert!(practice_set(&exercises(), &Marking::example(), &words).contains("are an example"));
-    assert!(!practice_line(exercise, None, &words).contains("Key of line"));
+    assert!(practice_set(&exercises(), &Marking::example(), &words).body.contains("are an example"));
+    assert!(!practice_line(exercise, None, &words).body.contains("Key of line"));
 }
 
 /// 1, 2 and 3 points more: 2.0 on average, all within 3 points. What people wrote stays text.

@@ -2,6 +2,7 @@
 
 use super::exercise::{Exercise, SPECIES};
 use super::sheet::LearnerSheet;
+use crate::date::Date;
 use crate::message::{Message, Value};
 use tautline_engine::length::{Length, Notation};
 use tautline_engine::practice::drill::sums_up;
@@ -73,6 +74,35 @@ impl Marking {
         })
     }
 
+    /// Marks for edges, species and arithmetic as a person types them: `20, 10, 10`.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_survey::practice::Marking;
+    /// assert_eq!(Marking::read_marks("20, 10, 5"), Some([20.0, 10.0, 5.0]));
+    /// assert_eq!(Marking::read_marks("20, 10"), None);
+    /// ```
+    pub fn read_marks(text: &str) -> Option<[f64; 3]> {
+        let number = |part: &str| part.trim().parse().ok().filter(|n| (0.0..=1000.0).contains(n));
+        let numbers: Option<Vec<f64>> = text.split([',', ';']).map(number).collect();
+        numbers?.try_into().ok()
+    }
+
+    /// The narrowest band, as a share of the line.
+    pub fn narrowest(&self) -> f64 {
+        self.bands.first().map_or(0.0, |band| band.within)
+    }
+
+    /// What there is for each part.
+    pub fn parts(&self) -> Parts {
+        Parts {
+            edges: self.edges,
+            species: self.species,
+            cover: self.bands.first().map_or(0.0, |band| band.marks),
+            arithmetic: self.arithmetic,
+        }
+    }
+
     /// The marks for a cover that lies so far from the key's.
     pub fn for_cover(&self, off: f64) -> f64 {
         // a band typed as one point holds a difference of exactly one point, whatever the last bit of the division says
@@ -81,7 +111,7 @@ impl Marking {
 
     /// All marks there are.
     pub fn most(&self) -> f64 {
-        self.edges + self.species + self.arithmetic + self.bands.first().map_or(0.0, |band| band.marks)
+        self.parts().all()
     }
 }
 
@@ -114,6 +144,8 @@ pub struct Marked {
     pub group: String,
     /// The line.
     pub line: String,
+    /// The day, where it was written.
+    pub date: Option<Date>,
     /// The codes of the line's species, by their numbers.
     pub codes: Vec<String>,
     /// How the tape is numbered, for showing lengths.
@@ -247,6 +279,7 @@ fn of(
         name: sheet.name.clone(),
         group: sheet.group.clone(),
         line: sheet.line.clone(),
+        date: sheet.date,
         codes: against.codes.clone(),
         notation: against.notation,
         graded,

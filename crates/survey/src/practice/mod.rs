@@ -5,20 +5,26 @@
 mod class;
 mod exercise;
 mod experts;
+mod laid;
 mod marking;
 mod output;
 mod place;
+mod progress;
+mod reading;
 mod sheet;
 
 pub use class::{Class, Group, Standing, class, cost_of_mistakes};
 pub use exercise::{Exercise, SPECIES, TapeKind};
 pub use experts::{ExpertKey, agreed};
+pub use laid::{Laid, key_findings, recogniser};
 pub use marking::{Band, Marked, Marking, Parts, mark, mark_real, told};
 pub use output::{
     DrillOutput, PracticeClassOutput, PracticeGradeOutput, PracticeLineOutput, class_output, drill_output,
     grade_output, line_output,
 };
 pub use place::{PlaceOutput, in_or_out_output, in_or_out_right, starts_output, starts_right};
+pub use progress::{Habit, Learner, Lesson, PracticeProgressOutput, progress, progress_output};
+pub use reading::{Came, Edge, Reading, Set, length};
 pub use sheet::{LearnerRow, LearnerSheet};
 
 #[cfg(test)]

@@ -62,8 +62,24 @@ pub struct PracticeGradeOutput {
     pub example_marks: bool,
     /// All marks there are on a sheet.
     pub most: f64,
+    /// What there is for each part.
+    pub parts: PartsOutput,
     /// The sheets.
     pub sheets: Vec<MarkedOutput>,
+}
+
+/// Marks for each part.
+#[derive(Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct PartsOutput {
+    /// For edges or lengths.
+    pub edges: f64,
+    /// For species.
+    pub species: f64,
+    /// For cover.
+    pub cover: f64,
+    /// For arithmetic.
+    pub arithmetic: f64,
 }
 
 /// One sheet.
@@ -77,6 +93,9 @@ pub struct MarkedOutput {
     pub group: String,
     /// The line.
     pub line: String,
+    /// The day, where it was written.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub date: Option<String>,
     /// The key's cover as a share of the line.
     pub key: f64,
     /// The sheet's cover by its rows.
@@ -254,6 +273,7 @@ pub fn grade_output(
         name: one.name.clone(),
         group: one.group.clone(),
         line: one.line.clone(),
+        date: one.date.map(|date| date.to_string()),
         key: one.key,
         rows: one.rows,
         stated: one.stated.clone(),
@@ -275,11 +295,18 @@ pub fn grade_output(
             .collect(),
         mistake: one.named.as_ref().map(|named| mistake(named.mistake, named)),
     };
+    let most = marking.parts();
     PracticeGradeOutput {
         format: "tautline.practice-grade",
         version: VERSION,
         example_marks: marking.example,
         most: marking.most(),
+        parts: PartsOutput {
+            edges: most.edges,
+            species: most.species,
+            cover: most.cover,
+            arithmetic: most.arithmetic,
+        },
         sheets: marked.iter().map(sheet).collect(),
     }
 }

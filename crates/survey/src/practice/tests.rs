@@ -147,3 +147,49 @@ fn what_a_mistake_costs_is_what_its_sheet_loses() {
     assert_eq!(costs.len(), 2);
     assert_eq!(costs[0].0, Mistake::FromFarEnd, "{costs:?}");
 }
+
+/// What is set on the picture is the sheet that somebody who types the same edges hands in.
+#[test]
+fn edges_set_on_the_picture_are_the_sheet() {
+    for tape in [TapeKind::FeetAndInches, TapeKind::DecimalFeet, TapeKind::Metric] {
+        let exercise =
+            Exercise::draw(Level::Three, 4, tape.usual_length(), tape, exercise(Level::One, 1).protocol);
+        let mut reading = Reading::of(&exercise);
+        let step = exercise.line.step().nanometres();
+        for row in exercise.key() {
+            reading.choose(row.species.unwrap());
+            for edge in [row.stretch.start(), row.stretch.stop()] {
+                reading.go(edge.nanometres() / step);
+                reading.set();
+            }
+        }
+        let marking = Marking::example();
+        let marked = mark(&reading.sheet(&exercise), &exercise, &marking, &recogniser(&exercise));
+        // all but the arithmetic, which was not handed in
+        assert!((marked.parts.all() - (marking.most() - marking.arithmetic)).abs() < 1e-9, "{marked:?}");
+    }
+}
+
+/// An edge that is taken up moves alone; each step can be taken back.
+#[test]
+fn an_edge_is_moved_and_the_step_taken_back() {
+    let mut reading = Reading::of(&exercise(Level::One, 1));
+    for at in [10, 30, 50, 60] {
+        reading.go(at);
+        reading.set();
+    }
+    let before = reading.rows().to_vec();
+    reading.take_up(1, Edge::Stop);
+    assert_eq!(reading.at(), 60);
+    reading.go(50);
+    assert_eq!(reading.set(), Came::NoLength);
+    reading.step(5);
+    assert_eq!(reading.set(), Came::Moved);
+    assert_eq!((reading.rows()[1].start, reading.rows()[1].stop), (50, 55));
+    reading.undo();
+    assert_eq!(reading.rows(), before);
+    reading.remove(0);
+    assert_eq!(reading.rows(), &before[1..]);
+    reading.go(i64::MAX);
+    assert_eq!(reading.at(), reading.end());
+}

@@ -1,0 +1,146 @@
+//! A class's marks, and sheets beside their keys.
+
+use super::{PracticePage, table};
+use crate::markup::{around, text};
+use tautline_engine::practice::grade::Found;
+use tautline_survey::message::{Message, Value};
+use tautline_survey::practice::{Class, Marked, Marking, told};
+use tautline_words::Words;
+
+/// A class's marks: places, groups, what cost marks, and every sheet intercept by intercept.
+pub fn practice_class(
+    class: &Class,
+    marked: &[Marked],
+    marking: &Marking,
+    best: usize,
+    words: &Words,
+) -> PracticePage {
+    let title = words.word("practice-class-title");
+    let mut body = text("h1", &title);
+    if marking.example {
+        body += &text("p class=\"about\"", &words.word("practice-example-marks"));
+    }
+    let number = |number: f64| words.number(number, 1);
+    let place = |place: usize, tied: bool| {
+        if tied { format!("{place} ({})", words.word("practice-tied")) } else { place.to_string() }
+    };
+    let learners = class.learners.iter().map(|one| {
+        let lines: Vec<String> =
+            one.lines.iter().map(|(line, marks)| format!("{line}: {}", number(*marks))).collect();
+        vec![
+            place(one.place, one.tied),
+            one.name.clone(),
+            one.group.clone(),
+            lines.join(", "),
+            number(one.marks),
+        ]
+    });
+    let columns = ["place", "name", "group", "lines", "marks"]
+        .map(|name| words.word(&format!("practice-column-{name}")));
+    body += &table(&title, &columns, learners.collect());
+    if !class.groups.is_empty() {
+        let columns = [
+            words.word("practice-column-place"),
+            words.word("practice-column-group"),
+            words.say(&Message::new("practice-column-best").with("best", best)),
+            words.word("practice-column-all"),
+        ];
+        let groups = class.groups.iter();
+        let groups = groups
+            .map(|one| vec![place(one.place, one.tied), one.name.clone(), number(one.best), number(one.all)]);
+        body += &table(&words.word("practice-groups-title"), &columns, groups.collect());
+    }
+    if !class.mistakes.is_empty() {
+        let columns =
+            ["mistake", "sheets", "lost"].map(|name| words.word(&format!("practice-column-{name}")));
+        let rows = class
+            .mistakes
+            .iter()
+            .map(|(code, sheets, lost)| vec![words.word(code), sheets.to_string(), number(*lost)]);
+        body += &text("p", &words.word("practice-mistakes-about"));
+        body += &table(&words.word("practice-mistakes-title"), &columns, rows.collect());
+    }
+    body += &sheets(marked, marking, words);
+    PracticePage { title, body }
+}
+
+/// Sheets beside their keys, intercept by intercept.
+pub fn practice_sheets(marked: &[Marked], marking: &Marking, words: &Words) -> PracticePage {
+    let title = words.word("practice-sheets-title");
+    let mut body = text("h1", &title);
+    if marking.example {
+        body += &text("p class=\"about\"", &words.word("practice-example-marks"));
+    }
+    body += &sheets(marked, marking, words);
+    PracticePage { title, body }
+}
+
+fn sheets(marked: &[Marked], marking: &Marking, words: &Words) -> String {
+    marked.iter().map(|one| around("section", &sheet(one, marking, words))).collect()
+}
+
+/// One sheet's marks in words.
+fn sheet(one: &Marked, marking: &Marking, words: &Words) -> String {
+    let title =
+        Message::new("practice-sheet-title").with("name", one.name.as_str()).with("line", one.line.as_str());
+    let mut inner = text("h2", &words.say(&title));
+    inner +=
+        &sheet_sentences(one, marking).iter().map(|said| text("p", &words.say(said))).collect::<String>();
+    let rows = one.graded.iter().flat_map(|graded| &graded.marks);
+    let rows: String =
+        rows.map(|mark| text("li", &words.say(&told(mark, &one.codes, one.notation)))).collect();
+    if rows.is_empty() { inner } else { inner + &around("ul", &rows) }
+}
+
+/// What is said of a sheet as a whole: cover, arithmetic, marks, and the habit that would explain it.
+pub fn sheet_sentences(one: &Marked, marking: &Marking) -> Vec<Message> {
+    let share = |share: f64| Value::Share(share, 1);
+    let number = |number: f64| Value::Number(number, 1);
+    let mut said = vec![
+        Message::new("practice-sheet-cover")
+            .with("rows", share(one.rows))
+            .with("key", share(one.key))
+            .with("off", number((one.rows - one.key).abs() * 100.0)),
+    ];
+    if let Some(stated) = &one.stated {
+        let code = if one.sums_up == Some(true) { "practice-sums-up" } else { "practice-sums-up-not" };
+        said.push(Message::new(code).with("stated", stated.as_str()).with("rows", share(one.rows)));
+    }
+    if !one.lengths.is_empty() {
+        let right = one.lengths.iter().filter(|mark| mark.right).count();
+        said.push(Message::new("practice-lengths-right").with("right", right).with("all", one.lengths.len()));
+    }
+    if let Some(graded) = &one.graded {
+        let right = graded.marks.iter().filter(|mark| mark.found == Found::Right).count();
+        let of = graded.marks.len();
+        let code = match (right, of) {
+            (_, 0) => "practice-rows-none",
+            _ if right == of => "practice-rows-all-right",
+            _ => "practice-rows-right",
+        };
+        said.push(Message::new(code).with("right", right).with("all", of));
+    }
+    if let Some(named) = &one.named {
+        said.push(
+            Message::new("practice-named")
+                .with("explained", named.faults - named.left)
+                .with("faults", named.faults)
+                .with("mistake", Value::Word(named.mistake.code())),
+        );
+        if !named.alike.is_empty() {
+            let alike = named.alike.iter().map(|one| Value::Word(one.code())).collect();
+            said.push(Message::new("practice-alike").with("alike", Value::List(alike)));
+        }
+    }
+    let parts = one.parts;
+    said.push(
+        Message::new("practice-marks")
+            .with("all", number(parts.all()))
+            .with("most", number(marking.most()))
+            .with("edges", number(parts.edges))
+            .with("species", number(parts.species))
+            .with("cover", number(parts.cover))
+            .with("arithmetic", number(parts.arithmetic)),
+    );
+    said
+}

@@ -14,7 +14,7 @@ use tautline_survey::notebook::payload::Kinds;
 use tautline_survey::output::{AssessOutput, CheckOutput, CoverOutput};
 use tautline_survey::practice::{
     DrillOutput, PlaceOutput, PracticeClassOutput, PracticeGradeOutput, PracticeLineOutput,
-    PracticeProgressOutput,
+    PracticeProgressOutput, SightOutput,
 };
 use tautline_survey::revision::{Line, PhotoLine};
 use tautline_survey::sites::SitesOutput;
@@ -51,6 +51,7 @@ fn all() -> Vec<(&'static str, Schema)> {
         ("practice-class", schema_for!(PracticeClassOutput)),
         ("practice-drill", schema_for!(DrillOutput)),
         ("practice-place", schema_for!(PlaceOutput)),
+        ("practice-sight", schema_for!(SightOutput)),
         ("practice-progress", schema_for!(PracticeProgressOutput)),
     ]
 }

@@ -98,8 +98,9 @@ pub fn draw_line(strips: &Strips<'_>, frame: &Frame) -> String {
         let width = (to - from).in_unit(Unit::Metre) * scale;
         let area = Area { x: left + 1.0, y: top, width, height: 2.0 * ASIDE * scale };
         let window = Window { from: from.in_unit(Unit::Metre), scale, area };
+        drawing.area(area, Look::line(Colour::Rule, 1.0));
         strip(&mut drawing, strips.line, &window);
-        tape::draw(&mut drawing, strips.line, &window, (from, to), frame.mark);
+        tape::draw(&mut drawing, strips.line, &window, (from, to, to), frame.mark);
         top += area.height + 14.0;
         from = to;
     }
@@ -124,7 +125,6 @@ fn colour(species: u32) -> Colour {
 
 /// What stands in one strip, the lowest first.
 fn strip(drawing: &mut Drawing<'_>, line: &PracticeLine, window: &Window) {
-    drawing.area(window.area, Look::line(Colour::Rule, 1.0));
     for (number, (other, round)) in (0..).zip(&line.others) {
         lying(drawing, *other, &Place::of(round, 1000 + number), window);
     }

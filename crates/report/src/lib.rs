@@ -54,8 +54,8 @@ pub use follow::{
 };
 pub use photos::{Bytes, Photograph, worth_showing};
 pub use practice::{
-    PracticePage, practice_class, practice_line, practice_progress, practice_set, practice_sheets,
-    progress_sentences, sheet_sentences, starts_words,
+    PracticePage, PracticeSet, practice_class, practice_line, practice_progress, practice_set,
+    practice_sheets, progress_sentences, sheet_sentences, starts_words,
 };
 pub use telling::{Reader, Telling};
 

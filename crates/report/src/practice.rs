@@ -66,33 +66,60 @@ pub fn practice_line(exercise: &Exercise, with_key: Option<&Marking>, words: &Wo
 /// assert!(page.body.contains("Keys: keep apart"));
 /// ```
 pub fn practice_set(exercises: &[Exercise], marking: &Marking, words: &Words) -> PracticePage {
-    let title = words.word("practice-set-title");
-    let mut body = text("h1", &title) + &text("p", &words.word("practice-set-about"));
-    body += &text("p", &words.word("practice-set-cautions"));
+    let mut set = PracticeSet::default();
     for exercise in exercises {
+        set.add(exercise, marking, words);
+    }
+    set.finish(words)
+}
+
+/// A set in the making, line by line, for whoever does something else between two lines.
+#[derive(Clone, Debug, Default)]
+pub struct PracticeSet {
+    lines: String,
+    keys: String,
+    names: Vec<String>,
+    /// Tape and number of the first line, by which the other exercises are drawn.
+    first: Option<(TapeKind, u64)>,
+}
+
+impl PracticeSet {
+    /// How many lines are in it.
+    pub fn lines(&self) -> usize {
+        self.names.len()
+    }
+
+    /// One more line, with its sheet and its key.
+    pub fn add(&mut self, exercise: &Exercise, marking: &Marking, words: &Words) {
         let heading = words.say(&Message::new("practice-title").with("line", exercise.name()));
-        body += &around(
+        self.lines += &around(
             "section class=\"own\"",
             &(text("h2", &heading) + &about(exercise, words) + &drawing(exercise, words)),
         );
-        body += &around("section class=\"own\"", &blank_sheet(exercise, words));
+        self.lines += &around("section class=\"own\"", &blank_sheet(exercise, words));
+        self.keys += &around("section class=\"key\"", &key(exercise, marking, words));
+        self.names.push(exercise.name());
+        self.first.get_or_insert((exercise.tape, exercise.seed));
     }
-    body += &sight(words);
-    let places = exercises.first().map(|first| Places::of(first.tape, first.seed));
-    body += &places.as_ref().map_or(String::new(), |places| places.asked(words));
-    let names: Vec<String> = exercises.iter().map(Exercise::name).collect();
-    body += &tally(&names, words);
-    for name in &names {
-        body += &placard(name, words);
+
+    /// The page, the keys last.
+    pub fn finish(self, words: &Words) -> PracticePage {
+        let title = words.word("practice-set-title");
+        let mut body = text("h1", &title) + &text("p", &words.word("practice-set-about"));
+        body += &text("p", &words.word("practice-set-cautions"));
+        body += &self.lines;
+        body += &sight(words);
+        let places = self.first.map(|(tape, number)| Places::of(tape, number));
+        body += &places.as_ref().map_or(String::new(), |places| places.asked(words));
+        body += &tally(&self.names, words);
+        for name in &self.names {
+            body += &placard(name, words);
+        }
+        let mut keys = text("h2", &words.word("practice-set-keys")) + &self.keys;
+        keys += &places.map_or(String::new(), |places| places.key(words));
+        body += &around("section class=\"own\"", &keys);
+        PracticePage { title, body }
     }
-    let mut keys = text("h2", &words.word("practice-set-keys"));
-    keys += &exercises
-        .iter()
-        .map(|exercise| around("section class=\"key\"", &key(exercise, marking, words)))
-        .collect::<String>();
-    keys += &places.map_or(String::new(), |places| places.key(words));
-    body += &around("section class=\"own\"", &keys);
-    PracticePage { title, body }
 }
 
 /// The rules of the paper.

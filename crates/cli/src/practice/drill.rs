@@ -1,4 +1,4 @@
-//! `tautline practice drill`: arithmetic by hand, where lines start, what is in or out.
+//! `tautline practice drill`: arithmetic by hand, where lines start, what is in or out, an eye that leans.
 
 use super::{Refusal, flag, option, whole};
 use crate::call::Done;
@@ -9,15 +9,17 @@ use tautline_engine::practice::drill::{Drill, Kind};
 use tautline_engine::practice::place::{Starts, in_or_out};
 use tautline_survey::message::Message;
 use tautline_survey::practice::{
-    TapeKind, drill_output, in_or_out_output, in_or_out_right, starts_output, starts_right,
+    SightDrill, TapeKind, drill_output, in_or_out_output, in_or_out_right, sight_output, starts_output,
+    starts_right,
 };
 use tautline_words::Words;
 
 const STARTS: &str = "line-starts";
 const IN_OR_OUT: &str = "in-or-out";
+const SIGHT: &str = "sight";
 
 pub(super) fn command(words: &Words) -> Command {
-    let kinds = Kind::ALL.map(Kind::code).into_iter().chain([STARTS, IN_OR_OUT]);
+    let kinds = Kind::ALL.map(Kind::code).into_iter().chain([STARTS, IN_OR_OUT, SIGHT]);
     let tapes = ["ft-in", "decimal-ft", "metric"];
     Command::new("drill")
         .about(words.word("help-practice-drill"))
@@ -35,6 +37,7 @@ pub(super) fn drill(asked: &ArgMatches, words: &Words) -> Done {
     match kind {
         STARTS => line_starts(asked, number, words),
         IN_OR_OUT => plants(asked, number, words),
+        SIGHT => sight(asked, number, words),
         _ => Ok(arithmetic(asked, Kind::from_code(kind).unwrap_or(Kind::Whole), number, words)),
     }
 }
@@ -97,6 +100,22 @@ fn plants(asked: &ArgMatches, number: u64, words: &Words) -> Done {
         show::json(&in_or_out_output(&plants, solution, right));
     } else {
         show::practice_plants(&plants, tape, right.as_deref(), solution, words);
+    }
+    Ok(Exit::Well)
+}
+
+fn sight(asked: &ArgMatches, number: u64, words: &Words) -> Done {
+    let drill = SightDrill::draw(tape(asked), number);
+    let read = |found: &str| {
+        let refused = || Message::new("practice-cell-length").with("found", found);
+        drill.is_right(found).ok_or_else(|| (words.say(&refused()), Exit::NotUnderstood))
+    };
+    let right = answer(asked).map(read).transpose()?;
+    let solution = asked.get_flag("solution");
+    if asked.get_flag("json") {
+        show::json(&sight_output(&drill, solution, right));
+    } else {
+        show::practice_sight(&drill, right, solution, words);
     }
     Ok(Exit::Well)
 }

@@ -32,7 +32,7 @@ pub(crate) use notebook::{
     actions, conflicts, devices, findings_too, imported, joined, photo, photos, record_history, records,
     would_join,
 };
-pub(crate) use place::{practice_plants, practice_starts};
+pub(crate) use place::{practice_plants, practice_sight, practice_starts};
 pub(crate) use plan::{effort, sequential};
 pub(crate) use practice::{
     practice_class, practice_drill, practice_line, practice_progress, practice_sheets,

@@ -1,4 +1,4 @@
-//! Line starts, and plants in or out.
+//! Line starts, plants in or out, and an eye that leans.
 
 use super::table::Table;
 use super::{title, wrapped};
@@ -6,6 +6,7 @@ use tautline_engine::length::{Length, Notation, write};
 use tautline_engine::practice::place::{Beside, Starts};
 use tautline_report::starts_words;
 use tautline_survey::message::Message;
+use tautline_survey::practice::SightDrill;
 use tautline_words::Words;
 
 /// How many answers are right, and which aren't.
@@ -76,5 +77,18 @@ pub(crate) fn practice_plants(
     table.print();
     if let Some(answers) = answers {
         right(answers, words);
+    }
+}
+
+/// An eye that leans over a canopy's edge.
+pub(crate) fn practice_sight(drill: &SightDrill, right: Option<bool>, solution: bool, words: &Words) {
+    let [asked, solved] = drill.words();
+    wrapped(&words.say(&asked), 0);
+    if let Some(right) = right {
+        wrapped(&words.word(if right { "practice-drill-right" } else { "practice-drill-wrong" }), 0);
+    }
+    if solution {
+        title(&words.word("practice-solution"));
+        wrapped(&words.say(&solved), 2);
     }
 }

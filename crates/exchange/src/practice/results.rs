@@ -80,33 +80,56 @@ impl Sheet {
     }
 }
 
-/// Reads one file of graded results; what is none is named, and what other files hold is kept.
+/// Reads one file of graded results, or several one after another in a file; what is none is named, and what stands before it is
+/// kept.
 ///
 /// # Example
 /// ```
 /// let text = r#"{"format":"tautline.practice-grade","version":1,"sheets":[{"name":"Ada","line":"2-4","key":0.2,"rows":0.23,
 ///     "stated":null,"edges":10,"species":10,"cover":4,"arithmetic":0}]}"#;
-/// let (lessons, findings) = tautline_exchange::practice::results("june.json", text);
-/// assert!(findings.is_empty() && (lessons[0].error() - 3.0).abs() < 1e-9);
+/// let (lessons, findings) = tautline_exchange::practice::results("june.json", &[text, "\n", text, "{}"].concat());
+/// assert!(lessons.len() == 2 && (lessons[0].error() - 3.0).abs() < 1e-9);
+/// assert_eq!(findings[0].message.code, "practice-not-results");
 /// assert_eq!(tautline_exchange::practice::results("a.csv", "name,line").1[0].message.code, "practice-not-results");
 /// ```
 pub fn results(file: &str, text: &str) -> (Vec<Lesson>, Vec<Finding>) {
-    let refused = |code: &'static str, row: u64| {
-        let place = Place { file: file.to_owned(), row, column: None, character: None };
-        (Vec::new(), vec![Finding::must_settle(Message::new(code)).at(place)])
-    };
-    let head = match serde_json::from_str::<Head>(text) {
-        Ok(head) if head.format == FORMAT => head,
-        _ => return refused("practice-not-results", 1),
-    };
-    if head.version > VERSION {
-        return refused("practice-newer-results", 1);
-    }
-    match serde_json::from_str::<Results>(text) {
-        Ok(read) => {
-            let most = read.parts.map(Marks::parts);
-            (read.sheets.into_iter().map(|sheet| sheet.lesson(most)).collect(), Vec::new())
+    let mut lessons = Vec::new();
+    let mut documents = serde_json::Deserializer::from_str(text).into_iter::<serde_json::Value>();
+    let mut begins = 0;
+    let mut any = false;
+    while let Some(document) = documents.next() {
+        match document.map_err(|_| broken(any)).and_then(one) {
+            Ok(read) => lessons.extend(read),
+            Err(code) => {
+                let before = text.get(..begins).unwrap_or_default();
+                let row = 1 + before.matches('\n').count();
+                let row = u64::try_from(row).unwrap_or(1);
+                let place = Place { file: file.to_owned(), row, column: None, character: None };
+                return (lessons, vec![Finding::must_settle(Message::new(code)).at(place)]);
+            }
         }
-        Err(error) => refused("practice-broken-results", u64::try_from(error.line()).unwrap_or(1)),
+        any = true;
+        begins = documents.byte_offset();
     }
+    if !any {
+        let place = Place { file: file.to_owned(), row: 1, column: None, character: None };
+        return (lessons, vec![Finding::must_settle(Message::new("practice-not-results")).at(place)]);
+    }
+    (lessons, Vec::new())
+}
+
+/// What breaks off behind good results is one of them; what never began is none.
+const fn broken(any: bool) -> &'static str {
+    if any { "practice-broken-results" } else { "practice-not-results" }
+}
+
+/// The lessons of one document, or the code for why it isn't read.
+fn one(document: serde_json::Value) -> Result<Vec<Lesson>, &'static str> {
+    let head = Head::deserialize(&document).ok().filter(|head| head.format == FORMAT);
+    if head.ok_or("practice-not-results")?.version > VERSION {
+        return Err("practice-newer-results");
+    }
+    let read = Results::deserialize(document).map_err(|_| "practice-broken-results")?;
+    let most = read.parts.map(Marks::parts);
+    Ok(read.sheets.into_iter().map(|sheet| sheet.lesson(most)).collect())
 }

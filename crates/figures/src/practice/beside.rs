@@ -60,7 +60,7 @@ pub fn draw_beside(beside: &BesideTape<'_>, frame: &Frame) -> String {
         for (number, plant) in (1..).zip(beside.plants) {
             one(&mut drawing, number, plant, &window);
         }
-        tape::draw(&mut drawing, &bare, &window, (from, to), frame.mark);
+        tape::draw(&mut drawing, &bare, &window, (from, to, to), frame.mark);
         top += area.height + 14.0;
         from = to;
     }

@@ -40,7 +40,10 @@ pub fn draw_piece(line: &PracticeLine, (from, to): (Length, Length), frame: &Fra
     let area = Area { x: 0.0, y: 0.0, width, height };
     let window = Window { from: from.in_unit(Unit::Metre), scale: width / each.in_unit(Unit::Metre), area };
     strip(&mut drawing, line, &window);
-    tape::draw(&mut drawing, line, &window, (from, from + each), frame.mark);
+    let to = from + each;
+    // the number at the joint is the next piece's
+    let numbered = to - Length::from_nanometres(1);
+    tape::draw(&mut drawing, line, &window, (from, to, numbered), frame.mark);
     drawing.finish(height)
 }
 

@@ -31,12 +31,12 @@ fn steps(line: &PracticeLine) -> (Vec<(i64, f64)>, Unit) {
     }
 }
 
-/// Draws the edge, its divisions and its numbers.
+/// Draws the edge and its divisions between two places, and its numbers up to a third.
 pub(super) fn draw(
     drawing: &mut Drawing<'_>,
     line: &PracticeLine,
     window: &Window,
-    (from, to): (Length, Length),
+    (from, to, numbered): (Length, Length, Length),
     mark: DecimalMark,
 ) {
     let edge = window.area.y + window.area.height / 2.0;
@@ -65,7 +65,7 @@ pub(super) fn draw(
         drawn.extend(ticks);
     }
     drawing.strokes([[(start, edge), (stop, edge)]], Look::line(Colour::Ink, 1.6));
-    numbers(drawing, (steps[0].0, unit), (from, to), (edge, mark), &place);
+    numbers(drawing, (steps[0].0, unit), (from, numbered), (edge, mark), &place);
 }
 
 /// The numbers of the longest divisions, each on a ground of its own.

@@ -4,12 +4,12 @@ use crate::reader::{all, column, says, table, tree, words};
 use std::collections::BTreeSet;
 use tautline_engine::length::{Length, Unit};
 use tautline_engine::practice::level::Level;
-use tautline_report::{certificates, practice_line, practice_set};
+use tautline_report::{certificates, practice_line, practice_progress, practice_set};
 use tautline_survey::agree::{Calibration, CalibrationLine, Outcome};
 use tautline_survey::date::Date;
 use tautline_survey::goal::Percent;
 use tautline_survey::input::Input;
-use tautline_survey::practice::{Exercise, Marking, TapeKind};
+use tautline_survey::practice::{Exercise, Lesson, Marking, Parts, TapeKind, progress};
 use tautline_survey::protocol::Protocol;
 use tautline_words::Words;
 
@@ -49,6 +49,39 @@ fn keys_stand_apart_and_last() {
     assert!(!before.contains("Key of line") && after.contains("Key of line 4-1"));
     assert!(!before.contains("The lines start at") && after.contains("The lines start at"));
     assert_eq!(table(&page, "Key of line 4-1").len(), key.len());
+}
+
+/// One row for each lesson, by day, with what it was off worked out by hand; ids are the page's own, and a name never becomes markup.
+#[test]
+fn progress_has_a_row_for_each_lesson_in_its_order() {
+    let words = Words::english();
+    let lesson = |name: &str, day: u8, handed_in: f64, habit: Option<&str>| Lesson {
+        name: name.to_owned(),
+        date: Date::new(2026, 6, day),
+        line: "2-7".to_owned(),
+        key: 0.25,
+        handed_in,
+        marks: Parts { edges: 15.0, species: 10.0, cover: 4.0, arithmetic: 0.0 },
+        most: Some(Marking::example().parts()),
+        right: (5, 7),
+        habit: habit.map(str::to_owned),
+    };
+    let lessons = vec![
+        lesson("Ada <b>", 9, 0.24, None),
+        lesson("Ada <b>", 2, 0.29, Some("mistake-counts-dead")),
+        lesson("Bea", 2, 0.25, None),
+    ];
+    let page = practice_progress(&progress(lessons), 0.02, &words).page(&words);
+    assert_eq!(column(&page, "Lessons of Ada <b>", "day"), ["2026-06-02", "2026-06-09"]);
+    assert_eq!(column(&page, "Lessons of Ada <b>", "points off"), ["+4.0", "-1.0"]);
+    assert_eq!(column(&page, "Lessons of Ada <b>", "marks"), ["29.0 / 50.0", "29.0 / 50.0"]);
+    let tree = tree(&page);
+    let said = self::words(tree.root());
+    assert!(said.contains("4.0 percentage points from the key in the first lesson, 1.0 in the last"));
+    assert!(said.contains("Named in 1, not in the last lesson: dead wood was counted as live"));
+    assert!(!said.contains("lesson-") && !page.contains("<b>"));
+    let ids: Vec<&str> = tree.descendants().filter_map(|node| node.attribute("id")).collect();
+    assert_eq!(ids.len(), ids.iter().collect::<BTreeSet<_>>().len(), "no id stands twice");
 }
 
 /// By hand: marks for edges three times as many lose three times as much where edges alone are lost.

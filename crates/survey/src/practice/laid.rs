@@ -58,29 +58,54 @@ impl Laid {
         keys: &[ExpertKey],
         marking: &Marking,
     ) -> (Vec<Marked>, Vec<Finding>) {
-        let mut known: BTreeMap<(u8, u64), (Exercise, Recogniser)> = BTreeMap::new();
+        let mut marker = self.marker(keys, marking);
         let (mut marked, mut findings) = (Vec::new(), Vec::new());
         for sheet in sheets {
-            if let Some(key) = keys.iter().find(|key| key.line == sheet.line) {
-                let step = self.tape.notation().step();
-                let tolerance = marking.tolerance.unwrap_or(step + step);
-                let measure = Measure { tolerance, gap: self.protocol.rule().0.gap };
-                marked.push(mark_real(sheet, key, marking, measure));
-                continue;
+            match marker.mark(sheet) {
+                Ok(one) => marked.push(one),
+                Err(finding) => findings.push(*finding),
             }
-            let Some((level, number)) = Exercise::level_and_number(&sheet.line) else {
-                let message = Message::new("practice-line-unknown").with("found", sheet.line.as_str());
-                findings.push(Finding::must_settle(message).at_place(sheet.place.as_ref()));
-                continue;
-            };
-            let (exercise, recogniser) = known.entry((level.number(), number)).or_insert_with(|| {
-                let exercise = self.exercise(level, number);
-                let recogniser = recogniser(&exercise);
-                (exercise, recogniser)
-            });
-            marked.push(mark(sheet, exercise, marking, recogniser));
         }
         (marked, findings)
+    }
+
+    /// What marks one sheet after the other.
+    pub fn marker<'a>(&'a self, keys: &'a [ExpertKey], marking: &'a Marking) -> Marker<'a> {
+        Marker { laid: self, keys, marking, known: BTreeMap::new() }
+    }
+}
+
+/// Marks one sheet after the other; each line is drawn, and its mistakes made, once.
+pub struct Marker<'a> {
+    laid: &'a Laid,
+    keys: &'a [ExpertKey],
+    marking: &'a Marking,
+    known: BTreeMap<(u8, u64), (Exercise, Recogniser)>,
+}
+
+impl Marker<'_> {
+    /// One sheet beside its key.
+    ///
+    /// # Errors
+    /// what the sheet calls its line, where that is no line
+    pub fn mark(&mut self, sheet: &LearnerSheet) -> Result<Marked, Box<Finding>> {
+        let Self { laid, keys, marking, known } = self;
+        if let Some(key) = keys.iter().find(|key| key.line == sheet.line) {
+            let step = laid.tape.notation().step();
+            let tolerance = marking.tolerance.unwrap_or(step + step);
+            let measure = Measure { tolerance, gap: laid.protocol.rule().0.gap };
+            return Ok(mark_real(sheet, key, marking, measure));
+        }
+        let Some((level, number)) = Exercise::level_and_number(&sheet.line) else {
+            let message = Message::new("practice-line-unknown").with("found", sheet.line.as_str());
+            return Err(Box::new(Finding::must_settle(message).at_place(sheet.place.as_ref())));
+        };
+        let (exercise, recogniser) = known.entry((level.number(), number)).or_insert_with(|| {
+            let exercise = laid.exercise(level, number);
+            let recogniser = recogniser(&exercise);
+            (exercise, recogniser)
+        });
+        Ok(mark(sheet, exercise, marking, recogniser))
     }
 }
 

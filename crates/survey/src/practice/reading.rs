@@ -10,7 +10,7 @@ use tautline_engine::length::{DecimalMark, Length, Notation, write};
 
 /// One intercept as it was set.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Set {
+pub struct Placed {
     /// The species' number on the line.
     pub species: u32,
     /// Its start, in divisions.
@@ -55,11 +55,11 @@ pub struct Reading {
     /// The species that is written next.
     species: u32,
     /// What was set, along the tape.
-    rows: Vec<Set>,
+    rows: Vec<Placed>,
     /// The edge that was taken up to be moved: of which row.
     held: Option<(usize, Edge)>,
     /// What stood before each step, the last one last.
-    before: Vec<(Vec<Set>, Option<i64>)>,
+    before: Vec<(Vec<Placed>, Option<i64>)>,
 }
 
 impl Reading {
@@ -90,7 +90,7 @@ impl Reading {
     }
 
     /// What was set, along the tape.
-    pub fn rows(&self) -> &[Set] {
+    pub fn rows(&self) -> &[Placed] {
         &self.rows
     }
 
@@ -156,7 +156,7 @@ impl Reading {
         }
         self.keep();
         let (start, stop) = (since.min(self.at), since.max(self.at));
-        self.rows.push(Set { species: self.species, start, stop });
+        self.rows.push(Placed { species: self.species, start, stop });
         self.since = None;
         self.sort();
         Came::Stopped
@@ -168,8 +168,8 @@ impl Reading {
             return Came::NoLength;
         };
         let moved = match edge {
-            Edge::Start => Set { start: self.at, ..own },
-            Edge::Stop => Set { stop: self.at, ..own },
+            Edge::Start => Placed { start: self.at, ..own },
+            Edge::Stop => Placed { stop: self.at, ..own },
         };
         if moved.start >= moved.stop {
             return Came::NoLength;
@@ -229,7 +229,7 @@ impl Reading {
         let measure = |place: i64| {
             Measure::read(&write(length(place, notation), notation), None, DecimalMark::Point).ok()
         };
-        let row = |row: &Set| {
+        let row = |row: &Placed| {
             let species = Exercise::code(Some(row.species)).to_owned();
             Some(LearnerRow { species, edges: Some((measure(row.start)?, measure(row.stop)?)), length: None })
         };

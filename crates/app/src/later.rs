@@ -8,6 +8,7 @@
 //! | `reading` | reading lines |
 //! | `take` | files and sheets taken in |
 //! | `desk` | settling, the notebook itself |
+//! | `practice` | lines to practise on, drills, progress, paper and marking for a class |
 #![expect(
     clippy::unnecessary_wraps,
     reason = "what a room says goes the same way as that it could not be fetched"
@@ -40,6 +41,7 @@ room!(site, pages::site_room);
 room!(desk, pages::desk_room);
 room!(take, pages::take_in_room);
 room!(reading, crate::read::room);
+room!(practice, pages::practice_room);
 
 /// What stands, and what every site comes to.
 #[wasm_split(work, wasm_split_path = leptos::wasm_split, fallible)]

@@ -14,12 +14,14 @@
 //! | the screens | `pages` |
 //! | what several screens are made of | `parts` |
 //! | reading a line | `read` |
+//! | practice | `practice` |
 
 mod device;
 mod later;
 mod newer;
 mod pages;
 mod parts;
+mod practice;
 mod read;
 mod route;
 mod session;

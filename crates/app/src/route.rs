@@ -20,6 +20,8 @@ pub(crate) enum Route {
     Settle,
     /// The notebook itself: sharing, copying, history, settings.
     Notebook,
+    /// Practice: lessons, drills, a coach's desk, by the rest of the address.
+    Practice(String),
 }
 
 impl Route {
@@ -33,6 +35,7 @@ impl Route {
             "take-in" => Self::TakeIn,
             "settle" => Self::Settle,
             "notebook" => Self::Notebook,
+            "practice" => Self::Practice(rest.to_owned()),
             _ => Self::Sites,
         }
     }
@@ -47,6 +50,7 @@ impl Route {
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settle => "#/settle".to_owned(),
             Self::Notebook => "#/notebook".to_owned(),
+            Self::Practice(rest) => format!("#/practice/{rest}").trim_end_matches('/').to_owned(),
         }
     }
 
@@ -58,6 +62,7 @@ impl Route {
             Self::TakeIn => "app-take-in",
             Self::Settle => "app-settle",
             Self::Notebook => "app-notebook",
+            Self::Practice(_) => "lesson-practice",
         }
     }
 }

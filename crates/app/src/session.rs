@@ -376,7 +376,7 @@ fn origin() -> String {
 }
 
 /// Lets everything else have its turn.
-async fn a_turn() {
+pub(crate) async fn a_turn() {
     let promise = js_sys::Promise::new(&mut |done, _| {
         if let Some(window) = web_sys::window() {
             // a page without a window waits for nothing

@@ -23,6 +23,7 @@ pub(crate) fn screen(route: &Route) -> AnyView {
         Route::Read | Route::Line(_) => later::entered(later::reading(route)),
         Route::TakeIn => later::entered(later::take(route)),
         Route::Settle | Route::Notebook => later::entered(later::desk(route)),
+        Route::Practice(_) => later::entered(later::practice(route)),
     }
 }
 
@@ -45,4 +46,12 @@ pub(crate) fn desk_room(route: &Route) -> AnyView {
 /// Files and sheets taken in.
 pub(crate) fn take_in_room(_: &Route) -> AnyView {
     take_in::take_in().into_any()
+}
+
+/// Practice.
+pub(crate) fn practice_room(route: &Route) -> AnyView {
+    match route {
+        Route::Practice(rest) => crate::practice::screen(rest),
+        _ => ().into_any(),
+    }
 }

@@ -12,10 +12,11 @@
 //! | UTM, both ways | [`utm`] |
 //! | old datums | [`datum`] |
 //! | lines at right angles to a baseline | [`baseline`] |
-//! | outlines that cross themselves | [`mend`] |
+//! | outlines that cross themselves or overlap | [`mend`] |
 //! | what a compass shows | [`magnetic`] |
 //! | lines laid out on a site, with ends and bearings | [`lay`] |
 //! | a boundary brought to the plane, and checked | [`site`] |
+//! | what is said of either | `told` |
 #![forbid(unsafe_code)]
 
 pub mod baseline;
@@ -28,4 +29,5 @@ pub mod map;
 pub mod mend;
 pub mod position;
 pub mod site;
+mod told;
 pub mod utm;

@@ -1,4 +1,4 @@
-//! Outlines that cross themselves, cut apart where they do.
+//! Outlines that cross themselves, cut apart where they do; outlines that overlap, put together.
 
 use i_overlay::core::fill_rule::FillRule;
 use i_overlay::core::overlay::{IntOverlayOptions, Overlay, ShapeType};
@@ -21,7 +21,49 @@ use tautline_engine::place::region::Polygon;
 /// assert_eq!(polygons.iter().map(|polygon| polygon.area()).collect::<Vec<_>>(), [2500, 2500]);
 /// ```
 pub fn inside_of_odd(rings: &[Vec<Point>]) -> Vec<Polygon> {
-    let corners = rings.iter().map(Vec::len).sum();
+    filled(rings.iter().map(Vec::as_slice), FillRule::EvenOdd)
+}
+
+/// The ground of several polygons, each place of it once, however often they cover it.
+///
+/// # Range
+/// as above
+/// # Example
+/// Two squares of 100 by 100 that share a strip of 100 by 20.
+/// ```
+/// use tautline_engine::place::{plane::Point, region::Polygon};
+/// let square = |west: i64| {
+///     let ring = [(west, 0), (west + 100, 0), (west + 100, 100), (west, 100)].map(|(x, y)| Point { x, y });
+///     Polygon { rings: vec![ring.to_vec()] }
+/// };
+/// let once = tautline_ground::mend::put_together(&[square(0), square(80)]);
+/// assert_eq!(once.iter().map(|polygon| polygon.area()).collect::<Vec<_>>(), [18_000]);
+/// ```
+pub fn put_together(polygons: &[Polygon]) -> Vec<Polygon> {
+    // outer rings wind one way and holes the other, so that a hole takes away from its own polygon alone
+    let rings: Vec<Vec<Point>> = polygons
+        .iter()
+        .flat_map(|polygon| polygon.rings.iter().enumerate())
+        .map(|(at, ring)| wound(ring, at == 0))
+        .collect();
+    filled(rings.iter().map(Vec::as_slice), FillRule::Positive)
+}
+
+/// A ring that winds against the clock, or with it.
+fn wound(ring: &[Point], against: bool) -> Vec<Point> {
+    let twice: i128 = (0..ring.len())
+        .map(|at| (ring[at], ring[(at + 1) % ring.len()]))
+        .map(|(from, to)| i128::from(from.x) * i128::from(to.y) - i128::from(to.x) * i128::from(from.y))
+        .sum();
+    let mut ring = ring.to_vec();
+    if (twice > 0) != against {
+        ring.reverse();
+    }
+    ring
+}
+
+fn filled<'a>(rings: impl Iterator<Item = &'a [Point]> + Clone, rule: FillRule) -> Vec<Polygon> {
+    let corners = rings.clone().map(<[Point]>::len).sum();
     let mut overlay = Overlay::new_custom(corners, IntOverlayOptions::ogc(), Solver::default());
     for ring in rings {
         let ring: Option<Vec<IntPoint<i32>>> = ring.iter().map(onto).collect();
@@ -30,7 +72,7 @@ pub fn inside_of_odd(rings: &[Vec<Point>]) -> Vec<Polygon> {
     }
     let back =
         |ring: &Vec<IntPoint<i32>>| ring.iter().map(|at| Point { x: at.x.into(), y: at.y.into() }).collect();
-    let shapes = overlay.overlay(OverlayRule::Subject, FillRule::EvenOdd);
+    let shapes = overlay.overlay(OverlayRule::Subject, rule);
     shapes.iter().map(|shape| Polygon { rings: shape.iter().map(back).collect() }).collect()
 }
 

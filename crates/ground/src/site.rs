@@ -2,7 +2,7 @@
 
 use crate::datum::{Moved, to_wgs84};
 use crate::local::Local;
-use crate::mend::inside_of_odd;
+use crate::mend::{inside_of_odd, put_together};
 use crate::position::Position;
 use crate::utm::degrees;
 use tautline_engine::place::plane::{Point, Segment};
@@ -39,8 +39,8 @@ pub struct There {
     pub ends: [Position; 2],
 }
 
-/// Something that was repaired: the part's number, and what.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// Something that was repaired, or should be: the part's number or the stratum, and what.
+#[derive(Clone, Debug, PartialEq)]
 pub enum Repair {
     /// A ring ended elsewhere than it began and was closed.
     Closed {
@@ -65,7 +65,22 @@ pub enum Repair {
         /// How many were left out.
         points: usize,
     },
+    /// Areas of one stratum covered the same ground, which counts once.
+    Overlap {
+        /// The stratum; none where the site has none.
+        stratum: Option<String>,
+        /// The ground that was covered again.
+        square_metres: f64,
+    },
+    /// Ground that two strata claim. It stays in both, since nobody here can say whose it is.
+    InTwoStrata {
+        /// The ground.
+        square_metres: f64,
+    },
 }
+
+/// Less than a square metre covered twice is what rounding to the millimetre leaves along shared sides.
+const OVERLAP: u128 = 1_000_000;
 
 /// Why a boundary can't be used.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -156,7 +171,30 @@ impl Site {
         if site.strata.iter().all(|(_, region)| region.area() == 0) {
             return Err(BoundaryError::NoArea);
         }
+        site.count_once();
         Ok(site)
+    }
+
+    /// Ground that areas of one stratum cover again counts once; what two strata claim is said.
+    fn count_once(&mut self) {
+        for (name, region) in self.strata.iter_mut().filter(|(_, region)| region.polygons.len() > 1) {
+            let once = put_together(&region.polygons);
+            let again = region.area().saturating_sub(once.iter().map(Polygon::area).sum());
+            if again > OVERLAP {
+                self.repaired.push(Repair::Overlap { stratum: name.clone(), square_metres: metres(again) });
+                region.polygons = once;
+            }
+        }
+        if self.strata.len() > 1 {
+            let all: Vec<Polygon> =
+                self.strata.iter().flat_map(|(_, region)| region.polygons.iter().cloned()).collect();
+            let once: u128 = put_together(&all).iter().map(Polygon::area).sum();
+            let twice =
+                self.strata.iter().map(|(_, region)| region.area()).sum::<u128>().saturating_sub(once);
+            if twice > OVERLAP {
+                self.repaired.push(Repair::InTwoStrata { square_metres: metres(twice) });
+            }
+        }
     }
 
     /// The pairs of a part on the plane.
@@ -245,8 +283,12 @@ impl Site {
 
 /// Area of a region in square metres.
 pub fn square_metres(region: &Region) -> f64 {
+    metres(region.area())
+}
+
+fn metres(square_millimetres: u128) -> f64 {
     #[expect(clippy::cast_precision_loss, reason = "an area for people and for weights")]
-    let millimetres = region.area() as f64;
+    let millimetres = square_millimetres as f64;
     millimetres / 1e6
 }
 
@@ -314,6 +356,42 @@ mod tests {
             panic!("{:?}", site.repaired)
         };
         assert!((metres - 1105.74).abs() < 0.01);
+    }
+
+    /// Two squares of a hundredth of a degree at the equator (123.09 ha each, as above) that share half of each: one and a half
+    /// squares, whether the second has its own file or not; a hole of one that the other covers is ground.
+    #[test]
+    fn ground_that_is_covered_again_counts_once() {
+        let square =
+            |west: f64| vec![[west, 0.0], [west + 0.01, 0.0], [west + 0.01, 0.01], [west, 0.01], [west, 0.0]];
+        let hole = vec![[0.006, 0.004], [0.008, 0.004], [0.008, 0.006], [0.006, 0.006], [0.006, 0.004]];
+        let one = 1113.19 * 1105.74;
+        let both = |rings: Vec<Vec<Pair>>| {
+            Site::of(&of(Reference::default(), Shape::Areas(vec![rings, vec![square(0.005)]]))).unwrap()
+        };
+        for site in [both(vec![square(0.0)]), both(vec![square(0.0), hole])] {
+            assert!((site.area() / (1.5 * one) - 1.0).abs() < 1e-4, "{}", site.area());
+            let [Repair::Overlap { stratum: None, .. }] = site.repaired[..] else {
+                panic!("{:?}", site.repaired)
+            };
+        }
+        let beside =
+            Site::of(&of(Reference::default(), Shape::Areas(vec![vec![square(0.0)], vec![square(0.01)]])));
+        let beside = beside.unwrap();
+        assert!(
+            beside.repaired.is_empty() && beside.strata[0].1.polygons.len() == 2,
+            "a shared side is none"
+        );
+        let part = |number, name: &str, west: f64| Part {
+            number,
+            reference: Reference::default(),
+            role: Role::Stratum(Some(name.to_owned())),
+            shape: Shape::Areas(vec![vec![square(west)]]),
+        };
+        let parts = vec![part(1, "flat", 0.0), part(2, "wash", 0.0075)];
+        let two = Site::of(&Boundary { parts, ..Boundary::default() }).unwrap();
+        let [Repair::InTwoStrata { square_metres }] = two.repaired[..] else { panic!("{:?}", two.repaired) };
+        assert!((square_metres / (0.25 * one) - 1.0).abs() < 1e-4);
     }
 
     #[test]

@@ -24,8 +24,7 @@ macro_rules! catalogue {
 }
 
 catalogue! {
-    "app" "read" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice"
-    "tell" "travel" "handbook" "following" "lesson"
+    "app" "read" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice" "tell" "travel" "handbook" "following" "lesson" "aim"
 }
 
 type Bundle = FluentBundle<FluentResource>;

@@ -8,14 +8,13 @@ use std::fs::File;
 use std::io::Read as _;
 use std::path::Path;
 use tautline_engine::length::DecimalMark;
-use tautline_engine::place::region::RingFault;
 use tautline_exchange::Source;
 use tautline_exchange::boundary::{Asked, Purpose, read};
 use tautline_exchange::limits::LARGEST_BOUNDARY;
-use tautline_ground::site::{BoundaryError, Repair, Site};
+use tautline_ground::site::Site;
 use tautline_survey::boundary::{Boundary, Reference};
 use tautline_survey::measure::Measure;
-use tautline_survey::message::{Message, Value};
+use tautline_survey::message::Message;
 use tautline_words::Words;
 
 type Refused = (String, Exit);
@@ -44,7 +43,7 @@ pub(super) fn site(asked: &ArgMatches, words: &Words) -> Result<(Site, Option<St
         }
         // a mistake is looked for in each file by itself, so that its name can be said
         if purpose == Purpose::Ground {
-            Site::of(&found.boundary).map_err(|error| refused(file, boundary_words(error), words))?;
+            Site::of(&found.boundary).map_err(|error| refused(file, error.message(), words))?;
         }
         boundary.join(found.boundary);
     }
@@ -53,9 +52,9 @@ pub(super) fn site(asked: &ArgMatches, words: &Words) -> Result<(Site, Option<St
         let message = Message::new("boundary-datum-unused").with("datum", reference.to_string());
         return Err((words.say(&message), Exit::NotUnderstood));
     }
-    let site = Site::of(&boundary).map_err(|error| refused(file, boundary_words(error), words))?;
+    let site = Site::of(&boundary).map_err(|error| refused(file, error.message(), words))?;
     for repair in &site.repaired {
-        show::aside(&words.say(&repair_words(file, *repair)));
+        show::aside(&words.say(&repair.message(file)));
     }
     if site.error > 0 {
         show::aside(
@@ -118,47 +117,4 @@ fn opened(file: &str, words: &Words) -> Result<(Source, Vec<Source>), Refused> {
 fn refused(file: &str, why: Message, words: &Words) -> Refused {
     let about = Message::new("boundary-refused").with("file", file).with("why", why);
     (words.say(&about), Exit::NotUnderstood)
-}
-
-fn boundary_words(error: BoundaryError) -> Message {
-    match error {
-        BoundaryError::NoArea => Message::new("boundary-no-area"),
-        BoundaryError::NotOnEarth { part, found } => Message::new("boundary-not-on-earth")
-            .with("part", part)
-            .with("longitude", Value::Number(found[0], 6))
-            .with("latitude", Value::Number(found[1], 6)),
-        BoundaryError::OldDatum { part } => Message::new("boundary-old-datum").with("part", part),
-        BoundaryError::Ring { part, fault, at } => {
-            let code = match fault {
-                RingFault::TooFewPoints => "boundary-too-few-points",
-                RingFault::NoArea => "boundary-ring-no-area",
-                RingFault::MeetsItself { .. } => "boundary-meets-itself",
-                RingFault::TooFar { .. } => "boundary-too-far",
-            };
-            Message::new(code)
-                .with("part", part)
-                .with("longitude", Value::Number(at.longitude(), 6))
-                .with("latitude", Value::Number(at.latitude(), 6))
-        }
-        BoundaryError::LineNotAWay { part } => Message::new("boundary-line").with("part", part),
-        BoundaryError::StratumNotAnArea { part } => Message::new("boundary-stratum").with("part", part),
-    }
-}
-
-fn repair_words(file: &str, repair: Repair) -> Message {
-    match repair {
-        Repair::Closed { part, metres } => Message::new("boundary-closed")
-            .with("file", file)
-            .with("part", part)
-            .with("metres", Value::Number(metres, 1)),
-        Repair::CutApart { part, at, polygons } => Message::new("boundary-cut-apart")
-            .with("file", file)
-            .with("part", part)
-            .with("longitude", Value::Number(at.longitude(), 6))
-            .with("latitude", Value::Number(at.latitude(), 6))
-            .with("polygons", polygons),
-        Repair::TakenOnce { part, points } => {
-            Message::new("boundary-taken-once").with("file", file).with("part", part).with("points", points)
-        }
-    }
 }

@@ -11,9 +11,8 @@ use tautline_engine::place::baseline::{Sides, Starts};
 use tautline_engine::place::layout::{Ask, Bearing, Edge, Shape};
 use tautline_engine::place::points::Design;
 use tautline_exchange::{geojson, laid};
-use tautline_ground::baseline::{BaselineError, Walked};
-use tautline_ground::lay::{LayError, Wanted, lay};
-use tautline_ground::magnetic::NoDeclination;
+use tautline_ground::baseline::Walked;
+use tautline_ground::lay::{Wanted, lay};
 use tautline_ground::position::Position;
 use tautline_ground::site::Site;
 use tautline_survey::date::Date;
@@ -81,7 +80,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
 pub(super) fn laid(asked: &ArgMatches, words: &Words) -> Result<(Site, LayoutOutput), (String, Exit)> {
     let (site, name) = boundary::site(asked, words)?;
     let wanted = wanted(asked, name, words)?;
-    let layout = lay(&site, &wanted).map_err(|error| (words.say(&lay_words(error)), Exit::NotUnderstood))?;
+    let layout = lay(&site, &wanted).map_err(|error| (words.say(&error.message()), Exit::NotUnderstood))?;
     if wanted.batch.is_some() && layout.strata.len() > 1 {
         show::aside(&words.word("layout-batch-strata"));
     }
@@ -262,16 +261,5 @@ fn bearing(text: &str) -> Option<Bearing> {
         Some(rest) => degrees(rest).map(Bearing::Across),
         None if text == "random" => Some(Bearing::Random),
         None => degrees(&text).map(Bearing::Fixed),
-    }
-}
-
-fn lay_words(error: LayError) -> Message {
-    match error {
-        LayError::TooFewForStrata(least) => Message::new("layout-too-few").with("least", least),
-        LayError::Baseline(BaselineError::TooShort) => Message::new("baseline-too-short"),
-        LayError::Baseline(BaselineError::NoRoom) => Message::new("baseline-no-room"),
-        LayError::NameTaken(line) => Message::new("layout-name-taken").with("line", line),
-        LayError::NoDeclination(NoDeclination::OutsideTheModel) => Message::new("declination-date"),
-        LayError::NoDeclination(NoDeclination::HeightOutsideTheModel) => Message::new("declination-height"),
     }
 }

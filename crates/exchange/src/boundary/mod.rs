@@ -12,17 +12,25 @@
 //! What a feature is stands in its field `use`: nothing or `stratum` for ground on which lines may lie, `keep out` with
 //! `buffer` in metres, `line` for a line that stays. The names stand in `stratum`, `line` and `site`. Coordinates stay as
 //! they were handed in, with their reference.
+//!
+//! GeoJSON, GPX and KML are text and read wherever the feature `outlines` is on, in the app too. What is packed or binary takes
+//! the feature `boundaries`; without it such a file is named as one for the command.
 
+#[cfg(feature = "boundaries")]
 mod binary;
 mod feature;
 mod geojson;
+#[cfg(feature = "boundaries")]
 mod geopackage;
+#[cfg(feature = "boundaries")]
 mod reference;
+#[cfg(feature = "boundaries")]
 mod shapefile;
 mod xml;
 
 use crate::limits::{LARGEST_BOUNDARY, MOST_CORNERS};
 use crate::source::Source;
+#[cfg(feature = "boundaries")]
 use crate::workbook::packed;
 use feature::Feature;
 use tautline_survey::boundary::{Boundary, Reference, Shape};
@@ -82,11 +90,38 @@ pub fn read(source: &Source, beside: &[Source], asked: &Asked) -> Result<Found, 
     if bytes.len() as u64 > LARGEST_BOUNDARY {
         return Err(Message::new("boundary-too-large"));
     }
-    let features = if bytes.starts_with(b"PK\x03\x04") {
+    let features = match binary(source, beside, asked)? {
+        Some(features) => features,
+        None => of_text(bytes)?,
+    };
+    put_together(features, asked)
+}
+
+/// The features of a file that is text.
+fn of_text(bytes: &[u8]) -> Result<Vec<Feature>, Message> {
+    let text = core::str::from_utf8(bytes).map_err(|_| Message::new("boundary-unknown"))?;
+    let text = text.trim_start_matches('\u{feff}');
+    match text.trim_start().chars().next() {
+        Some('<') => xml::features(text),
+        Some('{' | '[') => geojson::features(text),
+        _ => Err(Message::new("boundary-unknown")),
+    }
+}
+
+/// How packed files, GeoPackages and shapefiles begin (ZIP, APPNOTE 4.3.7; SQLite 3; ESRI 1998: 9994, high byte first).
+const PACKED: &[u8] = b"PK\x03\x04";
+const DATABASE: &[u8] = b"SQLite format 3\0";
+const SHAPES: &[u8] = &9994_u32.to_be_bytes();
+
+/// The features of a file that is packed or binary; nothing where it is neither.
+#[cfg(feature = "boundaries")]
+fn binary(source: &Source, beside: &[Source], asked: &Asked) -> Result<Option<Vec<Feature>>, Message> {
+    let bytes = source.bytes.as_slice();
+    let features = if bytes.starts_with(PACKED) {
         of_packed(source, asked)?
-    } else if bytes.starts_with(b"SQLite format 3\0") {
+    } else if bytes.starts_with(DATABASE) {
         geopackage::features(bytes)?
-    } else if shapefile::is_one(bytes) {
+    } else if bytes.starts_with(SHAPES) {
         let with_ending = |ending: &str| {
             let fits = |one: &&Source| {
                 one.name.rsplit_once('.').is_some_and(|(_, own)| own.eq_ignore_ascii_case(ending))
@@ -95,18 +130,22 @@ pub fn read(source: &Source, beside: &[Source], asked: &Asked) -> Result<Found, 
         };
         shapefile::features(bytes, with_ending("dbf"), with_ending("prj"), asked.reference)?
     } else {
-        let text = core::str::from_utf8(bytes).map_err(|_| Message::new("boundary-unknown"))?;
-        let text = text.trim_start_matches('\u{feff}');
-        match text.trim_start().chars().next() {
-            Some('<') => xml::features(text)?,
-            Some('{' | '[') => geojson::features(text)?,
-            _ => return Err(Message::new("boundary-unknown")),
-        }
+        return Ok(None);
     };
-    put_together(features, asked)
+    Ok(Some(features))
+}
+
+/// Such a file is for the command.
+#[cfg(not(feature = "boundaries"))]
+fn binary(source: &Source, _beside: &[Source], _asked: &Asked) -> Result<Option<Vec<Feature>>, Message> {
+    if [PACKED, DATABASE, SHAPES].iter().any(|start| source.bytes.starts_with(start)) {
+        return Err(Message::new("boundary-for-the-command"));
+    }
+    Ok(None)
 }
 
 /// A packed file: one shapefile with what belongs to it, or a KML file.
+#[cfg(feature = "boundaries")]
 fn of_packed(source: &Source, asked: &Asked) -> Result<Vec<Feature>, Message> {
     let refuse = |code| Message::new(code).with("file", source.name.as_str());
     let parts = packed::with_endings(&source.bytes, &["shp", "dbf", "prj", "kml"]).map_err(refuse)?;

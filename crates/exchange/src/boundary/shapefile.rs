@@ -14,11 +14,6 @@ use crate::shown::short;
 use tautline_survey::boundary::{Pair, Reference, Shape};
 use tautline_survey::message::Message;
 
-/// Whether a file begins as shapes do: 9994, high byte first.
-pub(super) fn is_one(bytes: &[u8]) -> bool {
-    bytes.starts_with(&9994_u32.to_be_bytes())
-}
-
 pub(super) fn features(
     shapes: &[u8],
     table: Option<&[u8]>,

@@ -166,7 +166,7 @@ pub(crate) fn run(matches: &ArgMatches, words: &Words) -> Exit {
         Some(("sheet", asked)) => sheet(asked, words),
         Some(("demo", asked)) => write_demo(asked, words),
         Some(("export", asked)) => export::run(asked, words),
-        Some(("plan", asked)) => plan::run(asked, words),
+        Some(("plan", asked)) => plan::run(asked, words, &mut Here::real()),
         Some(("practice", asked)) => practice::run(asked, words),
         Some(("explain", asked)) => explain::run(asked, words),
         Some(("protocols", _)) => {

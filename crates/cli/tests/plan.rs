@@ -377,3 +377,54 @@ fn a_baseline_by_command() {
     let batches = tautline(&[&site[..], &["--batch", "3"]].concat());
     assert!(String::from_utf8_lossy(&batches.stderr).contains("a sequential plan is for one"));
 }
+
+/// A layout kept in a notebook: a line that nobody may enter leaves the plan, the next of its stratum comes into it, the reason
+/// is said with the figures, and a layout drawn anew takes no name of a line that was read.
+#[test]
+fn a_line_that_cannot_be_read_is_replaced() {
+    let folder = folder("plan-replace");
+    let notebook = folder.join("flat.tautline");
+    let notebook = notebook.to_str().unwrap();
+    let laid = |more: &[&str]| {
+        let call = ["plan", "lines", "--boundary", BOUNDARY, "--lines", "6", "--length", "50 m"];
+        tautline(&[&call[..], &["--notebook", notebook, "--author", "A. Reader"], more].concat())
+    };
+    let kept = laid(&["--reason", "half-width of 4 %"]);
+    assert_eq!(kept.status.code(), Some(0), "{}", String::from_utf8_lossy(&kept.stderr));
+    let replace = |line: &str, why: &str| {
+        tautline(&[
+            "plan",
+            "replace",
+            "--notebook",
+            notebook,
+            "--site",
+            "Invented Flat",
+            "--line",
+            line,
+            "--why",
+            why,
+        ])
+    };
+    let said = replace("2", "no-permission");
+    assert_eq!(said.status.code(), Some(0), "{}", String::from_utf8_lossy(&said.stderr));
+    assert!(text(&said).contains("R1 takes its place"), "{}", text(&said));
+    assert_eq!(replace("2", "not-safe").status.code(), Some(2), "it isn't in the plan any more");
+    let readings = folder.join("readings.csv");
+    std::fs::write(
+        &readings,
+        "site,line,date,species,start (m),stop (m)\nInvented Flat,1,2026-06-01,ATCA,10,20\n\
+         Invented Flat,3,2026-06-01,ATCA,10,15\nInvented Flat,R1,2026-06-01,ATCA,0,5\n",
+    )
+    .unwrap();
+    let imported = tautline(&["import", readings.to_str().unwrap(), "--notebook", notebook]);
+    assert_ne!(imported.status.code(), Some(2), "{}", String::from_utf8_lossy(&imported.stderr));
+    let assessed = tautline(&["assess", "--notebook", notebook, "--json"]);
+    let said = text(&assessed) + &String::from_utf8_lossy(&assessed.stderr);
+    assert!(said.contains("replaced-not-entered"), "{said}");
+    assert_eq!(replace("3", "shrubs").status.code(), Some(2), "a line that was read stays");
+    let again = laid(&["--seed", "2"]);
+    assert_eq!(again.status.code(), Some(1), "{}", String::from_utf8_lossy(&again.stderr));
+    let named = laid(&["--seed", "2", "--names", "27-"]);
+    assert_eq!(named.status.code(), Some(0), "{}", String::from_utf8_lossy(&named.stderr));
+    assert!(text(&named).contains("27-1"));
+}

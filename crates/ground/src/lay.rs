@@ -14,17 +14,19 @@ use tautline_engine::place::region::Region;
 use tautline_engine::place::route::route;
 use tautline_engine::seed::Seed;
 use tautline_survey::date::Date;
-use tautline_survey::layout::{DeclinationOutput, End, LaidLine, LayoutOutput, StratumOutput};
+use tautline_survey::layout::{End, LaidLine, LayoutOutput, StratumOutput};
 use tautline_survey::output::VERSION;
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;
 
 /// What is wanted on a site.
 #[derive(Clone, Debug)]
 pub struct Wanted {
     /// The site's name.
     pub name: String,
+    /// What the names of lines begin with, so that a later layout of a site takes no earlier line's name; often nothing.
+    pub names: String,
     /// How points are drawn, what is laid at them, and the rules; lines and reserve are for the whole site.
     pub ask: Ask,
     /// Length of a line as typed.
@@ -112,7 +114,7 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
                 site,
                 wanted,
                 name.as_deref(),
-                &number.to_string(),
+                &format!("{}{number}", wanted.names),
                 placed,
                 false,
                 compass,
@@ -121,7 +123,7 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         reserve.extend(layout.reserve.into_iter().map(|placed| (name.clone(), placed)));
     }
     for (number, (stratum, placed)) in (1..).zip(&reserve) {
-        let name = format!("R{number}");
+        let name = format!("{}R{number}", wanted.names);
         output.lines.extend(laid(site, wanted, stratum.as_deref(), &name, placed, true, compass));
     }
     finished(site, wanted, output, compass)
@@ -150,7 +152,15 @@ fn from_a_baseline(
     }
     for (number, (at, placed)) in (1..).zip(&lines) {
         let stratum = site.strata[*at].0.as_deref();
-        output.lines.extend(laid(site, wanted, stratum, &number.to_string(), placed, false, compass));
+        output.lines.extend(laid(
+            site,
+            wanted,
+            stratum,
+            &format!("{}{number}", wanted.names),
+            placed,
+            false,
+            compass,
+        ));
     }
     finished(site, wanted, output, compass)
 }
@@ -199,7 +209,7 @@ fn staked(site: &Site, line: &There, compass: Option<(Date, Declination)>) -> La
         start: end(start),
         end: end(stop),
         true_bearing: whole,
-        magnetic_bearing: compass.map(|(_, found)| to_a_tenth(found.compass(bearing))),
+        magnetic_bearing: compass.map(|(_, found)| found.to_a_tenth(bearing)),
         draw: 0,
         turned: false,
         staked: true,
@@ -249,13 +259,7 @@ fn empty(wanted: &Wanted, compass: Option<(Date, Declination)>) -> LayoutOutput 
         apart_mm: wanted.ask.apart,
         strata: Vec::new(),
         position_error_m: 0,
-        declination: compass.map(|(date, found)| DeclinationOutput {
-            date,
-            degrees: found.degrees,
-            yearly: found.yearly,
-            uncertainty: found.uncertainty,
-            weak_field: found.weak,
-        }),
+        declination: compass.map(|(date, found)| found.output(date)),
         lines: Vec::new(),
         walk: Vec::new(),
         given_up_at_the_edge: 0,
@@ -297,7 +301,7 @@ fn laid(
             start: end(start),
             end: end(start.on(f64::from(*bearing), metres)),
             true_bearing: *bearing,
-            magnetic_bearing: compass.map(|(_, found)| to_a_tenth(found.compass(f64::from(*bearing)))),
+            magnetic_bearing: compass.map(|(_, found)| found.to_a_tenth(f64::from(*bearing))),
             draw: placed.draw,
             turned: placed.turned,
             staked: false,
@@ -306,12 +310,7 @@ fn laid(
     lines.collect()
 }
 
-/// A bearing to a tenth of a degree, from 0 up to but not including 360.
-fn to_a_tenth(bearing: f64) -> f64 {
-    (bearing * 10.0).round() / 10.0 % 360.0
-}
-
-fn end(position: Position) -> End {
+pub(crate) fn end(position: Position) -> End {
     let grid = utm(position).map_or(String::new(), |place| {
         let half = if place.north { 'N' } else { 'S' };
         format!("{} {half} {:.0} {:.0}", place.zone, place.easting, place.northing)

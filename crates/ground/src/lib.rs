@@ -15,12 +15,14 @@
 //! | outlines that cross themselves or overlap | [`mend`] |
 //! | what a compass shows | [`magnetic`] |
 //! | lines laid out on a site, with ends and bearings | [`lay`] |
+//! | a layout as a record, and back | [`drawn`] |
 //! | a boundary brought to the plane, and checked | [`site`] |
 //! | what is said of either | `told` |
 #![forbid(unsafe_code)]
 
 pub mod baseline;
 pub mod datum;
+pub mod drawn;
 pub mod find;
 pub mod lay;
 pub mod local;

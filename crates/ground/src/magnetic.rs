@@ -2,6 +2,7 @@
 
 use crate::position::Position;
 use tautline_survey::date::Date;
+use tautline_survey::layout::DeclinationOutput;
 use world_magnetic_model::time::{Date as Day, Month};
 use world_magnetic_model::uom::si::angle::degree;
 use world_magnetic_model::uom::si::f32::{Angle, Length};
@@ -42,6 +43,22 @@ impl Declination {
     /// ```
     pub fn compass(&self, true_bearing: f64) -> f64 {
         (true_bearing - self.degrees).rem_euclid(360.0)
+    }
+
+    /// The same to a tenth of a degree, from 0 up to but not including 360.
+    pub(crate) fn to_a_tenth(self, true_bearing: f64) -> f64 {
+        (self.compass(true_bearing) * 10.0).round() / 10.0 % 360.0
+    }
+
+    /// As a layout carries it.
+    pub(crate) const fn output(self, date: Date) -> DeclinationOutput {
+        DeclinationOutput {
+            date,
+            degrees: self.degrees,
+            yearly: self.yearly,
+            uncertainty: self.uncertainty,
+            weak_field: self.weak,
+        }
     }
 }
 

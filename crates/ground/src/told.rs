@@ -1,6 +1,7 @@
 //! What is said of a boundary or a layout: why it is refused, and what was mended.
 
 use crate::baseline::BaselineError;
+use crate::drawn::NoLayout;
 use crate::lay::LayError;
 use crate::magnetic::NoDeclination;
 use crate::position::Position;
@@ -69,6 +70,16 @@ impl LayError {
             Self::NameTaken(line) => Message::new("layout-name-taken").with("line", line.as_str()),
             Self::NoDeclination(NoDeclination::OutsideTheModel) => Message::new("declination-date"),
             Self::NoDeclination(NoDeclination::HeightOutsideTheModel) => Message::new("declination-height"),
+        }
+    }
+}
+
+impl NoLayout {
+    /// What is in the way.
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Boundary(error) => error.message(),
+            Self::NoDeclination(why) => LayError::NoDeclination(*why).message(),
         }
     }
 }

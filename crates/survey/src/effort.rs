@@ -5,7 +5,7 @@ pub mod sequential;
 pub mod shares;
 pub mod simulated;
 
-pub use lengths::{DesignOutput, LengthsOutput, lengths};
+pub use lengths::{DesignOutput, LengthsOutput, lengths, lengths_to_try, paid_for};
 
 use crate::assess::{Assessment, Attribute, threshold};
 use crate::goal::{Subject, Wanted};
@@ -62,6 +62,9 @@ impl Foreseen {
         })
     }
 }
+
+/// Where nobody says how alike a line's two readings are; a half is neither kind nor harsh (common practice, no source).
+pub const CORRELATION: f64 = 0.5;
 
 /// What a plan asks.
 #[derive(Clone, Debug, Default, PartialEq)]

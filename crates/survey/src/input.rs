@@ -3,6 +3,7 @@
 use crate::agree::Calibration;
 use crate::canonical;
 use crate::check::Settlement;
+use crate::drawn::Replaced;
 use crate::finding::Finding;
 use crate::place::{LinePlace, Site};
 use crate::plan::{PlannedLine, Stratum};
@@ -52,6 +53,8 @@ pub struct Input {
     pub settlements: Vec<Settlement>,
     /// The log of readers set beside each other.
     pub calibrations: Vec<Calibration>,
+    /// Drawn lines that can't be read, and why.
+    pub replaced: Vec<Replaced>,
     /// The visits that must be settled before they speak for a site; the [checks](mod@crate::check) fill it.
     pub held: BTreeSet<usize>,
 }
@@ -103,6 +106,9 @@ impl Input {
         }
         for line in &self.plan {
             sites.entry(line.site.clone()).and_modify(|own| own.plan.push(line.clone()));
+        }
+        for word in &self.replaced {
+            sites.entry(word.site.clone()).and_modify(|own| own.replaced.push(word.clone()));
         }
         for stratum in &self.strata {
             sites.entry(stratum.site.clone()).and_modify(|own| own.strata.push(stratum.clone()));

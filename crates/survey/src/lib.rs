@@ -19,6 +19,7 @@
 //! | readings as a fingerprint | [`imprint`] |
 //! | a site's outline as handed in | [`boundary`] |
 //! | lines laid out | [`layout`] |
+//! | a layout as a record, and lines of it that were replaced | [`drawn`] |
 //! | how many lines, how long | [`effort`] |
 //! | published numbers beside one's own way to read | [`benchmark`] |
 //! | objectives, triggers, decisions | [`promise`] |
@@ -49,6 +50,7 @@ pub mod check;
 pub mod compare;
 pub mod date;
 pub mod draft;
+pub mod drawn;
 pub mod effort;
 pub mod explain;
 pub mod finding;

@@ -149,6 +149,7 @@ pub fn of_site(input: &Input, site: &str) -> Input {
         files: input.files.clone(),
         plan: input.plan.iter().filter(|line| line.site == site).cloned().collect(),
         strata: input.strata.iter().filter(|stratum| stratum.site == site).cloned().collect(),
+        replaced: input.replaced.iter().filter(|word| word.site == site).cloned().collect(),
         plants: input.plants.clone(),
         protocols: input.protocols.clone(),
         settlements: input.settlements.clone(),

@@ -134,14 +134,16 @@ fn prints(current: &Current, input: &Input, question: &Question) -> BTreeMap<Str
             Payload::Visit(visit) => Some(visit.site.as_str()),
             Payload::Settlement(word) => Some(word.site.as_str()).filter(|site| !site.is_empty()),
             Payload::Goal(goal) => goal.site.as_deref(),
+            Payload::Replaced(word) => Some(word.site.as_str()),
             Payload::Plants(_) | Payload::Protocol(_) => None,
             Payload::Trigger(trigger) => Some(trigger.site.as_str()).filter(|site| !site.is_empty()),
             Payload::Objective(objective) => Some(objective.site.as_str()).filter(|site| !site.is_empty()),
-            // the files of an import move no figure, nor do photos, places and the log of readers, nor what was decided
+            // the files of an import move no figure, nor do photos, places, layouts and the log of readers, nor what was decided
             Payload::Import(_)
             | Payload::Calibration(_)
             | Payload::Headings(_)
             | Payload::Photo(_)
+            | Payload::Layout(_)
             | Payload::Site(_)
             | Payload::Place(_)
             | Payload::Decision(_) => continue,

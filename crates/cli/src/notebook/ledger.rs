@@ -11,7 +11,7 @@ use tautline_exchange::delimited::goals;
 use tautline_survey::date::Date;
 use tautline_survey::goal::{self, Goal, Percent};
 use tautline_survey::message::Message;
-use tautline_survey::notebook::hand::Draft;
+use tautline_survey::notebook::gather::stand;
 use tautline_survey::notebook::payload::Payload;
 use tautline_survey::promise::{Agreed, Decision, Direction, Objective, Sampling, Trigger, agreed};
 use tautline_words::Words;
@@ -81,23 +81,12 @@ pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
         _ => return shown(asked, words),
     };
     let mut notebook = Notebook::open_or_begin(super::file(asked), words)?;
-    let mut draft = Draft::beginning(&payload);
-    let current = notebook.current()?;
-    if let Some(standing) = current.standing.get(&payload.key()) {
-        // another word on the same thing follows the one that stands
-        if standing.payload == payload {
-            show::line(&words.word("ledger-same"));
-            return Ok(Exit::Well);
-        }
-        draft.record = Some(standing.revision.record());
-        draft.parents = standing
-            .heads
-            .iter()
-            .filter(|head| head.record == standing.revision.record())
-            .map(|head| head.revision)
-            .collect();
+    let drafts = stand(&notebook.current()?, &payload);
+    if drafts.is_empty() {
+        show::line(&words.word("ledger-same"));
+        return Ok(Exit::Well);
     }
-    notebook.write(name, vec![draft], text(asked, "reason").unwrap_or_default(), here)?;
+    notebook.write(name, drafts, text(asked, "reason").unwrap_or_default(), here)?;
     show::line(&words.say(&Message::new("ledger-written").with("what", payload.called())));
     if let Payload::Objective(objective) = &payload {
         show::open_parts(objective, words);

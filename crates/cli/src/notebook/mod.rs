@@ -7,6 +7,7 @@ mod devices;
 mod erase;
 mod history;
 mod import;
+mod layouts;
 mod ledger;
 mod photo;
 mod right;
@@ -17,6 +18,7 @@ mod tests;
 pub(crate) use asked::{commands, headings, in_place_of_files, log_command, reading};
 pub(crate) use calibrations::{log, show_log};
 pub(crate) use copies::full as full_copy;
+pub(crate) use layouts::{keep as keep_layout, replace};
 
 use crate::call::Done;
 use crate::exit::Exit;

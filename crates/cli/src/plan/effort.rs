@@ -13,7 +13,9 @@ use tautline_exchange::delimited::goals;
 use tautline_survey::assess::{Question, assess};
 use tautline_survey::effort::shares::shares;
 use tautline_survey::effort::simulated::simulate;
-use tautline_survey::effort::{Ask, EffortOutput, Foreseen, answers, lengths};
+use tautline_survey::effort::{
+    Ask, CORRELATION, EffortOutput, Foreseen, answers, lengths, lengths_to_try, paid_for,
+};
 use tautline_survey::goal::{self, Subject, Wanted};
 use tautline_survey::message::Message;
 use tautline_survey::output::VERSION;
@@ -187,33 +189,15 @@ fn within_budget(
     let refuse = |code| (numbers.words.say(&Message::new(code)), Exit::NotUnderstood);
     let Some(budget) = numbers.number("budget")? else { return Ok(lines) };
     let each = cost.ok_or_else(|| refuse("effort-budget-cost"))?;
-    let paid = budget / (each.walk + each.lay + each.per_metre * length_m);
-    if !(2.0..=MOST_IN_A_BUDGET).contains(&paid) {
-        return Err(refuse("effort-budget"));
-    }
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "between 2 and 10 000")]
-    let paid = paid as usize;
+    let paid = paid_for(budget, each, length_m).ok_or_else(|| refuse("effort-budget"))?;
     Ok(Some(lines.map_or(paid, |own| own.min(paid))))
 }
-
-/// Where nobody says how alike a line's two readings are; a half is neither kind nor harsh (common practice, no source).
-const CORRELATION: f64 = 0.5;
-
-/// More lines than this are no plan.
-const MOST_IN_A_BUDGET: f64 = 10_000.0;
 
 /// Length of a line in metres: as asked, else the pilot's, else 30.
 fn line_length(asked: &ArgMatches, foreseen: &Foreseen, words: &Words) -> Result<f64, Refusal> {
     let own = length_option(asked, "line-length", words)?.map(|measure| measure.length());
     let length = own.or_else(|| foreseen.lines.first().map(|line| line.length));
     Ok(length.map_or(30.0, |length| length.in_unit(tautline_engine::length::Unit::Metre)))
-}
-
-/// A tenth of the pilot's length to twice it, in tenths.
-fn lengths_to_try(foreseen: &Foreseen) -> Vec<f64> {
-    let Some(pilot) = foreseen.lines.first() else { return Vec::new() };
-    let metres = pilot.length.in_unit(tautline_engine::length::Unit::Metre);
-    (2..=20).map(|tenths| metres * f64::from(tenths) / 10.0).collect()
 }
 
 /// The latest round of the one site in the files, or of the one named.

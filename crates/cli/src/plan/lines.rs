@@ -3,7 +3,8 @@
 use super::{boundary, flag, option, position};
 use crate::call::{Done, length_option, not_a_number, unwritable};
 use crate::exit::Exit;
-use crate::show;
+use crate::here::Here;
+use crate::{notebook, show};
 use clap::{ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::length::DecimalMark;
@@ -60,11 +61,16 @@ pub(super) fn options(command: Command, words: &Words) -> Command {
         .arg(option("site", "NAME", "help-site-name"))
         .arg(option("unit", "UNIT", "help-unit"))
         .arg(option("decimal", "MARK", "help-decimal").value_parser(["point", "comma"]))
+        .arg(option("names", "TEXT", "help-names"))
         .arg(option("into", "DIR", "help-into"))
+        .arg(option("notebook", "FILE", "help-layout-notebook"))
+        .arg(option("author", "NAME", "help-author"))
+        .arg(option("reason", "TEXT", "help-lines-reason"))
 }
 
-pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
-    let (_, layout) = laid(asked, words)?;
+pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
+    let (site, layout) = laid(asked, words)?;
+    notebook::keep_layout(asked, &site, &layout, words, here)?;
     if let Some(folder) = asked.get_one::<String>("into") {
         write(folder, &layout, words)?;
     }
@@ -183,6 +189,7 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
     let seed = text("seed").map(|found| found.parse().map_err(|_| wrong(found, "--seed"))).transpose()?;
     Ok(Wanted {
         name: text("site").map(str::to_owned).or(name).unwrap_or_default(),
+        names: text("names").unwrap_or_default().to_owned(),
         ask: Ask {
             design: match text("design") {
                 Some("random") => Design::Random,

@@ -8,10 +8,12 @@ mod lines;
 mod numbers;
 mod packet;
 mod position;
+mod replace;
 mod sequential;
 mod strata;
 
 use crate::call::Done;
+use crate::here::Here;
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use tautline_words::Words;
 
@@ -24,18 +26,20 @@ pub(crate) fn command(words: &Words, effort: Command) -> Command {
         .subcommand(effort::command(words, effort))
         .subcommand(lines::command(words))
         .subcommand(packet::command(words))
+        .subcommand(replace::command(words))
         .subcommand(benchmarks::command(words))
         .subcommand(sequential::command(words))
 }
 
 /// Does what was asked.
-pub(crate) fn run(asked: &ArgMatches, words: &Words) -> Done {
+pub(crate) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
     match asked.subcommand() {
         Some(("effort", asked)) => effort::run(asked, words),
         Some(("benchmarks", asked)) => benchmarks::run(asked, words),
-        Some(("packet", asked)) => packet::run(asked, words),
+        Some(("packet", asked)) => packet::run(asked, words, here),
+        Some(("replace", asked)) => crate::notebook::replace(asked, words, here),
         Some(("sequential", asked)) => sequential::run(asked, words),
-        Some((_, asked)) => lines::run(asked, words),
+        Some((_, asked)) => lines::run(asked, words, here),
         None => Ok(crate::exit::Exit::NotUnderstood),
     }
 }

@@ -3,7 +3,8 @@
 use super::{lines, option};
 use crate::call::{Done, protocol_named, unwritable};
 use crate::exit::Exit;
-use crate::{inputs, show};
+use crate::here::Here;
+use crate::{inputs, notebook, show};
 use clap::{ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::length::{Bare, Unit};
@@ -31,7 +32,7 @@ pub(super) fn command(words: &Words) -> Command {
         .arg(option("paper", "SIZE", "help-paper").value_parser(["a4", "letter"]))
 }
 
-pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
+pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
     let text = |name: &str| asked.get_one::<String>(name).map(String::as_str);
     let unit = match text("tape-unit") {
         Some(found) => match Bare::from_words(found) {
@@ -60,6 +61,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         None => Vec::new(),
     };
     let (site, layout) = lines::laid(asked, words)?;
+    notebook::keep_layout(asked, &site, &layout, words, here)?;
     let folder = text("into").unwrap_or_default();
     lines::write(folder, &layout, words)?;
     let openness = read.input.openness(&layout.site);

@@ -3,7 +3,7 @@ use tautline_engine::place::baseline::{Sides, Starts};
 use tautline_engine::place::layout::Bearing;
 use tautline_survey::boundary::{Boundary, Part, Reference, Role, Shape as Outline};
 
-fn site() -> Site {
+pub(crate) fn site() -> Site {
     let part = |number, name: &str, west: f64, east: f64| Part {
         number,
         reference: Reference::default(),
@@ -20,9 +20,10 @@ fn site() -> Site {
     Site::of(&Boundary { parts, ..Boundary::default() }).unwrap()
 }
 
-fn wanted(lines: usize) -> Wanted {
+pub(crate) fn wanted(lines: usize) -> Wanted {
     Wanted {
         name: "Invented".into(),
+        names: String::new(),
         ask: Ask {
             design: Design::Balanced,
             wanted: lines,

@@ -1,6 +1,7 @@
 //! Which visits speak for a site in a year: one reading for each line, and what is missing.
 
 use super::natural_order;
+use crate::drawn::Why;
 use crate::finding::Finding;
 use crate::input::Input;
 use crate::message::Message;
@@ -91,7 +92,24 @@ impl Round {
                     .with("other", who(input, again)),
             )
         });
-        again.chain(self.judged(input)).collect()
+        again.chain(self.judged(input)).chain(self.replaced(input)).collect()
+    }
+
+    /// Drawn lines that couldn't be entered leave ground out, and such as were in the shrubs' own way make it look barer.
+    fn replaced<'a>(&'a self, input: &'a Input) -> impl Iterator<Item = Finding> + 'a {
+        [Why::NoPermission, Why::Shrubs].into_iter().filter_map(|kind| {
+            let own = input
+                .replaced
+                .iter()
+                .filter(|word| word.site == self.site && word.why.follows() == kind.follows());
+            let lines: Vec<String> = own.map(|word| word.line.clone()).collect();
+            let message = Message::new(kind.follows()).with("site", self.site.as_str());
+            let message = message.with("lines", lines.clone());
+            (!lines.is_empty()).then(|| match kind {
+                Why::Shrubs => Finding::have_a_look(message),
+                _ => Finding::note(message),
+            })
+        })
     }
 
     /// That the area of some of its lines was chosen by judgement: no arithmetic makes them speak for other ground.

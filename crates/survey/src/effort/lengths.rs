@@ -40,6 +40,33 @@ pub struct DesignOutput {
     pub beyond_pilot: bool,
 }
 
+/// A fifth of the pilot's length to twice it, in tenths of it and in metres; none without a pilot whose positions are known.
+pub fn lengths_to_try(foreseen: &Foreseen) -> Vec<f64> {
+    let Some(pilot) = foreseen.lines.first() else { return Vec::new() };
+    let metres = pilot.length.in_unit(tautline_engine::length::Unit::Metre);
+    (2..=20).map(|tenths| metres * f64::from(tenths) / 10.0).collect()
+}
+
+/// More lines than this are no plan.
+const MOST_IN_A_BUDGET: f64 = 10_000.0;
+
+/// The lines of so many metres that a budget of minutes pays for; none where these are fewer than two, or too many to be a plan.
+///
+/// # Example
+/// Twelve minutes to walk, eight to lay and 0.6 a metre are 38 for a line of 30 m; eight hours pay for 12 of them.
+/// ```
+/// use tautline_engine::effort::length::Cost;
+/// use tautline_survey::effort::paid_for;
+/// let cost = Cost { walk: 12.0, lay: 8.0, per_metre: 0.6 };
+/// assert_eq!(paid_for(480.0, cost, 30.0), Some(12));
+/// assert_eq!(paid_for(60.0, cost, 30.0), None);
+/// ```
+pub fn paid_for(minutes: f64, cost: Cost, length_m: f64) -> Option<usize> {
+    let paid = minutes / (cost.walk + cost.lay + cost.per_metre * length_m);
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "between 2 and 10 000")]
+    (2.0..=MOST_IN_A_BUDGET).contains(&paid).then_some(paid as usize)
+}
+
 /// Which length meets the first goal, or else the wanted half-width, at the least cost.
 ///
 /// # Range

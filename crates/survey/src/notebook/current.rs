@@ -155,8 +155,9 @@ impl Current {
                 Payload::Calibration(one) => input.calibrations.push(*one),
                 Payload::Trigger(trigger) => input.triggers.push(*trigger),
                 Payload::Objective(objective) => aimed_at.extend(objective.site_goal()),
-                // kept beside the figures; neither moves one
-                Payload::Decision(_) | Payload::Photo(_) => {}
+                // kept beside the figures; none of them moves one
+                Payload::Decision(_) | Payload::Photo(_) | Payload::Layout(_) => {}
+                Payload::Replaced(word) => input.replaced.push(*word),
                 Payload::Import(files) => {
                     for file in files {
                         if !input.files.contains(&file) {

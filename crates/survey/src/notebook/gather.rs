@@ -193,6 +193,15 @@ fn together(current: &Current, read: &PlantList) -> PlantList {
     together
 }
 
+/// The drafts that make a record stand: it begins, or follows what stands under its key; none where it stands already.
+pub fn stand(current: &Current, payload: &Payload) -> Vec<Draft> {
+    match current.standing.get(&payload.key()) {
+        None => vec![Draft::beginning(payload)],
+        Some(standing) if standing.payload.without_places() == payload.without_places() => Vec::new(),
+        Some(standing) => follow(standing, payload),
+    }
+}
+
 /// The drafts that put a record in the place of what stands: one that follows, and where several records stood for
 /// one thing, the others taken back.
 pub(super) fn follow(standing: &Standing, payload: &Payload) -> Vec<Draft> {

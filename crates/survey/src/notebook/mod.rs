@@ -8,6 +8,7 @@
 //! | settling, restoring, undoing, erasing | [`amend`] |
 //! | forgetting a person or a site | [`forget`] |
 //! | what changed between two revisions | [`changes`] |
+//! | layouts kept, lines replaced | [`layouts`] |
 //! | drafts made into revisions | [`hand`] |
 
 pub mod amend;
@@ -16,4 +17,5 @@ pub mod current;
 pub mod forget;
 pub mod gather;
 pub mod hand;
+pub mod layouts;
 pub mod payload;

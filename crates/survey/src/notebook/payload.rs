@@ -3,6 +3,7 @@
 use crate::agree::Calibration;
 use crate::assess::SiteGoal;
 use crate::check::Settlement;
+use crate::drawn::{DrawnLayout, Replaced};
 use crate::finding::Place;
 use crate::goal::{Relation, Subject, Wanted};
 use crate::input::SourceFile;
@@ -56,6 +57,10 @@ pub enum Payload {
     Trigger(Box<Trigger>),
     /// A decision.
     Decision(Box<Decision>),
+    /// A layout as it was drawn.
+    Layout(Box<DrawnLayout>),
+    /// A line of it that can't be read.
+    Replaced(Box<Replaced>),
 }
 
 /// The records of every kind, by the word that a revision names the kind with; for the schema alone.
@@ -79,6 +84,8 @@ pub struct Kinds {
     objective: Objective,
     trigger: Trigger,
     decision: Decision,
+    layout: DrawnLayout,
+    replaced: Replaced,
     content: crate::revision::Content<Value>,
     header: crate::revision::Header,
 }
@@ -134,6 +141,8 @@ impl Payload {
             "objective" => typed(revision).map(Self::Objective),
             "trigger" => typed(revision).map(Self::Trigger),
             "decision" => typed(revision).map(Self::Decision),
+            "layout" => typed(revision).map(Self::Layout),
+            "replaced" => typed(revision).map(Self::Replaced),
             _ => Err(NoPayload::Newer),
         }
     }
@@ -157,6 +166,8 @@ impl Payload {
             Self::Objective(_) => "objective",
             Self::Trigger(_) => "trigger",
             Self::Decision(_) => "decision",
+            Self::Layout(_) => "layout",
+            Self::Replaced(_) => "replaced",
         }
     }
 
@@ -187,6 +198,8 @@ impl Payload {
             Self::Objective(objective) => serde_json::to_value(objective),
             Self::Trigger(trigger) => serde_json::to_value(trigger),
             Self::Decision(decision) => serde_json::to_value(decision),
+            Self::Layout(layout) => serde_json::to_value(layout),
+            Self::Replaced(word) => serde_json::to_value(word),
         };
         json.expect("records have text for keys")
     }
@@ -254,6 +267,8 @@ impl Payload {
                 one.trigger.clone(),
                 one.by.clone(),
             ],
+            Self::Layout(layout) => vec![layout.site.clone(), layout.names.clone()],
+            Self::Replaced(word) => vec![word.site.clone(), word.line.clone()],
         };
         Key { kind: self.kind(), parts }
     }
@@ -286,6 +301,8 @@ impl Payload {
             Self::Decision(one) => Message::new("record-decision")
                 .with("site", one.site.as_str())
                 .with("date", one.date.map_or_else(String::new, |date| date.to_string())),
+            Self::Layout(layout) => Message::new("record-layout").with("site", layout.site.as_str()),
+            Self::Replaced(word) => of_line("record-replaced", &word.site, &word.line),
             Self::Photo(photo) => match photo.line.as_str() {
                 "" => Message::new("record-photo-site").with("site", photo.site.as_str()),
                 line => of_line("record-photo", &photo.site, line),

@@ -19,11 +19,13 @@
 //! | cautions, files, fingerprint | `foot` |
 //! | what a crew carries | [`packet`] |
 //! | trends, changes, readers side by side | `follow` |
+//! | how many lines, how long | [`effort`] |
 //! | shown as a page, as text, as PDF | `html`, `plain`, `print` |
 #![forbid(unsafe_code)]
 
 mod checks;
 pub mod document;
+pub mod effort;
 mod follow;
 mod foot;
 mod front;
@@ -49,6 +51,7 @@ mod verdict;
 mod work;
 mod years;
 
+pub use effort::{EffortTold, effort_body, effort_page};
 pub use follow::{
     Followed, agreement, certificates, certificates_body, certificates_style, changes, sources, trends,
 };

@@ -64,12 +64,23 @@ pub fn html(packet: &Packet, words: &Words) -> String {
         Paper::A4 => "A4",
         Paper::Letter => "letter",
     };
-    let style = format!("{}@page{{size:{size}}}", include_str!("packet.css"));
+    let style = format!("{}@page{{size:{size}}}", style());
     let head = format!(
         "<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n{}{}",
         text("title", &title),
         around("style", &style)
     );
+    format!(
+        "<!DOCTYPE html>\n<html lang=\"{}\">\n{}{}</html>\n",
+        escape(words.language()),
+        around("head", &head),
+        around("body", &body(packet, words))
+    )
+}
+
+/// What stands on that page, for a screen that shows it among other things, under [`style`].
+pub fn body(packet: &Packet, words: &Words) -> String {
+    let title = words.say(&Message::new("packet-title").with("site", packet.layout.site.as_str()));
     let mut body = around("section class=\"front\"", &front(packet, &title, words));
     body += &around("section", &lines(packet, words));
     body += &around("section", &rules::section(packet, words));
@@ -77,12 +88,17 @@ pub fn html(packet: &Packet, words: &Words) -> String {
     body += &read(packet).map(|line| sheet::of_line(packet, Some(line), words)).collect::<String>();
     body += &sheet::of_line(packet, None, words);
     body += &cards::after(packet, words);
-    format!(
-        "<!DOCTYPE html>\n<html lang=\"{}\">\n{}{}</html>\n",
-        escape(words.language()),
-        around("head", &head),
-        around("body", &around("main", &body))
-    )
+    around("main", &body)
+}
+
+/// The rules of the page.
+pub fn style() -> &'static str {
+    include_str!("packet.css")
+}
+
+/// The map of a layout as it stands in the packet, for a screen in the screen's own colours.
+pub fn map_of(layout: &LayoutOutput, map: &MapOutput, words: &Words) -> String {
+    map::draw(&drawn(layout, map, words), &frame(layout, Palette::screen(), words))
 }
 
 /// The lines that are to be read, in the order in which they are walked.
@@ -113,7 +129,13 @@ fn front(packet: &Packet, title: &str, words: &Words) -> String {
     text("h1", title)
         + &exact
         + &text("p", &words.say(&about))
-        + &around("figure", &map::draw(&drawn(packet, words), &frame(packet, words)))
+        + &around(
+            "figure",
+            &map::draw(
+                &drawn(layout, packet.map, words),
+                &frame(layout, Palette::print().with_font(PRINTED), words),
+            ),
+        )
         + &text("h2", &words.word("heading-cautions"))
         + &around("ul class=\"cautions\"", &cautions)
 }
@@ -128,8 +150,10 @@ pub const CAUTIONS: [&str; 6] = [
     "caution-line",
 ];
 
-fn frame(packet: &Packet, words: &Words) -> Frame {
-    let layout = packet.layout;
+/// The letters of a printed map.
+const PRINTED: &str = "Charter, Georgia, serif";
+
+fn frame(layout: &LayoutOutput, palette: Palette, words: &Words) -> Frame {
     let said = Message::new("packet-map-said")
         .with("site", layout.site.as_str())
         .with("lines", layout.walk.len())
@@ -138,16 +162,16 @@ fn frame(packet: &Packet, words: &Words) -> Frame {
         title: words.word("packet-map"),
         description: words.say(&said),
         mark: words.mark(),
-        ..Frame::new("map", 720, Palette::print().with_font("Charter, Georgia, serif"))
+        ..Frame::new("map", 720, palette)
     }
 }
 
-fn drawn(packet: &Packet, words: &Words) -> Map {
+fn drawn(layout: &LayoutOutput, map: &MapOutput, words: &Words) -> Map {
     let place = |[east, north]: [f64; 2]| (east, north);
-    let line = |name: &str| packet.map.lines.iter().find(|line| line.line == name);
-    let walk: Vec<_> = packet.layout.walk.iter().filter_map(|name| line(name)).collect();
+    let line = |name: &str| map.lines.iter().find(|line| line.line == name);
+    let walk: Vec<_> = layout.walk.iter().filter_map(|name| line(name)).collect();
     let way = walk.windows(2).map(|pair| [place(pair[0].to), place(pair[1].from)]).collect();
-    Map { way, ..crate::map::drawing(packet.map, words) }
+    Map { way, ..crate::map::drawing(map, words) }
 }
 
 /// Where each line is and how it runs, in the order of the walk; then those in reserve in theirs.

@@ -10,6 +10,7 @@ pub use lengths::{DesignOutput, LengthsOutput, lengths, lengths_to_try, paid_for
 use crate::assess::{Assessment, Attribute, threshold};
 use crate::goal::{Subject, Wanted};
 use crate::limits;
+use crate::output::VERSION;
 use serde::Serialize;
 use tautline_engine::confidence::Method;
 use tautline_engine::effort::change::{Change, Lines};
@@ -41,14 +42,23 @@ impl Foreseen {
     /// # Range
     /// `None` where the cover has no error
     pub fn of(assessment: &Assessment) -> Option<Self> {
+        Self::of_subject(assessment, &Subject::Canopy)
+    }
+
+    /// The same of one species, growth form or group; the lines' positions are those of all canopy, so they say nothing of it.
+    ///
+    /// # Range
+    /// `None` where the figure wasn't asked for or has no error
+    pub fn of_subject(assessment: &Assessment, subject: &Subject) -> Option<Self> {
         let figure = assessment
             .figures
             .iter()
-            .find(|figure| figure.subject == Subject::Canopy && figure.attribute == Attribute::Cover)?;
+            .find(|figure| figure.subject == *subject && figure.attribute == Attribute::Cover)?;
         let SamplingError::Known { se, .. } = figure.estimate.error else { return None };
         let lines = assessment
             .lines
             .iter()
+            .filter(|_| *subject == Subject::Canopy)
             .filter_map(|line| {
                 let cover = line.cover.as_ref()?;
                 Some(PilotLine { canopy: cover.canopy.clone(), length: line.read })
@@ -121,6 +131,27 @@ pub struct EffortOutput {
     pub simulated: Vec<simulated::SimulatedOutput>,
     /// Lines of each stratum, where strata were given.
     pub strata: Option<shares::SharesOutput>,
+}
+
+impl EffortOutput {
+    /// The answers alone; lengths, strata and simulated surveys are added where they were asked.
+    pub fn of(site: Option<String>, foreseen: &Foreseen, ask: &Ask, answers: Vec<Answer>) -> Self {
+        Self {
+            format: "tautline.plan-effort",
+            version: VERSION,
+            site,
+            cover: foreseen.cover,
+            deviation: foreseen.deviation,
+            pilot_lines: foreseen.pilot,
+            confidence: ask.confidence,
+            power: ask.power,
+            correlation: ask.correlation,
+            answers,
+            lengths: None,
+            simulated: Vec::new(),
+            strata: None,
+        }
+    }
 }
 
 /// One answer.

@@ -1,6 +1,5 @@
 //! `tautline plan effort`: how many lines, and how long.
 
-use super::figure;
 use super::numbers::{Numbers, Refusal};
 use super::{flag, option, strata};
 use crate::call::{Done, length_option, not_a_number, readings, unwritable};
@@ -10,6 +9,8 @@ use clap::{ArgAction, ArgMatches, Command};
 use tautline_engine::effort::length::Cost;
 use tautline_engine::length::DecimalMark;
 use tautline_exchange::delimited::goals;
+use tautline_report::effort::lengths_picture;
+use tautline_report::{EffortTold, effort_page};
 use tautline_survey::assess::{Question, assess};
 use tautline_survey::effort::shares::shares;
 use tautline_survey::effort::simulated::simulate;
@@ -18,7 +19,6 @@ use tautline_survey::effort::{
 };
 use tautline_survey::goal::{self, Subject, Wanted};
 use tautline_survey::message::Message;
-use tautline_survey::output::VERSION;
 use tautline_words::Words;
 
 pub(super) fn command(words: &Words, shared: Command) -> Command {
@@ -43,6 +43,7 @@ pub(super) fn command(words: &Words, shared: Command) -> Command {
         .arg(option("read", "MINUTES", "help-read"))
         .arg(option("budget", "MINUTES", "help-budget"))
         .arg(option("figure", "FILE", "help-lengths-figure"))
+        .arg(option("report", "FILE", "help-effort-report"))
         .arg(flag(words, "simulate", "help-simulate"))
         .arg(option("stratum", "NAME: HECTARES, PERCENT", "help-stratum").action(ArgAction::Append))
         .arg(option("least", "NUMBER", "help-least"));
@@ -106,19 +107,10 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
     }
     let strata = strata::read(asked, words)?;
     let output = EffortOutput {
-        format: "tautline.plan-effort",
-        version: VERSION,
-        site,
-        cover: foreseen.cover,
-        deviation: foreseen.deviation,
-        pilot_lines: foreseen.pilot,
-        confidence: ask.confidence,
-        power,
-        correlation,
-        answers,
         simulated,
         strata: shares(&strata, ask.lines, ask.half_width, ask.confidence),
         lengths: cost.and_then(|cost| lengths(&foreseen, &ask, &lengths_to_try(&foreseen), cost)),
+        ..EffortOutput::of(site, &foreseen, &ask, answers)
     };
     if output.answers.is_empty() {
         return Err(refuse("effort-nothing-asked"));
@@ -127,14 +119,18 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         return Err(refuse("effort-strata"));
     }
     if let Some(file) = numbers.text("figure") {
-        let picture = output.lengths.as_ref().and_then(|lengths| figure::lengths(lengths, words));
+        let picture = output.lengths.as_ref().and_then(|lengths| lengths_picture(lengths, words));
         let picture = picture.ok_or_else(|| refuse("lengths-unknown"))?;
         std::fs::write(file, picture).map_err(|error| unwritable(file, &error, words))?;
+    }
+    let told = EffortTold { output: &output, goals: &ask.goals, visits, cost: cost.is_some() };
+    if let Some(file) = numbers.text("report") {
+        std::fs::write(file, effort_page(&told, words)).map_err(|error| unwritable(file, &error, words))?;
     }
     if asked.get_flag("json") {
         show::json(&output);
     } else {
-        show::effort(&output, &ask.goals, visits, cost.is_some(), words);
+        show::effort(&told, words);
     }
     Ok(Exit::Well)
 }

@@ -3,7 +3,6 @@
 mod benchmarks;
 mod boundary;
 mod effort;
-mod figure;
 mod lines;
 mod numbers;
 mod packet;

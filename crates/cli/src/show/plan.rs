@@ -2,30 +2,21 @@
 
 use super::table::Table;
 use super::{println, title, wrapped};
+use tautline_report::EffortTold;
+use tautline_report::effort::{lengths_said, remark, simulated_said};
+use tautline_survey::effort::LengthsOutput;
 use tautline_survey::effort::sequential::SequentialOutput;
 use tautline_survey::effort::shares::SharesOutput;
-use tautline_survey::effort::simulated::SimulatedOutput;
-use tautline_survey::effort::{Answer, EffortOutput, LengthsOutput};
-use tautline_survey::explain::{confidence_value, goal_words};
-use tautline_survey::goal::Wanted;
 use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
 
 /// Numbers of lines.
-pub(crate) fn effort(output: &EffortOutput, goals: &[Wanted], visits: usize, cost: bool, words: &Words) {
-    let say = |message: Message| words.say(&message);
+pub(crate) fn effort(told: &EffortTold, words: &Words) {
+    let output = told.output;
     title(&words.word("title-effort"));
-    let foreseen =
-        Message::new(if output.pilot_lines.is_some() { "effort-from-pilot" } else { "effort-foreseen" })
-            .with("site", output.site.clone().unwrap_or_default())
-            .with("lines", output.pilot_lines.unwrap_or(0))
-            .with("cover", Value::Share(output.cover, 1))
-            .with("spread", Value::Share(output.deviation, 1));
-    wrapped(&say(foreseen), 0);
-    let sure = Message::new("effort-sure")
-        .with("confidence", confidence_value(output.confidence))
-        .with("power", Value::Share(output.power, 0));
-    wrapped(&say(sure), 0);
+    for message in told.foreseen() {
+        wrapped(&words.say(&message), 0);
+    }
     println!();
     let headings =
         ["question", "lines-needed", "shows", "chance"].map(|name| words.word(&format!("column-{name}")));
@@ -35,7 +26,7 @@ pub(crate) fn effort(output: &EffortOutput, goals: &[Wanted], visits: usize, cos
             |share: Option<f64>, places| share.map_or(String::new(), |share| words.percent(share, places));
         let asked = answer.wanted.is_some() || answer.goal.is_some();
         table.row(vec![
-            question(answer, goals, output, visits, words),
+            words.say(&told.question(answer)),
             match answer.lines {
                 Some(lines) => lines.to_string(),
                 None if asked => words.word("no-practical-number"),
@@ -47,105 +38,40 @@ pub(crate) fn effort(output: &EffortOutput, goals: &[Wanted], visits: usize, cos
     }
     table.print();
     println!();
-    wrapped(&words.word("effort-normal"), 0);
-    if output.pilot_lines.is_some() {
-        wrapped(&words.word("effort-pilot-unsure"), 0);
+    for code in told.cautions() {
+        wrapped(&words.word(code), 0);
     }
-    if output.answers.iter().any(|answer| answer.question == "trend") {
-        wrapped(&words.word("effort-trend"), 0);
+    if !output.simulated.is_empty() {
+        title(&words.word("title-simulated"));
     }
-    simulated(&output.simulated, words);
+    for one in &output.simulated {
+        wrapped(&words.say(&simulated_said(one)), 0);
+    }
     if let Some(shares) = &output.strata {
         strata(shares, words);
     }
     match &output.lengths {
         Some(lengths) => self::lengths(lengths, words),
-        None if cost => wrapped(&words.word("lengths-unknown"), 0),
+        None if told.cost => wrapped(&words.word("lengths-unknown"), 0),
         None => {}
     }
 }
 
-fn question(
-    answer: &Answer,
-    goals: &[Wanted],
-    output: &EffortOutput,
-    visits: usize,
-    words: &Words,
-) -> String {
-    let wanted = answer.wanted.map_or(Value::Text(String::new()), |share| Value::Share(share, 1));
-    let message = match (answer.question, answer.goal.and_then(|at| goals.get(at))) {
-        ("verdict", Some(goal)) => Message::new("question-verdict").with("goal", goal_words(goal)),
-        ("half-width", _) if answer.wanted.is_none() => Message::new("question-width-alone"),
-        ("half-width", _) => Message::new("question-half-width").with("wanted", wanted),
-        ("change-permanent", _) if answer.wanted.is_none() => {
-            Message::new("question-permanent-alone").with("correlation", Value::Number(output.correlation, 2))
-        }
-        ("change-permanent", _) => Message::new("question-permanent")
-            .with("wanted", wanted)
-            .with("correlation", Value::Number(output.correlation, 2)),
-        ("change-temporary", _) if answer.wanted.is_none() => Message::new("question-temporary-alone"),
-        ("change-temporary", _) => Message::new("question-temporary").with("wanted", wanted),
-        _ => Message::new("question-trend").with("wanted", wanted).with("visits", visits),
-    };
-    words.say(&message)
-}
-
 fn lengths(lengths: &LengthsOutput, words: &Words) {
-    let say = |message: Message| words.say(&message);
-    let metres = |metres: f64| words.number(metres, 1);
     title(&words.word("title-lengths"));
     let headings =
         ["length-m", "lines-needed", "minutes", "remark"].map(|name| words.word(&format!("column-{name}")));
     let mut table = Table::new(&headings);
     for design in &lengths.designs {
-        let cheapest =
-            lengths.cheapest.is_some_and(|best| best.length_m.to_bits() == design.length_m.to_bits());
-        let remark = match (cheapest, design.beyond_pilot) {
-            (true, false) => "cheapest",
-            (true, true) => "cheapest-beyond-pilot",
-            (false, true) => "beyond-pilot",
-            (false, false) => "",
-        };
         table.row(vec![
-            metres(design.length_m),
+            words.number(design.length_m, 1),
             design.lines.to_string(),
             words.number(design.minutes, 0),
-            if remark.is_empty() { String::new() } else { words.word(remark) },
+            remark(lengths, design).map_or_else(String::new, |code| words.word(code)),
         ]);
     }
     table.print();
-    if let (Some((low, high)), Some(nearly)) = (lengths.likely_m, lengths.nearly_cheapest) {
-        let message = Message::new("lengths-sure")
-            .with("low", metres(low))
-            .with("high", metres(high))
-            .with("nearly", Value::Share(nearly, 0));
-        wrapped(&say(message), 0);
-    }
-    wrapped(&say(Message::new("lengths-fall").with("fall", Value::Number(lengths.fall, 2))), 0);
-}
-
-fn simulated(found: &[SimulatedOutput], words: &Words) {
-    if !found.is_empty() {
-        title(&words.word("title-simulated"));
-    }
-    for one in found {
-        let message = Message::new(if one.stand.is_some() { "simulated-stand" } else { "simulated-normal" })
-            .with("surveys", usize::try_from(one.surveys).unwrap_or(usize::MAX))
-            .with("lines", one.lines)
-            .with("chance", Value::Share(one.chance, 1))
-            .with("error", Value::Share(one.error, 1))
-            .with("closed", Value::Share(one.closed_form, 1));
-        let message = match one.stand {
-            Some(stand) => message
-                .with("clump", Value::Number(stand.clump, 0))
-                .with("length", Value::Number(stand.length_m, 1))
-                .with("cover", Value::Share(stand.cover, 1))
-                .with("deviation", Value::Share(stand.deviation, 1))
-                .with("bare", Value::Share(stand.bare, 0))
-                .with("change", Value::Share(stand.change, 1))
-                .with("differences", Value::Share(stand.deviation_of_differences, 1)),
-            None => message,
-        };
+    for message in lengths_said(lengths) {
         wrapped(&words.say(&message), 0);
     }
 }

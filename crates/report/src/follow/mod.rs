@@ -49,7 +49,7 @@ impl Followed {
 }
 
 /// Tells what is worked out by `told`.
-fn followed(
+pub(crate) fn followed(
     input: &Input,
     words: &Words,
     codes: [&'static str; 3],
@@ -60,7 +60,7 @@ fn followed(
     let page = Page::new(&telling, Medium::Screen);
     let (sites, closing) = told(&page);
     let [title, about, nothing] = codes.map(|code| page.word(code));
-    let report = Report {
+    Report {
         format: document::FORMAT,
         version: document::VERSION,
         language: words.language().to_owned(),
@@ -82,7 +82,7 @@ fn followed(
 }
 
 /// A part of a page: its answer first, then what it rests on.
-fn site(number: usize, title: String, answer: Answer, parts: Vec<Section>, page: &Page) -> Site {
+pub(crate) fn site(number: usize, title: String, answer: Answer, parts: Vec<Section>, page: &Page) -> Site {
     let parts_label = page.say(&Message::new("follow-parts-of").with("title", title.as_str()));
     Site {
         id: crate::page::site_id(number),
@@ -99,7 +99,7 @@ fn site(number: usize, title: String, answer: Answer, parts: Vec<Section>, page:
 }
 
 /// The first sentence as the answer, the others below it.
-fn answer(said: &[Message], picture: Option<Picture>, page: &Page) -> Answer {
+pub(crate) fn answer(said: &[Message], picture: Option<Picture>, page: &Page) -> Answer {
     let mut sentences = said.iter().map(|message| capital(&page.say(message)));
     Answer {
         asked: None,
@@ -146,7 +146,7 @@ fn noted(noted: &[Noted], years: impl Iterator<Item = String>, page: &Page) -> O
 }
 
 /// A section; nothing where nothing stands in it.
-fn section(key: &'static str, heading: &str, blocks: Vec<Block>, page: &Page) -> Option<Section> {
+pub(crate) fn section(key: &'static str, heading: &str, blocks: Vec<Block>, page: &Page) -> Option<Section> {
     (!blocks.is_empty()).then(|| Section { key, heading: page.word(heading), blocks })
 }
 

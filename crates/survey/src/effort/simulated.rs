@@ -4,9 +4,9 @@ use super::{Ask, Foreseen};
 use serde::Serialize;
 use tautline_engine::effort::change::{Change, Lines};
 use tautline_engine::effort::power::{Groups, Sides, TTest};
-use tautline_engine::effort::simulated::{self, DrawLine, KnownLines, NormalLines, Readings, Simulation};
+use tautline_engine::effort::simulated::{self, DrawLine, NormalLines, Readings, Simulation};
 use tautline_engine::num::count;
-use tautline_engine::seed::Seed;
+use tautline_engine::seed::{Random, Seed};
 
 /// Surveys drawn for each answer.
 pub const SURVEYS: u64 = 10_000;
@@ -55,35 +55,60 @@ pub struct StandOutput {
 ///
 /// The change is taken as a fall where cover allows one, since that is what a plan is mostly for.
 pub fn simulate(foreseen: &Foreseen, ask: &Ask, lines: usize, length_m: f64) -> Vec<SimulatedOutput> {
-    let Some(change) = ask.change else { return Vec::new() };
-    let change = if foreseen.cover > change { -change } else { change };
-    let alpha = 1.0 - ask.confidence;
-    let seed = |purpose| Seed::from_purpose(purpose, &[lines as u64]);
-    let mut answers = Vec::new();
-    let means = (foreseen.cover, foreseen.cover + change);
-    let normal = NormalLines::new(means, foreseen.deviation, ask.correlation, seed("plan: normal lines"));
-    let closed = Change {
-        lines: Lines::Permanent { correlation: ask.correlation },
-        deviation: foreseen.deviation,
-        sides: Sides::Two,
-        alpha,
-        population: None,
-    };
-    answers.push(answer("normal", run(normal, lines, alpha), lines, closed.chance(change, lines)));
-    let wanted = simulated::Foreseen {
-        cover: foreseen.cover,
-        deviation: foreseen.deviation,
-        change,
-        length: length_m,
-    };
-    if let Some(stand) = Readings::of(wanted, 1)
-        && let Some(known) = KnownLines::new(&stand.lines, seed("plan: lines of a stand"))
-    {
-        let shape = stand.shape();
-        let test = TTest { groups: Groups::One, sides: Sides::Two, alpha };
-        let closed = test.power(shape.change.abs() / shape.deviation_of_differences, count(lines));
-        answers.push(SimulatedOutput {
-            stand: Some(StandOutput {
+    let Some(mut simulating) = Simulating::new(foreseen, ask, lines, length_m) else { return Vec::new() };
+    simulating.run(SURVEYS);
+    simulating.so_far()
+}
+
+/// Surveys that are drawn piece by piece, for whoever can't wait: the pieces don't change the answer.
+pub struct Simulating {
+    lines: usize,
+    normal: Simulation<NormalLines>,
+    normal_closed: f64,
+    stand: Option<(StandOutput, Simulation<OwnLines>, f64)>,
+    drawn: u64,
+}
+
+/// Lines of a stand that are its simulation's own.
+struct OwnLines {
+    readings: Vec<(f64, f64)>,
+    random: Random,
+}
+
+impl DrawLine for OwnLines {
+    fn line(&mut self) -> (f64, f64) {
+        let at = self.random.below(self.readings.len() as u64);
+        usize::try_from(at).ok().and_then(|at| self.readings.get(at)).copied().unwrap_or_default()
+    }
+}
+
+impl Simulating {
+    /// No survey drawn yet; nothing where no change was asked.
+    pub fn new(foreseen: &Foreseen, ask: &Ask, lines: usize, length_m: f64) -> Option<Self> {
+        let change = ask.change?;
+        let change = if foreseen.cover > change { -change } else { change };
+        let alpha = 1.0 - ask.confidence;
+        let seed = |purpose| Seed::from_purpose(purpose, &[lines as u64]);
+        let means = (foreseen.cover, foreseen.cover + change);
+        let normal = NormalLines::new(means, foreseen.deviation, ask.correlation, seed("plan: normal lines"));
+        let closed = Change {
+            lines: Lines::Permanent { correlation: ask.correlation },
+            deviation: foreseen.deviation,
+            sides: Sides::Two,
+            alpha,
+            population: None,
+        };
+        let wanted = simulated::Foreseen {
+            cover: foreseen.cover,
+            deviation: foreseen.deviation,
+            change,
+            length: length_m,
+        };
+        let stand = Readings::of(wanted, 1).filter(|stand| !stand.lines.is_empty()).map(|stand| {
+            let shape = stand.shape();
+            let test = TTest { groups: Groups::One, sides: Sides::Two, alpha };
+            let closed = test.power(shape.change.abs() / shape.deviation_of_differences, count(lines));
+            let told = StandOutput {
                 length_m,
                 cover: shape.cover,
                 deviation: shape.deviation,
@@ -91,17 +116,46 @@ pub fn simulate(foreseen: &Foreseen, ask: &Ask, lines: usize, length_m: f64) -> 
                 deviation_of_differences: shape.deviation_of_differences,
                 bare: shape.bare,
                 clump: stand.clump,
-            }),
-            ..answer("stand", run(known, lines, alpha), lines, closed)
+            };
+            let own = OwnLines { readings: stand.lines, random: seed("plan: lines of a stand").stream() };
+            (told, Simulation::new(own, lines, Sides::Two, alpha), closed)
         });
+        Some(Self {
+            lines,
+            normal: Simulation::new(normal, lines, Sides::Two, alpha),
+            normal_closed: closed.chance(change, lines),
+            stand,
+            drawn: 0,
+        })
     }
-    answers
-}
 
-fn run(lines: impl DrawLine, units: usize, alpha: f64) -> simulated::Share {
-    let mut simulation = Simulation::new(lines, units, Sides::Two, alpha);
-    simulation.run(SURVEYS);
-    simulation.chance()
+    /// Draws so many more surveys of each kind, up to [`SURVEYS`] in all.
+    pub fn run(&mut self, surveys: u64) {
+        let surveys = surveys.min(SURVEYS - self.drawn);
+        self.normal.run(surveys);
+        if let Some((_, simulation, _)) = &mut self.stand {
+            simulation.run(surveys);
+        }
+        self.drawn += surveys;
+    }
+
+    /// All were drawn.
+    pub const fn is_done(&self) -> bool {
+        self.drawn == SURVEYS
+    }
+
+    /// What the surveys drawn so far say; nothing before the first.
+    pub fn so_far(&self) -> Vec<SimulatedOutput> {
+        if self.drawn == 0 {
+            return Vec::new();
+        }
+        let normal = answer("normal", self.normal.chance(), self.lines, self.normal_closed);
+        let stand = self.stand.as_ref().map(|(told, simulation, closed)| SimulatedOutput {
+            stand: Some(*told),
+            ..answer("stand", simulation.chance(), self.lines, *closed)
+        });
+        [Some(normal), stand].into_iter().flatten().collect()
+    }
 }
 
 fn answer(
@@ -134,5 +188,18 @@ mod tests {
         let [normal, stand] = found.as_slice() else { panic!("{found:?}") };
         assert!((normal.chance - normal.closed_form).abs() < 4.0 * normal.error, "{normal:?}");
         assert!(stand.stand.is_some_and(|stand| stand.bare > 0.1 && stand.change < 0.0), "{stand:?}");
+    }
+
+    /// Drawn in pieces, the surveys are the same.
+    #[test]
+    fn pieces_change_nothing() {
+        let foreseen = Foreseen { cover: 0.2, deviation: 0.08, pilot: None, lines: Vec::new() };
+        let ask = Ask { change: Some(0.04), correlation: 0.5, confidence: 0.9, ..Ask::default() };
+        let mut pieces = Simulating::new(&foreseen, &ask, 10, 30.0).unwrap();
+        assert!(pieces.so_far().is_empty());
+        while !pieces.is_done() {
+            pieces.run(700);
+        }
+        assert_eq!(pieces.so_far(), simulate(&foreseen, &ask, 10, 30.0));
     }
 }

@@ -35,3 +35,11 @@ why-not-safe = not safe
 why-out-of-reach = out of reach
 why-shrubs = shrubs in the way
 why-other = something else
+
+## A plan as a page
+help-effort-report = Write the plan as a page into this file
+effort-about = What a plan takes to say what is asked of it, from a pilot or from what somebody foresees.
+heading-answers = What it takes
+effort-answers = Lines for each question
+effort-takes = { $lines } lines: { $question }.
+effort-takes-too-many = More than 200 lines, which is no practical number: { $question }.

@@ -35,3 +35,11 @@ why-not-safe = peligroso
 why-out-of-reach = inaccesible
 why-shrubs = los arbustos estorban
 why-other = otra cosa
+
+## Un plan como página
+help-effort-report = Escribir el plan como página en este archivo
+effort-about = Lo que hace falta para que un plan diga lo que se le pregunta, a partir de un piloto o de lo que alguien prevé.
+heading-answers = Lo que hace falta
+effort-answers = Líneas para cada pregunta
+effort-takes = { $lines } líneas: { $question }.
+effort-takes-too-many = Más de 200 líneas, lo que no es un número práctico: { $question }.

@@ -15,6 +15,7 @@
 //! | what several screens are made of | `parts` |
 //! | reading a line | `read` |
 //! | practice | `practice` |
+//! | a goal, lines, a layout, a packet | `plan` |
 
 mod device;
 mod later;
@@ -22,6 +23,7 @@ mod newer;
 mod pages;
 mod parts;
 mod practice;
+mod plan;
 mod read;
 mod route;
 mod session;

@@ -14,6 +14,8 @@ pub(crate) enum Route {
     Read,
     /// A line that is being read, by the name of its draft.
     Line(String),
+    /// A step of a plan, by its word.
+    Plan(String),
     /// Files and sheets taken in.
     TakeIn,
     /// What two people wrote unlike.
@@ -32,6 +34,7 @@ impl Route {
         match first {
             "site" => decoded(rest).map_or(Self::Sites, Self::Site),
             "read" => decoded(rest).map_or(Self::Read, Self::Line),
+            "plan" => Self::Plan(rest.to_owned()),
             "take-in" => Self::TakeIn,
             "settle" => Self::Settle,
             "notebook" => Self::Notebook,
@@ -47,6 +50,8 @@ impl Route {
             Self::Site(site) => format!("#/site/{}", String::from(js_sys::encode_uri_component(site))),
             Self::Read => "#/read".to_owned(),
             Self::Line(draft) => format!("#/read/{}", String::from(js_sys::encode_uri_component(draft))),
+            Self::Plan(step) if step.is_empty() => "#/plan".to_owned(),
+            Self::Plan(step) => format!("#/plan/{step}"),
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settle => "#/settle".to_owned(),
             Self::Notebook => "#/notebook".to_owned(),
@@ -59,6 +64,7 @@ impl Route {
         match self {
             Self::Sites | Self::Site(_) => "app-sites",
             Self::Read | Self::Line(_) => "read-lines",
+            Self::Plan(_) => "plan-screen",
             Self::TakeIn => "app-take-in",
             Self::Settle => "app-settle",
             Self::Notebook => "app-notebook",

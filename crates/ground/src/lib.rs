@@ -17,6 +17,7 @@
 //! | lines laid out on a site, with ends and bearings | [`lay`] |
 //! | a layout as a record, and back | [`drawn`] |
 //! | a boundary brought to the plane, and checked | [`site`] |
+//! | positions as people type them | [`typed`] |
 //! | what is said of either | `told` |
 #![forbid(unsafe_code)]
 
@@ -32,4 +33,5 @@ pub mod mend;
 pub mod position;
 pub mod site;
 mod told;
+pub mod typed;
 pub mod utm;

@@ -5,6 +5,7 @@
 
 mod cards;
 mod rules;
+pub mod said;
 mod sheet;
 
 use crate::markup::{around, escape, text};
@@ -82,7 +83,7 @@ pub fn html(packet: &Packet, words: &Words) -> String {
 pub fn body(packet: &Packet, words: &Words) -> String {
     let title = words.say(&Message::new("packet-title").with("site", packet.layout.site.as_str()));
     let mut body = around("section class=\"front\"", &front(packet, &title, words));
-    body += &around("section", &lines(packet, words));
+    body += &around("section", &lines_of(packet.layout, words));
     body += &around("section", &rules::section(packet, words));
     body += &cards::before(packet, words);
     body += &read(packet).map(|line| sheet::of_line(packet, Some(line), words)).collect::<String>();
@@ -103,7 +104,10 @@ pub fn map_of(layout: &LayoutOutput, map: &MapOutput, words: &Words) -> String {
 
 /// The lines that are to be read, in the order in which they are walked.
 fn read<'a>(packet: &Packet<'a>) -> impl Iterator<Item = &'a LaidLine> {
-    let layout = packet.layout;
+    walked(packet.layout)
+}
+
+fn walked(layout: &LayoutOutput) -> impl Iterator<Item = &LaidLine> {
     layout.walk.iter().filter_map(|name| layout.lines.iter().find(|line| line.line == *name))
 }
 
@@ -175,8 +179,7 @@ fn drawn(layout: &LayoutOutput, map: &MapOutput, words: &Words) -> Map {
 }
 
 /// Where each line is and how it runs, in the order of the walk; then those in reserve in theirs.
-fn lines(packet: &Packet, words: &Words) -> String {
-    let layout = packet.layout;
+pub fn lines_of(layout: &LayoutOutput, words: &Words) -> String {
     let headings = ["line", "stratum", "start", "start-utm", "end", "true", "compass"];
     let head: String =
         headings.map(|name| text("th scope=\"col\"", &words.word(&format!("column-{name}")))).concat();
@@ -205,7 +208,7 @@ fn lines(packet: &Packet, words: &Words) -> String {
     text("h2", &words.word("packet-lines"))
         + &text("p", &bearings)
         + &text("p", &words.word("packet-slope"))
-        + &table("heading-walk", read(packet).collect())
+        + &table("heading-walk", walked(layout).collect())
         + &table("heading-reserve", layout.lines.iter().filter(|line| line.reserve).collect())
 }
 

@@ -270,6 +270,41 @@ impl DrawnLayout {
         Boundary { site: Some(self.site.clone()), parts: parts.collect(), left_out: Vec::new() }
     }
 
+    /// The layout as it is read once lines were replaced: those are gone, and what takes their place is walked in it.
+    #[must_use]
+    pub fn with(&self, replaced: &[Replaced]) -> Self {
+        let mut layout = self.clone();
+        for word in replaced.iter().filter(|word| word.site == self.site) {
+            let by = word.by.as_deref();
+            layout.lines.retain(|line| line.line != word.line);
+            for line in layout.lines.iter_mut().filter(|line| Some(line.line.as_str()) == by) {
+                line.reserve = false;
+            }
+            let at = layout.walk.iter().position(|line| *line == word.line);
+            match (at, by) {
+                (Some(at), Some(by)) => by.clone_into(&mut layout.walk[at]),
+                (Some(at), None) => {
+                    layout.walk.remove(at);
+                }
+                // a reserve that was replaced before it was walked
+                (None, _) => {}
+            }
+        }
+        // a reserve that itself was replaced leaves its place to the one after it, whichever word comes first
+        let names: Vec<&str> = layout.lines.iter().map(|line| line.line.as_str()).collect();
+        let gone = |line: &String| !names.contains(&line.as_str());
+        while let Some(at) = layout.walk.iter().position(gone) {
+            let next = replaced.iter().find(|word| word.site == self.site && word.line == layout.walk[at]);
+            match next.and_then(|word| word.by.clone()) {
+                Some(by) => layout.walk[at] = by,
+                None => {
+                    layout.walk.remove(at);
+                }
+            }
+        }
+        layout
+    }
+
     /// The reserve that comes next in place of a line: the first of its stratum that took nobody's place and wasn't itself replaced.
     pub fn next_in_place_of(&self, line: &str, replaced: &[Replaced]) -> Option<&DrawnLine> {
         let own = self.lines.iter().find(|one| one.line == line)?;
@@ -341,6 +376,22 @@ mod tests {
         assert_eq!(next("R3", &[first, replaced("R1", "R3")]), None, "none is left");
         let elsewhere = Replaced { site: "Elsewhere".into(), ..replaced("1", "R1") };
         assert_eq!(next("1", &[elsewhere]).as_deref(), Some("R1"));
+    }
+
+    /// 1 gave way to R1, and R1 to R3, in whichever order that is told.
+    #[test]
+    fn the_walk_goes_to_what_took_the_place() {
+        let layout = DrawnLayout { walk: vec!["2".into(), "1".into()], ..layout() };
+        let words = [replaced("R1", "R3"), replaced("1", "R1")];
+        for words in [words.to_vec(), words.iter().rev().cloned().collect()] {
+            let now = layout.with(&words);
+            assert_eq!(now.walk, ["2", "R3"]);
+            let read: Vec<&str> =
+                now.lines.iter().filter(|line| !line.reserve).map(|line| line.line.as_str()).collect();
+            assert_eq!(read, ["2", "R3"]);
+        }
+        let none = Replaced { by: None, ..replaced("2", "") };
+        assert_eq!(layout.with(&[none]).walk, ["1"]);
     }
 
     #[test]

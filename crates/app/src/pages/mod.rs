@@ -22,6 +22,7 @@ pub(crate) fn screen(route: &Route) -> AnyView {
         Route::Site(_) => later::entered(later::site(route)),
         Route::Read | Route::Line(_) => later::entered(later::reading(route)),
         Route::TakeIn => later::entered(later::take(route)),
+        Route::Plan(_) => later::entered(later::plan(route)),
         Route::Settle | Route::Notebook => later::entered(later::desk(route)),
         Route::Practice(_) => later::entered(later::practice(route)),
     }
@@ -52,6 +53,14 @@ pub(crate) fn take_in_room(_: &Route) -> AnyView {
 pub(crate) fn practice_room(route: &Route) -> AnyView {
     match route {
         Route::Practice(rest) => crate::practice::screen(rest),
+        _ => ().into_any(),
+    }
+}
+
+/// A goal, lines, a layout, a packet.
+pub(crate) fn plan_room(route: &Route) -> AnyView {
+    match route {
+        Route::Plan(rest) => crate::plan::screen(rest),
         _ => ().into_any(),
     }
 }

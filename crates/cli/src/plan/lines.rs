@@ -1,6 +1,6 @@
 //! `tautline plan lines`: a boundary in, lines laid out.
 
-use super::{boundary, flag, option, position};
+use super::{boundary, flag, option};
 use crate::call::{Done, length_option, not_a_number, unwritable};
 use crate::exit::Exit;
 use crate::here::Here;
@@ -16,6 +16,7 @@ use tautline_ground::baseline::Walked;
 use tautline_ground::lay::{Wanted, lay};
 use tautline_ground::position::Position;
 use tautline_ground::site::Site;
+use tautline_ground::typed;
 use tautline_survey::date::Date;
 use tautline_survey::layout::{End, LaidLine, LayoutOutput};
 use tautline_survey::measure::Measure;
@@ -170,7 +171,7 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
     };
     let bearing = text("bearing")
         .map(|found| {
-            bearing(found).ok_or_else(|| {
+            Bearing::read(found).ok_or_else(|| {
                 (words.say(&Message::new("option-bearing").with("found", found)), Exit::NotUnderstood)
             })
         })
@@ -212,7 +213,7 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
         from: text("from")
             .map(|found| {
                 let reference = boundary::reference(asked, words)?.unwrap_or_default();
-                position::read(found, reference).ok_or_else(|| wrong(found, "--from"))
+                typed::read(found, reference).ok_or_else(|| wrong(found, "--from"))
             })
             .transpose()?,
         baseline: text("baseline").map(|found| baseline(found, asked, words)).transpose()?,
@@ -232,7 +233,7 @@ fn baseline(found: &str, asked: &ArgMatches, words: &Words) -> Result<Walked, (S
         let length = Measure::read(length.trim(), None, DecimalMark::Point).ok()?;
         let length = (length.length().nanometres() + 500_000) / 1_000_000;
         Some(Walked {
-            from: position::read(place.trim(), reference)?,
+            from: typed::read(place.trim(), reference)?,
             bearing: bearing % 360,
             length: Some(length).filter(|length| (1..=LONGEST).contains(length))?,
             starts: if text("starts") == Some("systematic") { Starts::Systematic } else { Starts::Random },
@@ -259,14 +260,3 @@ fn written(typed: &str, unit: Option<&str>) -> String {
 /// More lines than anybody reads at one site, and a tape longer than any.
 const MOST_LINES: usize = 1000;
 const LONGEST: i64 = 10_000_000;
-
-/// `random`, degrees, or `across` degrees.
-fn bearing(text: &str) -> Option<Bearing> {
-    let text = text.trim().to_lowercase();
-    let degrees = |text: &str| text.trim().trim_end_matches('°').parse().ok().filter(|&d: &u16| d <= 360);
-    match text.strip_prefix("across") {
-        Some(rest) => degrees(rest).map(Bearing::Across),
-        None if text == "random" => Some(Bearing::Random),
-        None => degrees(&text).map(Bearing::Fixed),
-    }
-}

@@ -6,7 +6,6 @@ mod effort;
 mod lines;
 mod numbers;
 mod packet;
-mod position;
 mod replace;
 mod sequential;
 mod strata;

@@ -2,6 +2,7 @@
 
 use super::table::Table;
 use super::{line, println, title, wrapped};
+use tautline_report::packet::said;
 use tautline_survey::layout::LayoutOutput;
 use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
@@ -10,13 +11,7 @@ use tautline_words::Words;
 pub(crate) fn layout(layout: &LayoutOutput, words: &Words) {
     let say = |message: Message| words.say(&message);
     title(&say(Message::new("title-layout").with("site", layout.site.as_str())));
-    for stratum in &layout.strata {
-        let name = stratum.name.clone().unwrap_or_else(|| words.word("the-site"));
-        let message = Message::new("layout-stratum")
-            .with("name", name)
-            .with("hectares", Value::Number(stratum.area_m2 / 10_000.0, 2))
-            .with("placed", stratum.placed)
-            .with("wanted", stratum.wanted);
+    for message in said::strata(layout, &words.word("the-site")) {
         wrapped(&say(message), 0);
     }
     println!();
@@ -46,44 +41,8 @@ pub(crate) fn layout(layout: &LayoutOutput, words: &Words) {
         table.print();
         println!();
     }
-    let metres = |millimetres: i64| {
-        #[expect(clippy::cast_precision_loss, reason = "lengths on the ground")]
-        let metres = millimetres as f64 / 1000.0;
-        Value::Number(metres, 1)
-    };
-    if let Some(why) = &layout.judged {
-        let message = Message::new("area-chosen-by-judgement").with("site", layout.site.as_str());
-        wrapped(&say(message.with("why", why.as_str())), 0);
-    }
-    let drawn = Message::new("layout-drawn")
-        .with(
-            "design",
-            words.word(match layout.design.as_str() {
-                "random" => "design-random",
-                "systematic" => "design-systematic",
-                "baseline" => "design-baseline",
-                _ => "design-balanced",
-            }),
-        )
-        .with("seed", layout.seed)
-        .with("apart", metres(layout.apart_mm));
-    wrapped(&say(drawn), 0);
-    wrapped(
-        &words.word(match layout.edge.as_str() {
-            _ if layout.design == "baseline" => "layout-edge-baseline",
-            "turn" => "layout-edge-turn",
-            _ => "layout-edge-redraw",
-        }),
-        0,
-    );
-    let code = if layout.design == "baseline" { "layout-drawings-given-up" } else { "layout-given-up" };
-    let given_up = Message::new(code)
-        .with("edge", layout.given_up_at_the_edge)
-        .with("kept", layout.given_up_kept_out)
-        .with("near", layout.given_up_too_near);
-    wrapped(&say(given_up), 0);
-    if layout.strata.iter().any(|stratum| stratum.placed < stratum.wanted) {
-        wrapped(&words.word("layout-no-room"), 0);
+    for message in said::drawing(layout) {
+        wrapped(&say(message), 0);
     }
     match layout.declination {
         Some(found) => {

@@ -32,6 +32,26 @@ pub enum Bearing {
     Across(u16),
 }
 
+impl Bearing {
+    /// Reads `random`, whole degrees, or `across` degrees.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_engine::place::layout::Bearing;
+    /// assert_eq!(Bearing::read("across 40°"), Some(Bearing::Across(40)));
+    /// assert_eq!(Bearing::read("400"), None);
+    /// ```
+    pub fn read(text: &str) -> Option<Self> {
+        let text = text.trim().to_lowercase();
+        let degrees = |text: &str| text.trim().trim_end_matches('°').parse().ok().filter(|&d: &u16| d <= 360);
+        match text.strip_prefix("across") {
+            Some(rest) => degrees(rest).map(Self::Across),
+            None if text == "random" => Some(Self::Random),
+            None => degrees(&text).map(Self::Fixed),
+        }
+    }
+}
+
 /// What happens where a line would leave its region.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Edge {

@@ -1,12 +1,12 @@
 //! Positions as people type them.
 
-use tautline_ground::datum::to_wgs84;
-use tautline_ground::position::Position;
-use tautline_ground::utm;
+use crate::datum::to_wgs84;
+use crate::position::Position;
+use crate::utm;
 use tautline_survey::boundary::Reference;
 
-/// `42.3, -113.7`, or `12 N 278494 4687150` as UTM, on the datum that was asked for.
-pub(super) fn read(text: &str, reference: Reference) -> Option<Position> {
+/// A position as it was typed: `42.3, -113.7`, or `12 N 278494 4687150` as UTM, on the datum that was asked for.
+pub fn read(text: &str, reference: Reference) -> Option<Position> {
     let [latitude, longitude] = if let Some((latitude, longitude)) = text.split_once(',') {
         [latitude.trim().parse().ok()?, longitude.trim().parse().ok()?]
     } else {

@@ -22,8 +22,8 @@ mod later;
 mod newer;
 mod pages;
 mod parts;
-mod practice;
 mod plan;
+mod practice;
 mod read;
 mod route;
 mod session;
@@ -42,9 +42,14 @@ fn main() {
         return;
     }
     wasm_bindgen_futures::spawn_local(async {
-        let words = std::rc::Rc::new(words::first().await);
-        let opened = session::Session::open(words.clone()).await;
-        leptos::mount::mount_to_body(move || shell::shell(opened, &words));
+        let opened = match session::Session::open().await {
+            Ok(session) => Ok(session),
+            Err(error) => {
+                let usual = settings::Settings::default();
+                Err((error, words::spoken(&usual, words::Which::First).await.unwrap_or_default()))
+            }
+        };
+        leptos::mount::mount_to_body(move || shell::shell(opened));
         shell::opened();
     });
 }

@@ -4,7 +4,7 @@ use crate::device::{Bytes, Device, NAME, share};
 use crate::later;
 use crate::settings::Settings;
 use crate::standing::{Asked, Standing};
-use crate::words;
+use crate::words::{self, Spoken, Which};
 use js_sys::Array;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -51,6 +51,7 @@ pub(crate) enum Sharing {
 pub(crate) struct Session {
     device: StoredValue<Rc<RefCell<Option<Device>>>, LocalStorage>,
     words: StoredValue<Rc<Words>, LocalStorage>,
+    result_words: StoredValue<Rc<Words>, LocalStorage>,
     standing: RwSignal<Rc<Standing>, LocalStorage>,
     summaries: RwSignal<Arc<Summaries>>,
     /// The notebook was read whole; before that, there are only the summaries kept from last time.
@@ -67,14 +68,16 @@ pub(crate) struct Session {
 impl Session {
     /// Opens the notebook of this browser. What every site came to last time is there at once; the notebook itself is
     /// read by [`Session::read`].
-    pub(crate) async fn open(words: Rc<Words>) -> Result<Self, KeepError> {
+    pub(crate) async fn open() -> Result<Self, KeepError> {
         let device = Device::open(NAME).await?;
         let settings = Settings::kept(&device).await;
+        let spoken = words::spoken(&settings, Which::First).await.unwrap_or_default();
         let summaries = Summaries::read(&device.text(SUMMARIES).await?.unwrap_or_default());
         let session = Self {
             badge: RwSignal::new(Badge::Here(0)),
             device: StoredValue::new_local(Rc::new(RefCell::new(Some(device)))),
-            words: StoredValue::new_local(words),
+            words: StoredValue::new_local(Rc::new(spoken.words)),
+            result_words: StoredValue::new_local(Rc::new(spoken.results)),
             standing: RwSignal::new_local(Rc::new(Standing::default())),
             summaries: RwSignal::new(Arc::new(summaries)),
             is_read: RwSignal::new(false),
@@ -113,9 +116,22 @@ impl Session {
 
     /// Waits for the words that only rooms need.
     pub(crate) async fn all_words(self) {
-        if let Some(all) = words::all(&self.words()).await {
-            self.words.set_value(Rc::new(all));
+        if !words::are_all(&self.words())
+            && let Some(spoken) = words::spoken(&self.settings.get_untracked(), Which::All).await
+        {
+            self.speak(spoken);
         }
+    }
+
+    /// Goes on in these words.
+    fn speak(self, spoken: Spoken) {
+        self.words.set_value(Rc::new(spoken.words));
+        self.result_words.set_value(Rc::new(spoken.results));
+    }
+
+    /// The words for what was worked out: lengths stand in the units that the person likes. A tape is read in its own.
+    pub(crate) fn result_words(self) -> Rc<Words> {
+        self.result_words.get_value()
     }
 
     /// The words for a code.
@@ -298,10 +314,18 @@ impl Session {
         });
     }
 
-    /// Keeps what a person set.
+    /// Keeps what a person set, and goes on in the words that they chose.
     pub(crate) fn set(self, settings: Settings) {
-        self.settings.set(settings.clone());
-        self.with_device(async move |device| settings.keep(device).await, |()| ());
+        let kept = settings.clone();
+        self.with_device(async move |device| kept.keep(device).await, |()| ());
+        let which = if words::are_all(&self.words()) { Which::All } else { Which::First };
+        spawn_local(async move {
+            match words::spoken(&settings, which).await {
+                Some(spoken) => self.speak(spoken),
+                None => self.tell(self.word("app-room-not-here")),
+            }
+            self.settings.set(settings);
+        });
     }
 
     /// Shares with the notebook that this page came from, until each has what the other has.

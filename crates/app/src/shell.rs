@@ -7,6 +7,7 @@ use crate::parts::badge::badge;
 use crate::route::{self, Route};
 use crate::session::Session;
 use crate::settings::Theme;
+use crate::words::Spoken;
 use leptos::prelude::*;
 use tautline_store::KeepError;
 use tautline_survey::message::Message;
@@ -17,19 +18,28 @@ use tautline_words::Words;
 const BAR: [Route; 5] = [Route::Sites, Route::Read, Route::TakeIn, Route::Settle, Route::Notebook];
 
 /// The app, or why the notebook can't be opened.
-pub(crate) fn shell(opened: Result<Session, KeepError>, words: &Words) -> AnyView {
+pub(crate) fn shell(opened: Result<Session, (KeepError, Spoken)>) -> AnyView {
     match opened {
         Ok(session) => open(session).into_any(),
-        Err(error) => closed(&error, words).into_any(),
+        Err((error, spoken)) => closed(&error, &spoken.words).into_any(),
     }
 }
 
 fn open(session: Session) -> impl IntoView {
     provide_context(session);
     let route = route::current();
-    follow_theme(session);
+    follow_settings(session);
     follow_route(session, route);
     session.read();
+    // another language, another page: every word of it
+    let language = Memo::new(move |_| session.settings.with(|settings| settings.language.clone()));
+    move || {
+        language.track();
+        frame(session, route)
+    }
+}
+
+fn frame(session: Session, route: ReadSignal<Route>) -> impl IntoView {
     view! {
         <a class="skip" href="#main" on:click=move |event| { event.prevent_default(); focus_main(); }>{session.word("app-skip")}</a>
         <header class="top">
@@ -76,17 +86,19 @@ fn closed(error: &KeepError, words: &Words) -> impl IntoView + use<> {
     view! { <main id="main"><h1>{words.word("app-closed")}</h1><p>{said}</p><p>{words.word("app-closed-way-out")}</p></main> }
 }
 
-/// The theme stands on the root element, where the stylesheet looks for it.
-fn follow_theme(session: Session) {
+/// Theme, letters and language stand on the root element, where the stylesheet and those who read aloud look for them.
+fn follow_settings(session: Session) {
     Effect::new(move || {
-        let theme = session.settings.with(|settings| settings.theme);
+        let (theme, letters) = session.settings.with(|settings| (settings.theme, settings.letters));
         let root = document().document_element();
         let Some(root) = root else { return };
-        // an attribute with a plain name is always taken
+        // attributes with plain names are always taken
         let _ = match theme {
             Theme::Device => root.remove_attribute("data-theme"),
             theme => root.set_attribute("data-theme", theme.code()),
         };
+        let _ = root.set_attribute("data-letters", letters.code());
+        let _ = root.set_attribute("lang", session.words().language());
     });
 }
 

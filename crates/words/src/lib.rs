@@ -4,6 +4,10 @@
 //! here and nowhere else, by [`tautline_engine::num::decimal`].
 #![forbid(unsafe_code)]
 
+mod lengths;
+
+pub use lengths::Lengths;
+
 use fluent_bundle::concurrent::FluentBundle; // reports are written by several threads
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::borrow::Cow;
@@ -24,7 +28,7 @@ macro_rules! catalogue {
 }
 
 catalogue! {
-    "app" "read" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice" "tell" "travel" "handbook" "following" "lesson" "aim"
+    "app" "read" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice" "tell" "travel" "handbook" "following" "lesson" "aim" "desk"
 }
 
 type Bundle = FluentBundle<FluentResource>;
@@ -36,6 +40,7 @@ pub struct Words {
     /// English, for what the language has no words for yet.
     fallback: Option<Bundle>,
     mark: DecimalMark,
+    lengths: Lengths,
 }
 
 /// What the files hold is checked by a test; a bad message here falls back to its code.
@@ -72,7 +77,13 @@ impl Words {
     }
 
     fn of_english<'a>(texts: impl IntoIterator<Item = &'a str>) -> Self {
-        Self { language: "en", bundle: bundle("en", texts), fallback: None, mark: DecimalMark::Point }
+        Self {
+            language: "en",
+            bundle: bundle("en", texts),
+            fallback: None,
+            mark: DecimalMark::Point,
+            lengths: Lengths::default(),
+        }
     }
 
     /// Spanish, numbers as they are written where it is spoken; `es-MX` has a decimal point, `es` a comma.
@@ -86,7 +97,8 @@ impl Words {
         } else {
             DecimalMark::Comma
         };
-        Self { language: "es", bundle: bundle("es", texts), fallback: Some(bundle("en", english)), mark }
+        let fallback = Some(bundle("en", english));
+        Self { language: "es", bundle: bundle("es", texts), fallback, mark, lengths: Lengths::default() }
     }
 
     /// The languages there are.
@@ -132,6 +144,17 @@ impl Words {
             "es" => Some(Self::of_spanish(parts.next().unwrap_or_default(), texts("es"), texts("en"))),
             _ => None,
         }
+    }
+
+    /// The same words, lengths in the units that a person likes.
+    #[must_use]
+    pub fn with_lengths(self, lengths: Lengths) -> Self {
+        Self { lengths, ..self }
+    }
+
+    /// A catalogue without any words: every code is said as it is.
+    pub fn bare() -> Self {
+        Self::of_english([])
     }
 
     /// The language of the words, as a page or a file names it: `en`.
@@ -208,7 +231,7 @@ impl Words {
         match value {
             Value::Text(text) => visible(text).into_owned(),
             Value::Count(count) => count.to_string(),
-            Value::Length(length, notation) => self.marked(write(*length, *notation)),
+            Value::Length(length, notation) => self.marked(write(*length, self.lengths.notation(*notation))),
             Value::Share(share, places) => self.percent(*share, *places),
             Value::Number(number, places) => self.number(*number, *places),
             Value::Word(word) => self.word(word),

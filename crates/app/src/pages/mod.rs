@@ -1,6 +1,7 @@
 //! The screens.
 
 mod notebook;
+mod own;
 mod permission;
 mod photos;
 mod settle;

@@ -1,9 +1,9 @@
 //! The notebook itself: whether it is elsewhere too, a copy of everything, and what a person sets on this device.
 
+use super::own;
 use crate::device::here;
 use crate::parts::files::hand_out_parts;
 use crate::session::{Session, Sharing};
-use crate::settings::{Settings, Theme};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use tautline_survey::message::Message;
@@ -17,8 +17,7 @@ pub(crate) fn notebook() -> impl IntoView {
         {sharing(session)}
         {copying(session)}
         {persisting(session)}
-        {about_you(session)}
-        {look(session)}
+        {own::own(session)}
         <p class="quiet">{session.say(&Message::new("app-version").with("version", env!("CARGO_PKG_VERSION")))}</p>
     }
 }
@@ -86,39 +85,4 @@ fn persisting(session: Session) -> impl IntoView {
             {move || (kept.get() != Some(true)).then(|| view! { <button type="button" on:click=move |_| ask(true)>{session.word("app-persist-ask")}</button> })}
         </section>
     }
-}
-
-fn about_you(session: Session) -> impl IntoView {
-    let own = session.settings.get_untracked();
-    let change = move |set: fn(&mut Settings, String)| {
-        move |event| {
-            let mut settings = session.settings.get_untracked();
-            set(&mut settings, event_target_value(&event));
-            session.set(settings);
-        }
-    };
-    view! {
-        <section><h2>{session.word("app-you")}</h2><p class="quiet">{session.word("app-you-what")}</p>
-            <label>{session.word("app-your-name")}<input type="text" autocomplete="name" value=own.name on:change=change(|settings, text| settings.name = text)/></label>
-            <label>{session.word("app-device-name")}<input type="text" autocomplete="off" value=own.device on:change=change(|settings, text| settings.device = text)/></label>
-        </section>
-    }
-}
-
-fn look(session: Session) -> impl IntoView {
-    let themes = Theme::ALL.map(|theme| {
-        let chosen = move || session.settings.with(|settings| settings.theme == theme);
-        let choose = move |_| {
-            let settings = Settings { theme, ..session.settings.get_untracked() };
-            session.set(settings);
-        };
-        let name = session.word(match theme {
-            Theme::Device => "app-theme-device",
-            Theme::Light => "app-theme-light",
-            Theme::Dark => "app-theme-dark",
-            Theme::Sunlight => "app-theme-sunlight",
-        });
-        view! { <label class="option"><input type="radio" name="theme" prop:checked=chosen on:change=choose/>{name}</label> }
-    });
-    view! { <fieldset><legend>{session.word("app-look")}</legend>{themes.collect_view()}</fieldset> }
 }

@@ -76,7 +76,7 @@ pub(crate) fn site(name: String) -> impl IntoView {
         if answer.assessments.is_empty() {
             return view! { <p>{session.word("app-site-unknown")}</p> }.into_any();
         }
-        let words = session.words();
+        let words = session.result_words();
         let body = tautline_report::body_of(&Telling::new(
             &answer.input,
             &answer.question,

@@ -2,7 +2,7 @@
 
 use super::fields::{number_of, share};
 use super::sitting::{Held, Sitting};
-use crate::session::Standing;
+use crate::standing::Standing;
 use leptos::prelude::*;
 use tautline_engine::effort::length::Cost;
 use tautline_engine::length::{DecimalMark, Unit};

@@ -17,6 +17,7 @@ use tautline_survey::drawn::DrawnLayout;
 use tautline_survey::layout::LayoutOutput;
 use tautline_survey::message::Message;
 use tautline_survey::notebook::layouts::{layouts, replaced};
+use tautline_survey::place::Openness;
 use tautline_survey::protocol::Protocol;
 
 /// What tells a layout from every other.
@@ -68,6 +69,7 @@ impl Ready {
     /// Does something with the packet.
     fn with<T>(&self, session: Session, show: impl FnOnce(&Packet) -> T) -> T {
         let standing = session.standing_untracked();
+        let openness = standing.input.openness(&self.layout.site);
         show(&Packet {
             layout: &self.layout,
             map: &tautline_ground::map::map(&self.site, &self.layout),
@@ -76,7 +78,8 @@ impl Ready {
             known: &standing.input.plan,
             unit: self.unit,
             paper: self.paper,
-            openness: standing.input.openness(&self.layout.site),
+            openness,
+            kept_back: openness != Openness::Exact,
             cautions: &self.cautions,
         })
     }

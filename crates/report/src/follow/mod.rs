@@ -60,7 +60,7 @@ pub(crate) fn followed(
     let page = Page::new(&telling, Medium::Screen);
     let (sites, closing) = told(&page);
     let [title, about, nothing] = codes.map(|code| page.word(code));
-    Report {
+    let report = Report {
         format: document::FORMAT,
         version: document::VERSION,
         language: words.language().to_owned(),

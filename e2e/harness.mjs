@@ -129,6 +129,7 @@ export const SCREENS = {
   "take in": "#/take-in",
   settle: "#/settle",
   notebook: "#/notebook",
+  more: "#/more",
 };
 
 export async function show(page, hash) {

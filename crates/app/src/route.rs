@@ -22,6 +22,8 @@ pub(crate) enum Route {
     Settle,
     /// The notebook itself: sharing, copying, history, settings.
     Notebook,
+    /// The way to the screens that have no room in the bar of a phone.
+    More,
     /// Practice: lessons, drills, a coach's desk, by the rest of the address.
     Practice(String),
 }
@@ -38,6 +40,7 @@ impl Route {
             "take-in" => Self::TakeIn,
             "settle" => Self::Settle,
             "notebook" => Self::Notebook,
+            "more" => Self::More,
             "practice" => Self::Practice(rest.to_owned()),
             _ => Self::Sites,
         }
@@ -55,6 +58,7 @@ impl Route {
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settle => "#/settle".to_owned(),
             Self::Notebook => "#/notebook".to_owned(),
+            Self::More => "#/more".to_owned(),
             Self::Practice(rest) => format!("#/practice/{rest}").trim_end_matches('/').to_owned(),
         }
     }
@@ -64,11 +68,12 @@ impl Route {
         match self {
             Self::Sites | Self::Site(_) => "app-sites",
             Self::Read | Self::Line(_) => "read-lines",
-            Self::Plan(_) => "plan-screen",
+            Self::Plan(_) => "app-plan",
             Self::TakeIn => "app-take-in",
             Self::Settle => "app-settle",
             Self::Notebook => "app-notebook",
-            Self::Practice(_) => "lesson-practice",
+            Self::More => "app-more",
+            Self::Practice(_) => "app-practice",
         }
     }
 }

@@ -14,8 +14,49 @@ use tautline_survey::message::Message;
 use tautline_survey::sync::Badge;
 use tautline_words::Words;
 
-/// The screens that stand in the bar.
-const BAR: [Route; 5] = [Route::Sites, Route::Read, Route::TakeIn, Route::Settle, Route::Notebook];
+/// When a screen stands in the bar.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Stands {
+    /// Always.
+    Always,
+    /// Where there is room for it.
+    Wide,
+    /// Where there isn't.
+    Narrow,
+}
+
+impl Stands {
+    /// Its name in the stylesheet.
+    const fn code(self) -> &'static str {
+        match self {
+            Self::Always => "always",
+            Self::Wide => "wide",
+            Self::Narrow => "narrow",
+        }
+    }
+}
+
+/// The screens in the order of the job, and when they stand in the bar.
+const BAR: [(Route, Stands); 8] = [
+    (Route::Sites, Stands::Always),
+    (Route::Plan(String::new()), Stands::Always),
+    (Route::Read, Stands::Always),
+    (Route::TakeIn, Stands::Wide),
+    (Route::Settle, Stands::Wide),
+    (Route::Practice(String::new()), Stands::Always),
+    (Route::Notebook, Stands::Wide),
+    (Route::More, Stands::Narrow),
+];
+
+/// The screens for which a phone's bar has no room, each with what it is for.
+pub(crate) fn more() -> impl IntoView {
+    let session = Session::here();
+    let ways = BAR.into_iter().filter(|(_, stands)| *stands == Stands::Wide).map(|(to, _)| {
+        let (name, what) = (session.word(to.name()), session.word(&format!("{}-for", to.name())));
+        view! { <li><a href=to.address()><span class="site">{name}</span><span class="quiet">{what}</span></a></li> }
+    });
+    view! { <h1>{session.word("app-more")}</h1><ul class="sites">{ways.collect_view()}</ul> }
+}
 
 /// The app, or why the notebook can't be opened.
 pub(crate) fn shell(opened: Result<Session, (KeepError, Spoken)>) -> AnyView {
@@ -47,11 +88,11 @@ fn frame(session: Session, route: ReadSignal<Route>) -> impl IntoView {
             {badge()}
         </header>
         <nav class="bar" aria-label=session.word("app-screens")>
-            {BAR.map(|to| {
+            {BAR.map(|(to, stands)| {
                 let address = to.address();
                 let (name, icon) = (session.word(to.name()), to.name());
                 let here = move || (route.get().name() == to.name()).then_some("page");
-                view! { <a href=address aria-current=here class=format!("to {icon}")>{name}</a> }
+                view! { <a href=address aria-current=here class=format!("to {icon} {}", stands.code())>{name}</a> }
             }).collect_view()}
         </nav>
         {newer::offer()}

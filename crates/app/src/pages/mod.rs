@@ -20,6 +20,7 @@ pub(crate) fn screen(route: &Route) -> AnyView {
     let route = route.clone();
     match route {
         Route::Sites => sites::sites().into_any(),
+        Route::More => crate::shell::more().into_any(),
         Route::Site(_) => later::entered(later::site(route)),
         Route::Read | Route::Line(_) => later::entered(later::reading(route)),
         Route::TakeIn => later::entered(later::take(route)),

@@ -45,7 +45,6 @@ effort-takes = { $lines } lines: { $question }.
 effort-takes-too-many = More than 200 lines, which is no practical number: { $question }.
 
 ## The steps in the app
-plan-screen = Plan
 plan-steps = Steps of a plan
 plan-step-aim = What is wanted
 plan-step-lines = How many lines

@@ -45,7 +45,6 @@ effort-takes = { $lines } líneas: { $question }.
 effort-takes-too-many = Más de 200 líneas, lo que no es un número práctico: { $question }.
 
 ## Los pasos en la aplicación
-plan-screen = Planear
 plan-steps = Pasos de un plan
 plan-step-aim = Qué se quiere
 plan-step-lines = Cuántas líneas

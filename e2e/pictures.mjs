@@ -64,6 +64,39 @@ for (const [size, viewport] of Object.entries(SIZES)) {
   await page.setViewportSize(viewport);
   await picture(`line-closed-${size}-sunlight`);
 }
+
+// practice: every screen, a line under way, and one beside its key
+const PRACTICE = ["", "lesson", "arithmetic", "line-starts", "in-or-out", "sight", "progress", "paper", "class"];
+const beginPractice = async (number) => {
+  await show(page, "#/practice/lesson");
+  await page.getByRole("radio", { name: /^4:/ }).check();
+  await page.getByLabel(/^Number of the line/).fill(String(number));
+  await page.getByRole("button", { name: "Begin", exact: true }).click();
+  for (const [start, stop] of [[60, 160], [200, 290]]) {
+    for (const [x, name] of [[start, "Start here"], [stop, "Stop here"]]) {
+      await page.locator(".track").click({ position: { x, y: 60 } });
+      await page.getByRole("button", { name }).click();
+    }
+  }
+};
+for (const theme of THEMES) {
+  await setTheme(page, theme);
+  for (const [size, viewport] of Object.entries(SIZES)) {
+    await page.setViewportSize(viewport);
+    await beginPractice(7);
+    await page.locator(".track").click({ position: { x: 320, y: 60 } });
+    await picture(`practice-reading-${size}-${theme}`);
+    await page.getByRole("button", { name: "Hand it in" }).click();
+    await page.getByRole("heading", { name: "Sheets beside the key" }).waitFor();
+    await picture(`practice-marked-${size}-${theme}`);
+    await page.getByRole("button", { name: "Choose another line" }).click();
+    for (const screen of PRACTICE) {
+      await show(page, `#/practice/${screen}`);
+      await page.waitForTimeout(300);
+      await picture(`practice-${screen || "home"}-${size}-${theme}`);
+    }
+  }
+}
 await context.close();
 await own.close();
 await server.stop();

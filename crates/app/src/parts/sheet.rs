@@ -42,12 +42,19 @@ fn themed(body: &str) -> String {
 }
 
 fn show(place: &Element, body: &str, style: &str) -> Result<(), JsValue> {
-    let tree = place.attach_shadow(&ShadowRootInit::new(ShadowRootMode::Open))?;
+    // where another page was shown before, its tree is there already, and so are its links
+    let (tree, is_new) = match place.shadow_root() {
+        Some(tree) => (tree, false),
+        None => (place.attach_shadow(&ShadowRootInit::new(ShadowRootMode::Open))?, true),
+    };
     let rules = web_sys::CssStyleSheet::new()?;
     // what of the rules isn't understood is passed over by the browser itself
     let _ = rules.replace_sync(&within(style));
     tree.unchecked_ref::<Sheets>().set_adopted(&js_sys::Array::of1(&rules));
     tree.set_inner_html(&themed(body));
+    if !is_new {
+        return Ok(());
+    }
     let own = tree.clone();
     let follow = Closure::<dyn Fn(web_sys::Event)>::new(move |event: web_sys::Event| {
         let link = event

@@ -40,17 +40,15 @@ pub(super) fn grid(
             return;
         }
         event.prevent_default();
-        let empty = event
-            .target()
-            .and_then(|target| target.dyn_into::<HtmlInputElement>().ok())
-            .is_some_and(|input| input.value().trim().is_empty());
-        let is_last = place.get_untracked().is_some_and(|table| next(&table, &event).is_none());
-        if empty && (is_last || rows.with_untracked(Vec::is_empty)) {
-            return done();
-        }
-        if let Some(cell) = place.get_untracked().and_then(|table| next(&table, &event)) {
-            // an input can have the focus
-            let _ = cell.focus();
+        let Some(table) = place.get_untracked() else { return };
+        let across = if lengths_only.get_untracked() { 2 } else { 3 };
+        match behind(&table, &event, across) {
+            Behind::Cell(cell) => {
+                // an input can have the focus
+                let _ = cell.focus();
+            }
+            Behind::EmptyRow => done(),
+            Behind::Nothing => {}
         }
     };
     let columns = move || if lengths_only.get() { vec![SPECIES, LENGTH] } else { vec![SPECIES, START, STOP] };
@@ -90,16 +88,28 @@ pub(super) fn grid(
     }
 }
 
-/// The cell behind the one in which a key was pressed; none behind the first cell of an empty last row.
-fn next(table: &HtmlElement, event: &KeyboardEvent) -> Option<HtmlElement> {
-    let cells = table.query_selector_all("input").ok()?;
+/// What lies behind a cell in which Enter was pressed.
+enum Behind {
+    /// Another cell.
+    Cell(HtmlElement),
+    /// Nothing more is typed: it was the first cell of an empty last row.
+    EmptyRow,
+    /// The cell isn't one of the table's.
+    Nothing,
+}
+
+fn behind(table: &HtmlElement, event: &KeyboardEvent, across: usize) -> Behind {
+    let Ok(cells) = table.query_selector_all("input") else { return Behind::Nothing };
     let all = (0..cells.length()).filter_map(|at| cells.get(at));
     let cells: Vec<HtmlInputElement> = all.filter_map(|node| node.dyn_into().ok()).collect();
-    let target = event.target()?.dyn_into::<HtmlInputElement>().ok()?;
-    let at = cells.iter().position(|cell| *cell == target)?;
-    let last_row_is_empty = cells.iter().skip(at).all(|cell| cell.value().trim().is_empty());
-    if last_row_is_empty && at > 0 {
-        return None;
+    let target = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
+    let Some(at) = cells.iter().position(|cell| Some(cell) == target.as_ref()) else {
+        return Behind::Nothing;
+    };
+    let empty = cells.iter().skip(at).all(|cell| cell.value().trim().is_empty());
+    match cells.get(at + 1) {
+        _ if empty && at % across == 0 => Behind::EmptyRow,
+        Some(cell) => Behind::Cell(cell.clone().into()),
+        None => Behind::Nothing,
     }
-    cells.get(at + 1).cloned().map(HtmlElement::from)
 }

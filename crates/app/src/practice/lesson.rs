@@ -178,6 +178,7 @@ fn begin(session: Session, settings: Kept<Settings>, under_way: Kept<UnderWay>) 
 
 fn reading(all: All, chosen: &Chosen) -> impl IntoView + use<> {
     let session = all.session;
+    super::begin_at_the_top();
     let exercise = chosen.exercise(session);
     let about = session.say(
         &Message::new("lesson-about")

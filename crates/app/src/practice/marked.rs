@@ -10,6 +10,7 @@ use crate::parts::findings::findings;
 use crate::session::Session;
 use leptos::prelude::*;
 use std::sync::Arc;
+use tautline_engine::practice::grade::Found;
 use tautline_engine::practice::mistake::Row;
 use tautline_report::{practice_line, practice_sheets};
 use tautline_survey::message::Message;
@@ -54,9 +55,13 @@ pub(super) fn marked(
         move || {
             let marking = of_year.value.with(|year| year.marking_or_example(unit));
             let marked = mark(&sheet, &exercise, &marking, &recogniser);
-            sheet_of(practice_sheets(&[marked], &marking, &session.words()))
+            let mut marks = marked.graded.iter().flat_map(|graded| &graded.marks);
+            let off = marks.any(|mark| mark.found != Found::Right);
+            let again = off.then(|| view! { <p>{session.word("lesson-look-again")}</p> });
+            view! { {sheet_of(practice_sheets(&[marked], &marking, &session.words()))}{again} }
         }
     };
+    super::begin_at_the_top();
     let way = lesson.way;
     let go = move |chosen: Chosen| under_way.value.set(UnderWay::begun(session, &chosen, way));
     let (same, other) = (chosen.clone(), chosen.clone());

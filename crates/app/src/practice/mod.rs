@@ -34,6 +34,7 @@ mod sheets;
 mod sight;
 
 use leptos::prelude::*;
+use wasm_bindgen::JsCast as _;
 
 /// Every screen of practice: the rest of its address, and the catalogue's key of its name.
 const SCREENS: [(&str, &str); 8] = [
@@ -62,6 +63,19 @@ pub(crate) fn screen(rest: &str) -> AnyView {
     };
     let words = crate::session::Session::here().word("lesson-practice");
     view! { {own}<p class="choices back"><a class="button" href=address("")>{words}</a></p> }.into_any()
+}
+
+/// What is shown is another thing on the same screen: whoever listens begins at its top.
+fn begin_at_the_top() {
+    Effect::new(move |_| {
+        let Some(window) = web_sys::window() else { return };
+        window.scroll_to_with_x_and_y(0.0, 0.0);
+        let main = document().get_element_by_id("main");
+        if let Some(main) = main.and_then(|main| main.dyn_into::<web_sys::HtmlElement>().ok()) {
+            // an element that can't have the focus keeps none
+            let _ = main.focus();
+        }
+    });
 }
 
 /// The address of a screen of practice.

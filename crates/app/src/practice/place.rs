@@ -119,7 +119,7 @@ fn plants_on(session: Session, tape: TapeKind, number: u64, asked: Asked) -> imp
         };
         let label = session.say(&Message::new("lesson-plant").with("number", at + 1));
         view! {
-            <li role="group" aria-label=label><span>{at + 1}</span>{choice("in", "practice-in")}{choice("out", "practice-out")}</li>
+            <div role="group" aria-label=label><span>{at + 1}</span>{choice("in", "practice-in")}{choice("out", "practice-out")}</div>
         }
     });
     let rows = rows.collect_view();
@@ -152,7 +152,7 @@ fn plants_on(session: Session, tape: TapeKind, number: u64, asked: Asked) -> imp
     view! {
         <p>{session.word("practice-in-or-out-drawn")}</p>
         <figure class="strips" inner_html=picture></figure>
-        <ol class="plants plain">{rows}</ol>
+        <div class="plants">{rows}</div>
         <div class="choices"><button type="button" class="main" on:click=check>{session.word("lesson-check")}</button></div>
         {asked.ways(session)}
         {solution}

@@ -170,6 +170,7 @@ lesson-another-choice = Choose another line
 ## Beside the key
 lesson-beside = What you read, and the key
 lesson-beside-about = Above the ground what was written, below it the key.
+lesson-look-again = Nobody reads like the key at once. Look at each row that was off on the picture below, then read the same line again.
 lesson-next = Another line
 lesson-again = The same line again
 

@@ -170,6 +170,7 @@ lesson-another-choice = Elegir otra línea
 ## Junto a la respuesta
 lesson-beside = Lo que usted leyó, y la respuesta
 lesson-beside-about = Arriba del suelo lo que se escribió, abajo la respuesta.
+lesson-look-again = Nadie lee como la respuesta desde el principio. Mire en la imagen de abajo cada fila que difiere, y lea la misma línea otra vez.
 lesson-next = Otra línea
 lesson-again = La misma línea otra vez
 

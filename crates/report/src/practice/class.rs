@@ -3,6 +3,7 @@
 use super::{PracticePage, table};
 use crate::markup::{around, text};
 use tautline_engine::practice::grade::Found;
+use tautline_engine::practice::mistake::Mistake;
 use tautline_survey::message::{Message, Value};
 use tautline_survey::practice::{Class, Marked, Marking, told};
 use tautline_words::Words;
@@ -131,6 +132,7 @@ pub fn sheet_sentences(one: &Marked, marking: &Marking) -> Vec<Message> {
             let alike = named.alike.iter().map(|one| Value::Word(one.code())).collect();
             said.push(Message::new("practice-alike").with("alike", Value::List(alike)));
         }
+        said.push(Message::new(advice(named.mistake)));
     }
     let parts = one.parts;
     said.push(
@@ -143,4 +145,20 @@ pub fn sheet_sentences(one: &Marked, marking: &Marking) -> Vec<Message> {
             .with("arithmetic", number(parts.arithmetic)),
     );
     said
+}
+
+/// What to do about a habit next time.
+const fn advice(mistake: Mistake) -> &'static str {
+    match mistake {
+        Mistake::ClosesGaps(_) | Mistake::LeavesGapsOpen => "lesson-advice-gaps",
+        Mistake::CountsDead => "lesson-advice-dead",
+        Mistake::Counts(_) => "lesson-advice-others",
+        Mistake::FromFarEnd | Mistake::OtherEdge | Mistake::TapeOff(_) => "lesson-advice-tape",
+        Mistake::FromBeside(_) | Mistake::FromBehind(_) | Mistake::Wider(_) => "lesson-advice-sight",
+        Mistake::MissesOverlap => "lesson-advice-overlap",
+        Mistake::Confuses(..) => "lesson-advice-species",
+        Mistake::WholeCrown => "lesson-advice-crown",
+        Mistake::DropsLastDigit | Mistake::InchesAsTenths | Mistake::Rounds(_) => "lesson-advice-numbers",
+        Mistake::LeavesOutSmall(_) => "lesson-advice-small",
+    }
 }

@@ -4,12 +4,15 @@ use crate::reader::{all, column, says, table, tree, words};
 use std::collections::BTreeSet;
 use tautline_engine::length::{Length, Unit};
 use tautline_engine::practice::level::Level;
-use tautline_report::{certificates, practice_line, practice_progress, practice_set};
+use tautline_engine::practice::mistake::Mistake;
+use tautline_report::{certificates, practice_line, practice_progress, practice_set, practice_sheets};
 use tautline_survey::agree::{Calibration, CalibrationLine, Outcome};
 use tautline_survey::date::Date;
 use tautline_survey::goal::Percent;
 use tautline_survey::input::Input;
-use tautline_survey::practice::{Exercise, Lesson, Marking, Parts, TapeKind, progress};
+use tautline_survey::practice::{
+    Exercise, Lesson, Marking, Parts, Reading, TapeKind, mark, progress, recogniser,
+};
 use tautline_survey::protocol::Protocol;
 use tautline_words::Words;
 
@@ -82,6 +85,29 @@ fn progress_has_a_row_for_each_lesson_in_its_order() {
     assert!(!said.contains("lesson-") && !page.contains("<b>"));
     let ids: Vec<&str> = tree.descendants().filter_map(|node| node.attribute("id")).collect();
     assert_eq!(ids.len(), ids.iter().collect::<BTreeSet<_>>().len(), "no id stands twice");
+}
+
+/// Whoever read from the far end is told which habit that is, and what to do next time; the careful reader is told that all is right.
+#[test]
+fn a_habit_is_named_with_what_to_do_about_it() {
+    let words = Words::english();
+    let exercise = &exercises()[0];
+    let step = exercise.line.step().nanometres();
+    let told = |rows: Vec<tautline_engine::practice::mistake::Row>| {
+        let mut reading = Reading::of(exercise);
+        for row in rows {
+            reading.choose(row.species.unwrap());
+            for edge in [row.stretch.start(), row.stretch.stop()] {
+                reading.go(edge.nanometres() / step);
+                reading.set();
+            }
+        }
+        let marking = Marking::example();
+        let marked = mark(&reading.sheet(exercise), exercise, &marking, &recogniser(exercise));
+        practice_sheets(&[marked], &marking, &words).page(&words)
+    };
+    says(&told(exercise.with_mistake(Mistake::FromFarEnd)), &["read from its far end", "find zero"]);
+    says(&told(exercise.key()), &[&format!("All {} intercepts are right.", exercise.key().len())]);
 }
 
 /// By hand: marks for edges three times as many lose three times as much where edges alone are lost.

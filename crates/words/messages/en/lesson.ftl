@@ -233,3 +233,15 @@ lesson-marking = Marking: { $done ->
 } done.
 lesson-forget-class = Take the class list away
 lesson-forgotten = The class list is gone; nothing of it was kept elsewhere.
+
+## What to do about a habit
+lesson-advice-gaps = Next time, lay the rule's length into each gap before you write.
+lesson-advice-dead = Next time, look for live leaves or buds; what has none stays off the sheet.
+lesson-advice-others = Next time, pass over whatever is no canopy of a shrub that counts.
+lesson-advice-tape = Next time, find zero and the edge that is read before the first intercept.
+lesson-advice-sight = Next time, bring your eye straight above the edge; a plumb line shows it.
+lesson-advice-overlap = Next time, write both in full where two stand over each other.
+lesson-advice-species = Next time, look at leaves and stems once more before you name it.
+lesson-advice-crown = Next time, write only what stands over the edge of the tape itself.
+lesson-advice-numbers = Next time, read the tape to its last division and say the number aloud.
+lesson-advice-small = Next time, go slowly: what covers one division is an intercept too.

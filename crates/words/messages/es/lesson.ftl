@@ -233,3 +233,15 @@ lesson-marking = Calificando: { $done ->
 }.
 lesson-forget-class = Quitar la lista del grupo
 lesson-forgotten = La lista del grupo se quitó; no se guardó nada de ella en otra parte.
+
+## Qué hacer con un hábito
+lesson-advice-gaps = La próxima vez, ponga la longitud de la regla en cada hueco antes de anotar.
+lesson-advice-dead = La próxima vez, busque hojas o yemas vivas; lo que no las tiene queda fuera de la hoja.
+lesson-advice-others = La próxima vez, pase por alto lo que no es copa de un arbusto que cuenta.
+lesson-advice-tape = La próxima vez, halle el cero y el borde que se lee antes de la primera intercepción.
+lesson-advice-sight = La próxima vez, ponga el ojo en vertical sobre el borde; una plomada lo muestra.
+lesson-advice-overlap = La próxima vez, anote los dos completos donde uno queda sobre otro.
+lesson-advice-species = La próxima vez, mire otra vez las hojas y los tallos antes de nombrarla.
+lesson-advice-crown = La próxima vez, anote sólo lo que queda sobre el borde de la cinta.
+lesson-advice-numbers = La próxima vez, lea la cinta hasta su última división y diga el número en voz alta.
+lesson-advice-small = La próxima vez, vaya despacio: lo que cubre una división también es una intercepción.

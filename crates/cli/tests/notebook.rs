@@ -286,6 +286,7 @@ fn objectives_triggers_and_decisions() {
     assert!(first.contains("Left open") && first.contains("agreed"), "{first}");
     assert!(said(at, &[&objective[..], &book[..]].concat(), 0).contains("stands there already"));
     let agreed = ["--agreed", "owner, 2026-03-01", "--smallest-change", "4", "--false-alarm", "10"];
+    let agreed = [&agreed[..], &["--looks", "6 to 18 by 3"]].concat();
     said(at, &[&objective[..], &agreed, &book[..]].concat(), 0);
     let trigger =
         ["ledger", "trigger", "--name", "low", "--when", "not met twice", "--then", "rest a spring"];
@@ -294,7 +295,14 @@ fn objectives_triggers_and_decisions() {
     let decided = ["--decided", "rest in 2029", "--by", "owner", "--again", "2029-09-01"];
     said(at, &[&decide[..], &decided, &book[..]].concat(), 0);
     let shown = said(at, &["ledger", "show", "--notebook", "n.tautline"], 0);
-    for part in ["at least 15 %", "owner (2026-03-01)", "rest a spring", "look again: 2029-09-01", "4.0 %"] {
+    for part in [
+        "at least 15 %",
+        "owner (2026-03-01)",
+        "rest a spring",
+        "look again: 2029-09-01",
+        "4.0 %",
+        "6 to 18 by 3",
+    ] {
         assert!(shown.contains(part), "{part}: {shown}");
     }
     assert_eq!(shown.matches("“spring”").count(), 1, "the correction stands, not both: {shown}");
@@ -305,7 +313,9 @@ fn objectives_triggers_and_decisions() {
     std::fs::write(at.join("lines.jsonl"), lines).unwrap();
     said(at, &["import", "lines.jsonl", "--notebook", "other.tautline"], 0);
     assert!(said(at, &["ledger", "show", "--notebook", "other.tautline"], 0).contains("rest in 2029"));
-    said(at, &[&objective[..6], &["--false-alarm", "lots"], &book[..]].concat(), 2);
+    for wrong in [["--false-alarm", "lots"], ["--looks", "18 to 6"]] {
+        said(at, &[&objective[..6], &wrong, &book[..]].concat(), 2);
+    }
 }
 
 /// A JPEG of 4 by 3 pixels without any, which is all that is looked at here: SOI, SOF0, SOS, EOI (ISO/IEC 10918-1, annex B).

@@ -1,6 +1,7 @@
 //! How many lines, how long: what a pilot or foreseen figures say about each question a plan can ask.
 
 mod lengths;
+pub mod looks;
 pub mod sequential;
 pub mod shares;
 pub mod simulated;

@@ -53,6 +53,20 @@ pub struct AssessOutput {
     pub findings: Vec<FindingOutput>,
 }
 
+impl AssessOutput {
+    /// All assessments of an input as data.
+    pub fn of(input: &Input, assessments: &[Assessment], say: &dyn Fn(&Message) -> String) -> Self {
+        Self {
+            format: "tautline.assess",
+            version: VERSION,
+            files: input.files.clone(),
+            protocols: protocols(input),
+            assessments: assessments.iter().map(|one| assessment(one, say)).collect(),
+            findings: findings(&input.findings, say),
+        }
+    }
+}
+
 /// What `tautline check --json` prints.
 #[derive(Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]

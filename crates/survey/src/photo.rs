@@ -41,6 +41,9 @@ pub struct Photo {
     /// Persons who can be seen on it.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub people: Vec<String>,
+    /// The visit that it is kept with, where it was taken while the line was read.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub visit: Option<OfVisit>,
     /// How many pixels wide.
     pub width: u32,
     /// How many pixels high.
@@ -51,6 +54,21 @@ pub struct Photo {
     pub bytes: u64,
     /// SHA-256 of the bytes, in lower-case hexadecimal.
     pub sha256: String,
+}
+
+/// Which reading of its line a photo is kept with: the day, and who read and wrote.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct OfVisit {
+    /// The day of the visit.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub date: Option<Date>,
+    /// Who read the tape.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub reader: String,
+    /// Who wrote.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub recorder: String,
 }
 
 /// What a photo shows.
@@ -66,6 +84,8 @@ pub enum Shows {
     Visit,
     /// The site at large, before the lines are read.
     Opening,
+    /// The sheet of paper that a line was written on, photographed or scanned.
+    Sheet,
 }
 
 /// A place on the earth, WGS 84, in whole thousand-millionths of a degree; north and east are positive.
@@ -95,7 +115,17 @@ pub enum Media {
 
 impl Shows {
     /// Every kind of view, in the order in which they are shown.
-    pub const ALL: [Self; 4] = [Self::Opening, Self::Start, Self::End, Self::Visit];
+    pub const ALL: [Self; 5] = [Self::Opening, Self::Start, Self::End, Self::Visit, Self::Sheet];
+
+    /// Whether it is of one line, and says nothing without that line's name.
+    pub const fn is_of_line(self) -> bool {
+        matches!(self, Self::Start | Self::End | Self::Sheet)
+    }
+
+    /// Whether the same view is taken again, to be compared from year to year.
+    pub const fn is_compared(self) -> bool {
+        matches!(self, Self::Start | Self::End | Self::Opening)
+    }
 
     /// The word for it in data and commands.
     pub const fn word(self) -> &'static str {
@@ -104,6 +134,7 @@ impl Shows {
             Self::End => "end",
             Self::Visit => "visit",
             Self::Opening => "opening",
+            Self::Sheet => "sheet",
         }
     }
 
@@ -114,6 +145,7 @@ impl Shows {
             Self::End => "photo-shows-end",
             Self::Visit => "photo-shows-visit",
             Self::Opening => "photo-shows-opening",
+            Self::Sheet => "photo-shows-sheet",
         }
     }
 

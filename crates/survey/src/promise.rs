@@ -11,6 +11,7 @@
 
 use crate::assess::SiteGoal;
 use crate::date::Date;
+use crate::effort::looks::Looks;
 use crate::goal::{Goal, Percent};
 use serde::{Deserialize, Serialize};
 
@@ -97,6 +98,9 @@ pub struct Sampling {
     /// Chance to miss the smallest change worth seeing, in per mille; one less the power.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub missed_change_per_mille: Option<u16>,
+    /// A plan that may stop after any of these lines, chosen before the first is read.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub looks: Option<Looks>,
 }
 
 /// Who agreed, and when.

@@ -7,19 +7,27 @@
 use proptest::prelude::*;
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
-use tautline_engine::length::{DecimalMark, Unit};
+use tautline_engine::length::{Bare, DecimalMark, Unit};
+use tautline_survey::assess::Question;
 use tautline_survey::date::Date;
+use tautline_survey::draft::Setup;
+use tautline_survey::draft::blind::Withheld;
+use tautline_survey::effort::looks::{Looks, chosen};
 use tautline_survey::finding::{Place, Weight};
+use tautline_survey::goal;
 use tautline_survey::input::{Input, SourceFile};
 use tautline_survey::measure::Measure;
+use tautline_survey::message::Message;
 use tautline_survey::notebook::amend::{self, NotAmended};
 use tautline_survey::notebook::current::Current;
 use tautline_survey::notebook::forget::{Whom, forget};
 use tautline_survey::notebook::gather::gather;
 use tautline_survey::notebook::hand::{Draft, Hand};
 use tautline_survey::notebook::payload::Payload;
-use tautline_survey::photo::{Media, Photo, Shows, bytes_of};
+use tautline_survey::photo::{Media, OfVisit, Photo, Shows, bytes_of};
 use tautline_survey::plan::PlannedLine;
+use tautline_survey::plants::{GrowthForm, Plant, PlantList};
+use tautline_survey::promise::{Agreed, Objective, Sampling};
 use tautline_survey::record::{Added, Records, heads, history, missing_parents};
 use tautline_survey::revision::{
     self, Content, DeviceId, Header, Kind, LineError, Revision, RevisionError, Stamp,
@@ -418,6 +426,7 @@ fn photo(line: &str, shows: Shows, bytes: &[u8]) -> Photo {
         bearing: None,
         caption: String::new(),
         people: Vec::new(),
+        visit: None,
         width: 4,
         height: 3,
         media: Media::Jpeg,
@@ -433,20 +442,130 @@ fn photos_stand_in_order_and_one_that_shows_a_person_goes_with_them() {
     device.import(&mut records, &sheet("a", vec![visit("1", 7)]));
     let before = standing(&records).input().0.fingerprint();
     let seen = Photo { people: vec!["reader A".into()], ..photo("1", Shows::Visit, b"seen") };
-    let all = [photo("10", Shows::Start, b"a"), seen.clone(), photo("1", Shows::Start, b"b")];
+    // their name stands on the paper, so another name beside it would not take it off
+    let own = OfVisit { reader: "reader A".into(), ..OfVisit::default() };
+    let written = Photo { visit: Some(own), ..photo("1", Shows::Sheet, b"paper") };
+    let all =
+        [photo("10", Shows::Start, b"a"), seen.clone(), written.clone(), photo("1", Shows::Start, b"b")];
     let drafts = all.map(|one| Draft::beginning(&Payload::Photo(Box::new(one)))).to_vec();
     add_all(&mut records, device.write("photo", drafts));
     let current = standing(&records);
     assert_eq!(current.input().0.fingerprint(), before);
     let order: Vec<(&str, Shows)> =
         current.photos().iter().map(|one| (one.line.as_str(), one.shows)).collect();
-    assert_eq!(order, [("1", Shows::Start), ("1", Shows::Visit), ("10", Shows::Start)]);
+    let sheet = ("1", Shows::Sheet);
+    assert_eq!(order, [("1", Shows::Start), ("1", Shows::Visit), sheet, ("10", Shows::Start)]);
     let forgotten = forget(&records, &Whom::Person("reader A".into()), "a former reader");
     add_all(&mut records, device.write("erase", forgotten.drafts));
     add_all(&mut records, forgotten.blank);
     assert_eq!(standing(&records).photos().len(), 2);
-    assert!(records.revisions().filter_map(bytes_of).all(|sha256| sha256 != seen.sha256));
+    let gone = [seen.sha256, written.sha256];
+    assert!(records.revisions().filter_map(bytes_of).all(|sha256| !gone.contains(&sha256)));
     assert_eq!(standing(&records).input().0.visits[0].reader, "a former reader");
+}
+
+/// While a line is read blind nothing of the first reading stands, whoever wrote it and by which file it came; other lines, other
+/// years and the reader's own sheet stay in sight; and whoever closes it has everything back as it was.
+#[test]
+fn a_line_that_is_read_blind_has_no_first_reading_in_sight() {
+    let (mut device, mut records) = (Device::new(1), Records::default());
+    let older = Visit { date: Date::new(2025, 6, 9), ..visit("1", 9) };
+    let undated = Visit { date: None, ..visit("1", 8) };
+    device.import(&mut records, &sheet("a", vec![visit("1", 7), visit("2", 7), older, undated]));
+    let paper = |reader: &str, bytes: &[u8]| Photo {
+        visit: Some(OfVisit { date: Date::new(2026, 6, 9), reader: reader.into(), recorder: String::new() }),
+        ..photo("1", Shows::Sheet, bytes)
+    };
+    let photos = [paper("reader A", b"first"), paper("reader B", b"own"), photo("1", Shows::Start, b"view")];
+    let drafts = photos.map(|one| Draft::beginning(&Payload::Photo(Box::new(one)))).to_vec();
+    add_all(&mut records, device.write("photo", drafts));
+    let first = Setup {
+        site: "Invented Flat".into(),
+        line: "1".into(),
+        length: None,
+        unit: Bare::Unit(Unit::Foot),
+        comma: false,
+        protocol: String::new(),
+        reader: "reader A".into(),
+        recorder: "reader B".into(),
+        date: Date::new(2026, 6, 9),
+        pass: String::new(),
+        blind: false,
+    };
+    let second = first.second("reader B", "");
+    assert!(second.hides_draft(&first) && !first.hides_draft(&second) && !second.hides_draft(&second));
+    let whole = standing(&records);
+    let mut current = whole.clone();
+    // a set-up that isn't blind takes nothing out
+    let nothing = Withheld::take(&mut current, vec![first]);
+    assert!(nothing.lines().is_empty() && nothing.mark().is_empty() && current.standing == whole.standing);
+    let withheld = Withheld::take(&mut current, vec![second]);
+    let seen: Vec<(String, Option<Date>)> =
+        current.input().0.visits.into_iter().map(|visit| (visit.line, visit.date)).collect();
+    let kept = [("1".to_owned(), Date::new(2025, 6, 9)), ("2".to_owned(), Date::new(2026, 6, 9))];
+    assert_eq!(seen, kept);
+    let in_sight: Vec<&str> = current.photos().iter().map(|photo| photo.sha256.as_str()).collect();
+    let hash = |bytes: &[u8]| tautline_survey::canonical::sha256_hex(bytes);
+    assert_eq!(in_sight, [hash(b"view"), hash(b"own")]);
+    assert_eq!(withheld.lines(), [("Invented Flat", "1")]);
+    let key = Payload::Visit(Box::new(visit("1", 7))).key();
+    assert!(!current.standing.contains_key(&key) && withheld.record(&key).is_some());
+    withheld.give_back(&mut current);
+    assert_eq!(current.standing, whole.standing);
+}
+
+fn woody() -> PlantList {
+    let plant = Plant {
+        code: "ATCA".into(),
+        name: String::new(),
+        common: String::new(),
+        form: GrowthForm::Shrub,
+        groups: Vec::new(),
+    };
+    PlantList { plants: vec![plant] }
+}
+
+/// Covers of 4, 5 and 4 % against a goal of 15 %: by Student's t the mean of three lies 32 standard errors below, so the first look
+/// of a plan from 3 lines on ends it, and a plan from 4 lines on has not looked yet. Nothing is advised under a plan that came late.
+#[test]
+fn a_plan_that_was_chosen_beforehand_says_when_to_stop_and_no_other_does() {
+    let (mut device, mut records) = (Device::new(1), Records::default());
+    let lines = ["1", "2", "3"].into_iter().zip([7, 8, 7]);
+    let visits = lines.map(|(line, stop)| visit(line, stop)).collect();
+    device.import(&mut records, &Input { plants: woody(), ..sheet("a", visits) });
+    let mut write = |name: &str, looks: &str, agreed: Option<&str>| {
+        let objective = Objective {
+            name: name.into(),
+            site: "Invented Flat".into(),
+            goal: goal::read("at least 15 %", DecimalMark::Point).ok(),
+            sampling: Sampling { looks: Looks::read(looks), ..Sampling::default() },
+            agreed: agreed
+                .map(|day| Agreed { who: "owner".into(), date: Date::read(day) })
+                .into_iter()
+                .collect(),
+            ..Objective::default()
+        };
+        let draft = Draft::beginning(&Payload::Objective(Box::new(objective)));
+        add_all(&mut records, device.write("objective", vec![draft]));
+    };
+    write("early", "3 to 9", Some("2026-03-01"));
+    write("late", "3 to 9", Some("2026-06-10"));
+    write("none", "", None);
+    // written down on the day of the first line, by the revision's own time
+    write("unlooked", "4 to 9", None);
+    let current = standing(&records);
+    let (input, _) = current.input();
+    let advice: Vec<(String, Message)> = chosen(&current, &input, "Invented Flat", Some(2026))
+        .iter()
+        .map(|plan| (plan.objective.clone(), plan.advice(&input, &Question::default(), Some(2026))))
+        .collect();
+    let expected = [
+        ("early".to_owned(), Message::new("standing-not-met").with("lines", 3_usize)),
+        ("late".to_owned(), Message::new("looks-late").with("looks", "3 to 9")),
+        ("unlooked".to_owned(), Message::new("standing-no-look").with("lines", 3_usize)),
+    ];
+    assert_eq!(advice, expected);
+    assert!(chosen(&current, &input, "Elsewhere", Some(2026)).is_empty());
 }
 
 /// Blanked contents can't be guessed at: equal records have unequal hashes.

@@ -28,7 +28,7 @@ macro_rules! catalogue {
 }
 
 catalogue! {
-    "app" "read" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice" "tell" "travel" "handbook" "following" "lesson" "aim" "desk"
+    "app" "read" "survey" "exchange" "draft" "command" "report" "follow" "methods" "notebook" "packet" "plan" "practice" "tell" "travel" "handbook" "following" "lesson" "aim" "desk" "field"
 }
 
 type Bundle = FluentBundle<FluentResource>;

@@ -9,6 +9,7 @@ use clap::{Arg, ArgAction, ArgMatches, Command};
 use tautline_engine::length::DecimalMark;
 use tautline_exchange::delimited::goals;
 use tautline_survey::date::Date;
+use tautline_survey::effort::looks::Looks;
 use tautline_survey::goal::{self, Goal, Percent};
 use tautline_survey::message::Message;
 use tautline_survey::notebook::gather::stand;
@@ -40,6 +41,7 @@ pub(super) fn command(words: &Words, notebook: impl Fn(&'static str, &'static st
         .arg(option("smallest-change", "PERCENT", "help-smallest-change"))
         .arg(option("false-alarm", "PERCENT", "help-false-alarm"))
         .arg(option("missed-change", "PERCENT", "help-missed-change"))
+        .arg(option("looks", "“5 to 30”", "help-objective-looks"))
         .arg(option("why", "TEXT", "help-why"))
         .arg(option("source", "TEXT", "help-objective-source"))
         .arg(agreed());
@@ -129,6 +131,12 @@ fn objective(asked: &ArgMatches, words: &Words) -> Result<Objective, Refused> {
             Percent::read(found, DecimalMark::Point).ok_or_else(|| wrong(found, "smallest-change", words))
         })
         .transpose()?;
+    let looks = text(asked, "looks")
+        .map(|found| {
+            let not_read = Message::new("option-sequential").with("found", found);
+            Looks::read(found).ok_or_else(|| (words.say(&not_read), Exit::NotUnderstood))
+        })
+        .transpose()?;
     Ok(Objective {
         name: own("name"),
         site: own("site"),
@@ -143,6 +151,7 @@ fn objective(asked: &ArgMatches, words: &Words) -> Result<Objective, Refused> {
             smallest_change: smallest,
             false_alarm_per_mille: per_mille("false-alarm")?,
             missed_change_per_mille: per_mille("missed-change")?,
+            looks,
         },
         reason: own("why"),
         source: own("source"),

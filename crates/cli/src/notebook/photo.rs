@@ -137,8 +137,7 @@ fn about(asked: &ArgMatches, current: &Current, words: &Words) -> Result<Photo, 
     };
     let shows = text(asked, "at").and_then(Shows::read).unwrap_or(Shows::Visit);
     let line = text(asked, "line").unwrap_or_default();
-    let is_of_line = matches!(shows, Shows::Start | Shows::End);
-    if (is_of_line || !line.is_empty()) && !lines.contains(&(site, line)) {
+    if (shows.is_of_line() || !line.is_empty()) && !lines.contains(&(site, line)) {
         let own = lines.iter().filter(|(own, _)| *own == site).map(|(_, line)| *line).collect();
         let message = Message::new("photo-no-line").with("found", line).with("site", site);
         return Err(refused(message.with("lines", names(&own))));
@@ -161,6 +160,7 @@ fn about(asked: &ArgMatches, current: &Current, words: &Words) -> Result<Photo, 
         bearing: None,
         caption: text(asked, "caption").unwrap_or_default().to_owned(),
         people,
+        visit: None,
         width: 0,
         height: 0,
         media: tautline_survey::photo::Media::Jpeg,

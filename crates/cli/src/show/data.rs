@@ -39,14 +39,7 @@ pub(crate) fn json_cover(input: &Input, question: &Question, words: &Words) {
 
 pub(crate) fn json_assess(input: &Input, assessments: &[Assessment], words: &Words) {
     let say = |message: &Message| words.say(message);
-    print(&AssessOutput {
-        format: "tautline.assess",
-        version: VERSION,
-        files: input.files.clone(),
-        protocols: output::protocols(input),
-        assessments: assessments.iter().map(|assessment| output::assessment(assessment, &say)).collect(),
-        findings: output::findings(&input.findings, &say),
-    });
+    print(&AssessOutput::of(input, assessments, &say));
 }
 
 /// One row a line and species, and one for the whole line; lengths in millimetres.

@@ -63,6 +63,8 @@ fn objective(one: &Objective, words: &Words) {
     said("objective-smallest", &smallest.unwrap_or_default(), words);
     said("objective-false-alarm", &share(one.sampling.false_alarm_per_mille), words);
     said("objective-missed", &share(one.sampling.missed_change_per_mille), words);
+    let looks = one.sampling.looks.map(|looks| looks.text());
+    said("objective-looks", &looks.unwrap_or_default(), words);
     said("objective-reason", &one.reason, words);
     said("objective-source", &one.source, words);
     said("objective-agreed", &all(&one.agreed), words);

@@ -15,7 +15,9 @@
 //! | species by a few letters, the recent ones first | [`search`] |
 //! | what a keyboard's keys mean | [`desk`] |
 //! | one sheet typed by two persons | [`twice`] |
+//! | a second reading without sight of the first | [`blind`] |
 
+pub mod blind;
 pub mod close;
 mod copy;
 pub mod desk;

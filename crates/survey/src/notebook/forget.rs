@@ -5,6 +5,7 @@ use super::amend::erase;
 use super::hand::Draft;
 use super::payload::Payload;
 use crate::message::Message;
+use crate::photo::Shows;
 use crate::record::Records;
 use crate::revision::{RecordId, Revision};
 use serde_json::Value;
@@ -70,13 +71,15 @@ pub fn forget(records: &Records, whom: &Whom, instead: &str) -> Forgotten {
 }
 
 /// A record of the site itself: its plan, its strata, its visits, its goals, its photos. A photo on which a person can be
-/// seen, or whose caption names them, is theirs: no other name under it takes them off it.
+/// seen, whose caption names them, or of a sheet in their hand, is theirs: no other name under it takes them off it.
 fn is_of(payload: &Value, whom: &Whom) -> bool {
     match whom {
         Whom::Site(site) => payload["site"].as_str() == Some(site),
         Whom::Person(person) => {
+            let is_their_sheet =
+                payload["shows"].as_str() == Some(Shows::Sheet.word()) && names(&payload["visit"], person);
             payload["sha256"].is_string()
-                && (names(&payload["people"], person) || names(&payload["caption"], person))
+                && (is_their_sheet || names(&payload["people"], person) || names(&payload["caption"], person))
         }
     }
 }

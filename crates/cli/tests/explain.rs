@@ -37,3 +37,21 @@ fn who_reads_spanish_is_told_that_the_pages_are_english() {
     assert!(String::from_utf8_lossy(&output.stderr).contains("en inglés"), "{output:?}");
     assert!(String::from_utf8_lossy(&output.stdout).starts_with("Gaps between shrubs"));
 }
+
+/// What a report says of its own words names pages that there are.
+#[test]
+fn the_pages_that_a_report_names_are_there() {
+    let folder = tempfile::tempdir().unwrap();
+    let (demo, page) = (folder.path().join("demo"), folder.path().join("page.html"));
+    let (demo, page) = (demo.to_str().unwrap(), page.to_str().unwrap());
+    assert!(tautline(&["demo", demo], "").status.success());
+    tautline(&["assess", demo, "--goal", "at least 15 %", "--report", page], "");
+    let page = std::fs::read_to_string(page).unwrap();
+    let named: Vec<&str> =
+        page.split("data-page=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect();
+    assert!(named.len() > 4, "{named:?}");
+    for name in named {
+        let said = tautline(&["explain", name], "");
+        assert!(said.status.success() && !said.stdout.is_empty(), "{name}");
+    }
+}

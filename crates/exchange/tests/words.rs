@@ -49,7 +49,9 @@ fn every_code_has_words() {
 
     let catalogue = room.join("../words/messages/en");
     let mut keys = BTreeSet::new();
-    for name in ["aim.ftl", "exchange.ftl", "lesson.ftl", "notebook.ftl", "plan.ftl", "practice.ftl", "survey.ftl"] {
+    for name in
+        ["aim.ftl", "exchange.ftl", "lesson.ftl", "notebook.ftl", "plan.ftl", "practice.ftl", "survey.ftl"]
+    {
         let text = fs::read_to_string(catalogue.join(name)).unwrap();
         keys.extend(text.lines().filter_map(|line| line.split_once(" =")).map(|(key, _)| key.to_owned()));
     }

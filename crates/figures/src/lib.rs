@@ -6,6 +6,7 @@
 //! - [`curve`]: cover under every gap rule that the reading can answer
 //! - [`costs`]: what designs of each length of line cost, and the cheapest
 //! - [`map`]: a site with its lines to scale, in the order of the walk
+//! - [`meaning`]: small drawings that say what a word means
 //! - [`practice`]: a practice line seen from above, and why the reading depends on where you stand
 //! - [`trend`]: cover over the years, each line, the model and its band, the goal
 //! - [`control`]: one reader's differences over a season
@@ -33,6 +34,7 @@ mod heading;
 mod legend;
 pub mod line;
 pub mod map;
+pub mod meaning;
 mod palette;
 pub mod practice;
 pub mod ruler;

@@ -28,8 +28,6 @@ pub(crate) fn page(name: &str, part: String, source: &str) -> Page {
     }
     let mut markup = String::new();
     html::push_html(&mut markup, events.flat_map(safe));
-    // what scrolls is reached by keyboard
-    let markup = markup.replace("<pre>", "<pre tabindex=\"0\">");
     Page { name: name.to_owned(), part, title, text: plain(source), about, html: markup }
 }
 

@@ -92,6 +92,8 @@ pub struct Site {
     pub changed: Option<Said>,
     /// What to do at or before the next visit.
     pub next: Option<Said>,
+    /// The way to what the words mean.
+    pub meanings: Option<Item>,
     /// What weighs on the figure.
     pub beside: Option<Beside>,
     /// What the answers rest on.
@@ -219,11 +221,29 @@ pub enum Block {
     },
     /// The way to another place of the report.
     Jump(Item),
+    /// What a word of the report means.
+    Meaning(Meaning),
     /// The readings of one site and year, small and side by side.
     Readings {
         /// A table for each line, or a paragraph where it has no row.
         tables: Vec<Reading>,
     },
+}
+
+/// What a word of the report means, with a small picture.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[non_exhaustive]
+pub struct Meaning {
+    /// The word.
+    pub term: String,
+    /// What it is, and what it isn't.
+    pub said: Vec<String>,
+    /// Where the method handbook says more.
+    pub more: String,
+    /// The name of that page.
+    pub page: &'static str,
+    /// The picture, drawn once for a screen of any width.
+    pub picture: Picture,
 }
 
 /// The readings of one line.

@@ -100,7 +100,7 @@ impl EffortTold<'_> {
 
 fn report(told: &EffortTold, words: &Words) -> Followed {
     let input = Input::default();
-    followed(&input, words, ["title-effort", "effort-about", "effort-nothing-asked"], |page| {
+    followed(&input, words, ["title-effort", "effort-about", "effort-nothing-asked"], &[], |page| {
         let parts = [
             section("strata", "title-strata", strata(told, page), page),
             section("lengths", "title-lengths", lengths(told, page), page),

@@ -1,7 +1,7 @@
 //! The report as a page: one file for screen and paper, which needs no script, no other file and no network.
 
 use crate::document::{
-    Answer, Beside, Block, Contents, Item, ListOf, Reading, Report, Said, Section, Sheet, Shot, Site,
+    Answer, Beside, Block, Contents, Item, ListOf, Meaning, Reading, Report, Said, Section, Sheet, Shot, Site,
 };
 use crate::markup::{around, escape, link, picture, table, terms, text};
 use base64::Engine as _;
@@ -53,6 +53,7 @@ fn contents(contents: &Contents) -> String {
 fn site(site: &Site) -> String {
     let mut inner = text(&format!("h2 id=\"{}\"", site.id), &site.title) + &terms(&site.facts);
     inner += &site.answers.iter().map(answer).collect::<String>();
+    inner += &site.meanings.iter().map(jump).collect::<String>();
     inner += &site.beside.iter().map(beside).collect::<String>();
     inner += &site.changed.iter().chain(&site.next).map(said).collect::<String>();
     if site.parts.len() > 1 {
@@ -111,7 +112,8 @@ fn block(block: &Block) -> String {
         Block::Photos { shots } => {
             around("div class=\"photos\"", &shots.iter().map(shot).collect::<String>())
         }
-        Block::Jump(to) => around("p class=\"quiet jump\"", &words_of(to)),
+        Block::Jump(to) => jump(to),
+        Block::Meaning(own) => meaning(own),
         Block::Readings { tables } => {
             around("div class=\"readings\"", &tables.iter().map(reading).collect::<String>())
         }
@@ -131,6 +133,18 @@ fn shot(shot: &Shot) -> String {
         )
     });
     around("figure", &(picture.unwrap_or_default() + &text("figcaption", &shot.caption)))
+}
+
+fn jump(to: &Item) -> String {
+    around("p class=\"quiet jump\"", &words_of(to))
+}
+
+/// What a word means, to be unfolded; the app makes a link of where the handbook says more.
+fn meaning(meaning: &Meaning) -> String {
+    let said = meaning.said.iter().map(|said| text("p", said)).collect::<String>();
+    let more = text(&format!("p class=\"quiet more\" data-page=\"{}\"", meaning.page), &meaning.more);
+    let inner = picture(&meaning.picture) + &around("div class=\"said\"", &(said + &more));
+    around("details class=\"meaning\"", &(text("summary", &meaning.term) + &inner))
 }
 
 fn reading(reading: &Reading) -> String {

@@ -17,6 +17,7 @@
 //! | every reading | `readings` |
 //! | the coach's paper, a class's marks, a learner's progress | `practice` |
 //! | cautions, files, fingerprint | `foot` |
+//! | what the words mean | `meaning` |
 //! | what a crew carries | [`packet`] |
 //! | trends, changes, readers side by side | `follow` |
 //! | how many lines, how long | [`effort`] |
@@ -32,6 +33,7 @@ mod front;
 mod html;
 mod map;
 mod markup;
+mod meaning;
 mod methods;
 mod onward;
 pub mod packet;
@@ -137,6 +139,10 @@ fn report(telling: &Telling, medium: Medium) -> Report {
         _ => heading.clone(),
     };
     let sites = sorted.iter().enumerate();
+    let sites: Vec<document::Site> =
+        sites.map(|(at, one)| site::told(&site_id(at), one, &years_of(at, &sorted), &page)).collect();
+    let told = sites.iter().any(|site| !site.answers.is_empty());
+    let meanings = if told { meaning::of_sites(&page) } else { Vec::new() };
     let readings = page.reader.reads_readings().then(|| readings::appendix(&sorted, &page)).flatten();
     Report {
         format: document::FORMAT,
@@ -148,9 +154,9 @@ fn report(telling: &Telling, medium: Medium) -> Report {
         about: about(&page),
         nothing: sorted.is_empty().then(|| page.word("report-nothing")),
         contents: (sorted.len() > 1).then(|| front::contents(&sorted, &page)),
-        sites: sites.map(|(at, one)| site::told(&site_id(at), one, &years_of(at, &sorted), &page)).collect(),
+        sites,
         closing: foot::found_on_reading(&sorted, &page).into_iter().chain(readings).collect(),
-        foot: foot::sections(&sorted, &page),
+        foot: meaning::section(&meanings, &page).into_iter().chain(foot::sections(&sorted, &page)).collect(),
         prints: foot::prints(&sorted, &page),
         fingerprint: foot::fingerprint(&page),
         sheet: sheet(&title, &page),

@@ -44,8 +44,11 @@ pub(crate) fn terms(terms: &[Term]) -> String {
     if inner.is_empty() { inner } else { around("dl", &inner) }
 }
 
-/// A picture drawn for a wide and for a narrow page; the style shows one of them.
+/// A picture drawn for a wide and for a narrow page, of which the style shows one; or drawn once, for both.
 pub(crate) fn picture(picture: &Picture) -> String {
+    if let [only] = picture.drawings.as_slice() {
+        return around("figure", only);
+    }
     let drawn = picture.drawings.iter().zip(["wide", "narrow"]);
     let both: String = drawn.map(|(svg, width)| around(&format!("div class=\"{width}\""), svg)).collect();
     around("figure", &both)

@@ -64,6 +64,11 @@ impl Changes {
         }
         Self(changes)
     }
+
+    /// Whether no site was read in an earlier year.
+    pub(crate) fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
 }
 
 /// What changed since the visit before; nothing for a plot by itself.

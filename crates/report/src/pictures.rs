@@ -38,19 +38,37 @@ impl Tones {
     }
 }
 
-/// The frames of one picture: on a screen for a wide and for a narrow page, in print one, in plain text none.
-fn frames(id: &str, title: &str, description: &str, page: &Page) -> Vec<Frame> {
-    let frame = |name: &str, width, palette| Frame {
+/// One frame of a picture.
+pub(crate) fn frame(
+    id: &str,
+    title: &str,
+    description: &str,
+    width: u16,
+    palette: Palette,
+    page: &Page,
+) -> Frame {
+    Frame {
         title: title.to_owned(),
         description: description.to_owned(),
         mark: page.words.mark(),
-        ..Frame::new(&format!("{id}-{name}"), width, palette)
-    };
+        ..Frame::new(id, width, palette)
+    }
+}
+
+/// The colours and the letters of print.
+pub(crate) fn printed() -> Palette {
+    Palette::print().with_font(PRINTED_FONT)
+}
+
+/// The frames of one picture: on a screen for a wide and for a narrow page, in print one, in plain text none.
+fn frames(id: &str, title: &str, description: &str, page: &Page) -> Vec<Frame> {
+    let frame =
+        |name: &str, width, palette| frame(&format!("{id}-{name}"), title, description, width, palette, page);
     match page.medium {
         Medium::Screen => {
             vec![frame("wide", WIDE, Palette::screen()), frame("narrow", NARROW, Palette::screen())]
         }
-        Medium::Print => vec![frame("print", WIDE, Palette::print().with_font(PRINTED_FONT))],
+        Medium::Print => vec![frame("print", WIDE, printed())],
         Medium::Plain => Vec::new(),
     }
 }

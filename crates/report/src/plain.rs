@@ -133,6 +133,10 @@ impl Text {
                 );
             }
             Block::Jump(_) => {}
+            Block::Meaning(meaning) => {
+                self.heading(&meaning.term, '.');
+                self.each(meaning.said.iter().chain([&meaning.more]));
+            }
             Block::Readings { tables } => {
                 for reading in tables {
                     match reading {

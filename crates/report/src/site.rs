@@ -3,7 +3,7 @@
 use crate::document::{Answer, Block, Section, Site, Term, paragraph, quiet, terms};
 use crate::page::Page;
 use crate::pictures::{cover, curve, gaps, lines};
-use crate::{checks, map, methods, onward, photos, shown, tables, verdict, work, years};
+use crate::{checks, map, meaning, methods, onward, photos, shown, tables, verdict, work, years};
 use tautline_survey::assess::{Assessment, By, Figure, Judgement, Kind, Promised, kinds};
 use tautline_survey::explain::{figure_words, goal_words, protocol_words};
 use tautline_survey::goal::Subject;
@@ -31,6 +31,7 @@ pub(crate) fn told(id: &str, assessment: &Assessment, years: &[(String, &Assessm
         answers: if there { answers(id, assessment, page) } else { Vec::new() },
         changed: onward::changed(assessment, page).filter(|_| there),
         next: onward::next(assessment, page),
+        meanings: there.then(|| meaning::jump(page)),
         beside: found.beside_the_figure(&format!("{id}-checks"), page).filter(|_| there),
         parts,
         parts_label: page.say(&label),

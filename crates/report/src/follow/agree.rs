@@ -26,7 +26,7 @@ use tautline_words::Words;
 /// assert!(told.page().contains("No line was read by two readers in one year."));
 /// ```
 pub fn agreement(input: &Input, agreements: &[Agreement], tolerance: Option<f64>, words: &Words) -> Followed {
-    followed(input, words, ["follow-agree-title", "follow-agree-about", "agree-nobody"], |page| {
+    followed(input, words, ["follow-agree-title", "follow-agree-about", "agree-nobody"], &[], |page| {
         let pairs = agreements.iter().enumerate();
         (
             pairs.map(|(number, one)| told(number, one, tolerance, page)).collect(),

@@ -12,6 +12,7 @@ use tautline_engine::estimate::SamplingError;
 use tautline_engine::length::{Length, Notation, Unit, write};
 use tautline_engine::stretch::{Stretch, total};
 use tautline_figures::change::{self, Line, Lines, Words as Marks};
+use tautline_figures::meaning::Meaning;
 use tautline_survey::explain::{confidence_value, subject_words};
 use tautline_survey::follow::{
     ChangeFigure, SiteChange, TapeChange, readers_words, sentences, untreated_words,
@@ -31,7 +32,9 @@ use tautline_words::Words;
 /// assert!(told.body().starts_with("<main"));
 /// ```
 pub fn changes(input: &Input, changes: &[SiteChange], words: &Words) -> Followed {
-    followed(input, words, ["follow-change-title", "follow-change-about", "follow-change-nothing"], |page| {
+    let codes = ["follow-change-title", "follow-change-about", "follow-change-nothing"];
+    let meanings = [Meaning::Cover, Meaning::Interval, Meaning::SmallestChange];
+    followed(input, words, codes, &meanings, |page| {
         let sites = changes.iter().filter(|change| !change.figures.is_empty()).enumerate();
         (sites.map(|(number, change)| told(number, change, page)).collect(), Vec::new())
     })

@@ -20,7 +20,8 @@ use crate::document::{
 };
 use crate::markup::{Column, Table};
 use crate::page::{Medium, Page};
-use crate::{Telling, foot, html};
+use crate::{Telling, foot, html, meaning};
+use tautline_figures::meaning::Meaning;
 use tautline_survey::assess::Question;
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::follow::Noted;
@@ -53,12 +54,17 @@ pub(crate) fn followed(
     input: &Input,
     words: &Words,
     codes: [&'static str; 3],
+    meanings: &[Meaning],
     told: impl Fn(&Page) -> (Vec<Site>, Vec<Section>),
 ) -> Followed {
     let question = Question::default();
     let telling = Telling::new(input, &question, &[], words);
     let page = Page::new(&telling, Medium::Screen);
-    let (sites, closing) = told(&page);
+    let (mut sites, closing) = told(&page);
+    let meanings = meaning::section(meanings, &page).filter(|_| !sites.is_empty());
+    for site in sites.iter_mut().filter(|_| meanings.is_some()) {
+        site.meanings = Some(meaning::jump(&page));
+    }
     let [title, about, nothing] = codes.map(|code| page.word(code));
     let report = Report {
         format: document::FORMAT,
@@ -71,7 +77,7 @@ pub(crate) fn followed(
         nothing: (sites.is_empty() && closing.is_empty()).then_some(nothing),
         contents: None,
         closing,
-        foot: foot::sections(&[], &page),
+        foot: meanings.into_iter().chain(foot::sections(&[], &page)).collect(),
         prints: Vec::new(),
         fingerprint: foot::fingerprint(&page),
         sheet: Sheet { left: title.clone(), of: page.word("report-sheet-of") },
@@ -92,6 +98,7 @@ pub(crate) fn site(number: usize, title: String, answer: Answer, parts: Vec<Sect
         answers: vec![answer],
         changed: None,
         next: None,
+        meanings: None,
         beside: None,
         parts,
         parts_label,

@@ -28,7 +28,7 @@ pub fn sources(
     words: &Words,
 ) -> Followed {
     let nothing = doubt.err().unwrap_or("sources-too-few");
-    followed(input, words, ["title-sources", "follow-sources-about", nothing], |page| match doubt {
+    followed(input, words, ["title-sources", "follow-sources-about", nothing], &[], |page| match doubt {
         Ok(doubt) => {
             let parts = [
                 section("parts", "follow-sources-parts", shares(doubt, page), page),

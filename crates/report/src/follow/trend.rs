@@ -5,6 +5,7 @@ use crate::document::{Block, Picture, Section, Site, sentences as listed};
 use crate::markup::{Column, Table};
 use crate::page::{Page, site_id};
 use crate::pictures::{drawn, share};
+use tautline_figures::meaning::Meaning;
 use tautline_figures::trend::{self, Band, Level, Line, Trend, Words as Marks};
 use tautline_figures::{Goal, Relation};
 use tautline_survey::explain::{confidence_value, goal_words, subject_words};
@@ -24,7 +25,9 @@ use tautline_words::Words;
 /// assert!(told.page().contains("No site was read in two years or more."));
 /// ```
 pub fn trends(input: &Input, trends: &[SiteTrend], region: Option<&RegionTrend>, words: &Words) -> Followed {
-    followed(input, words, ["follow-trend-title", "follow-trend-about", "trend-one-year"], |page| {
+    let codes = ["follow-trend-title", "follow-trend-about", "trend-one-year"];
+    let meanings = [Meaning::Cover, Meaning::Interval, Meaning::Trend];
+    followed(input, words, codes, &meanings, |page| {
         let sites = trends.iter().filter(|trend| !trend.figures.is_empty()).enumerate();
         (
             sites.map(|(number, trend)| told(number, trend, page)).collect(),

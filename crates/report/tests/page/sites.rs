@@ -209,6 +209,7 @@ pub(crate) fn photo(site: &str, line: &str, shows: Shows, day: (i32, u8, u8), by
         bearing: Some(2_120_000),
         caption: format!("by the {HOSTILE} gate, {UTM}"),
         people: vec!["Somebody Seen".into()],
+        visit: None,
         width: 3,
         height: 2,
         media: Media::Png,

@@ -3,7 +3,9 @@
 use crate::reader::{all, says, tree, words};
 use crate::sites::{HOSTILE, asked, four_lines, hostile, mixed, page, several_sites};
 use roxmltree::{Document, Node};
-use tautline_survey::assess::Question;
+use tautline_report::{Reader, Telling, page_of};
+use tautline_survey::assess::{Question, assess};
+use tautline_words::Words;
 
 fn several() -> String {
     page(&several_sites(), &asked("at least 14 %"))
@@ -211,4 +213,31 @@ fn words_stand_out_from_the_ground_in_light_dark_and_print() {
             assert!(found >= 4.5, "{name} in {set}: {found}");
         }
     }
+}
+
+/// Folded on a screen, and reached from every answer; a landowner's page has no more of it than its answers use.
+#[test]
+fn what_the_words_mean_is_told_to_every_reader() {
+    let (input, question) = (several_sites(), asked("at least 14 %"));
+    let assessments = assess(&input, &question);
+    let catalogue = Words::english();
+    let told = |reader| {
+        let page = page_of(&Telling::new(&input, &question, &assessments, &catalogue).to(reader));
+        let tree = tree(&page);
+        let folded: Vec<String> = all(&tree, "summary").map(words).collect();
+        for one in all(&tree, "details") {
+            assert_eq!(one.descendants().filter(|node| node.tag_name().name() == "svg").count(), 1);
+            assert_eq!(one.attribute("open"), None);
+        }
+        let jumps = attribute(&tree, "href").into_iter().filter(|to| *to == "#meanings").count();
+        let answers =
+            all(&tree, "p").filter(|node| node.attribute("class").is_some_and(|c| c.starts_with("verdict")));
+        assert!(jumps > 1 && jumps <= answers.count(), "{jumps}");
+        folded
+    };
+    let few = ["Cover", "Interval", "Verdict", "Smallest change"];
+    assert_eq!(told(Reader::Landowner), few);
+    let most = ["Cover", "Gap rule", "Sum of species", "Interval", "Verdict", "Smallest change"];
+    assert_eq!(told(Reader::Specialist), most);
+    assert_eq!(told(Reader::Board), most);
 }

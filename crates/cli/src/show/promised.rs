@@ -63,7 +63,7 @@ fn objective(one: &Objective, words: &Words) {
     said("objective-smallest", &smallest.unwrap_or_default(), words);
     said("objective-false-alarm", &share(one.sampling.false_alarm_per_mille), words);
     said("objective-missed", &share(one.sampling.missed_change_per_mille), words);
-    let looks = one.sampling.looks.map(|looks| looks.text());
+    let looks = one.sampling.looks.map(tautline_survey::effort::looks::Looks::text);
     said("objective-looks", &looks.unwrap_or_default(), words);
     said("objective-reason", &one.reason, words);
     said("objective-source", &one.source, words);

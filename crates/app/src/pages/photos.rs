@@ -152,6 +152,7 @@ fn photo(site: &str, about: &About, written: &Written, small: Small, file: &File
         line: about.line.clone(),
         shows: about.shows,
         date,
+        visit: None,
         time: kept.map_or_else(String::new, |written| written.time.clone()),
         place: kept.and_then(|written| written.place),
         bearing: kept.and_then(|written| written.bearing),

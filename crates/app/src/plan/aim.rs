@@ -187,6 +187,7 @@ fn objective(all: &Sitting, session: Session) -> Result<Objective, Message> {
             smallest_change: share(&aim.smallest),
             false_alarm_per_mille: chance(&aim.false_alarm),
             missed_change_per_mille: chance(&aim.missed),
+            looks: None,
         },
         goal: Some(goal),
         reason: aim.reason.trim().to_owned(),

@@ -165,8 +165,8 @@ fn picture(session: Session, tape: TapeKind, plants: &[Beside]) -> String {
         TapeKind::Metric => Length::from_units(150, Unit::Centimetre),
         TapeKind::FeetAndInches | TapeKind::DecimalFeet => Length::from_units(60, Unit::Inch),
     };
-    let third = Length::from_nanometres(each.nanometres() / 3);
-    [(720, "wide", each), (360, "narrow", third)]
+    let half = Length::from_nanometres(each.nanometres() / 2);
+    [(720, "wide", each), (360, "narrow", half)]
         .map(|(width, name, each)| {
             let frame = Frame {
                 title: session.word("practice-in-or-out-title"),

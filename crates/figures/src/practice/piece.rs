@@ -19,6 +19,9 @@ pub fn piece_height(each: Length) -> f64 {
     2.0 * ASIDE / each.in_unit(Unit::Metre).max(0.1)
 }
 
+/// How far a piece is drawn beyond what is seen of it.
+const BEYOND: f64 = 4.0;
+
 /// Draws the tape between two places without a margin, so that the next piece goes on where this one ends.
 ///
 /// # Example
@@ -37,8 +40,10 @@ pub fn draw_piece(line: &PracticeLine, (from, to): (Length, Length), frame: &Fra
     let width = drawing.width();
     let each = (to - from).max(Length::from_units(1, Unit::Millimetre));
     let height = width * piece_height(each);
-    let area = Area { x: 0.0, y: 0.0, width, height };
-    let window = Window { from: from.in_unit(Unit::Metre), scale: width / each.in_unit(Unit::Metre), area };
+    // what crosses a joint is drawn on beyond it, so that no outline runs along the joint
+    let area = Area { x: -BEYOND, y: 0.0, width: width + 2.0 * BEYOND, height };
+    let scale = width / each.in_unit(Unit::Metre);
+    let window = Window { from: from.in_unit(Unit::Metre) - BEYOND / scale, scale, area };
     strip(&mut drawing, line, &window);
     let to = from + each;
     // the number at the joint is the next piece's

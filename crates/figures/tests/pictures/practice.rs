@@ -1,11 +1,11 @@
 //! A practice line as drawn: sound, to scale, and silent about its key.
 
-use super::reader::{Element, sound};
+use super::reader::{Element, read, sound};
 use tautline_engine::length::{Division, Length, Notation, Unit};
 use tautline_engine::practice::level::{Level, Wanted, draw};
 use tautline_engine::practice::line::{PracticeLine, Round, Shrub};
 use tautline_engine::stretch::Stretch;
-use tautline_figures::practice::{Sight, Strips, Words, draw_line, draw_sight};
+use tautline_figures::practice::{Sight, Strips, Words, draw_line, draw_piece, draw_sight};
 use tautline_figures::{Frame, Palette};
 
 fn line(level: Level, seed: u64, tape: Notation) -> PracticeLine {
@@ -52,6 +52,38 @@ fn corners(element: &Element) -> Option<Vec<(f64, f64)>> {
         Some((x.parse().ok()?, y.parse().ok()?))
     };
     drawn.split('L').map(point).collect()
+}
+
+/// A crown over the joint of two pieces runs on beyond it in both, so that no outline stands where none is; and where it ends, by the
+/// drawing, is where the line has it: 600 px are 150 cm, so 1.4 m is at 560 px of the first piece and 1.7 m at 80 px of the second.
+#[test]
+fn pieces_go_on_where_the_one_before_ends() {
+    let cm = |n| Length::from_units(n, Unit::Centimetre);
+    let crown = Round { cut: Stretch::new(cm(140), cm(170)).unwrap(), aside: Length::ZERO };
+    let shrub =
+        Shrub { species: 0, crown, openings: Vec::new(), dead: Vec::new(), alive: true, height: cm(40) };
+    let line = PracticeLine {
+        length: cm(300),
+        tape: CENTIMETRES,
+        width: Length::ZERO,
+        slope: 0,
+        species: 1,
+        shrubs: vec![shrub],
+        others: Vec::new(),
+    };
+    let crown = |from, to| {
+        let svg = draw_piece(&line, (cm(from), cm(to)), &Frame::new("piece", 600, Palette::print()));
+        // read as it stands: that it runs out of the frame is what is wanted here
+        let corners: Vec<(f64, f64)> = read(&svg).iter().filter_map(corners).flatten().collect();
+        let ends = |points: &mut dyn Iterator<Item = &(f64, f64)>| {
+            points.fold((f64::MAX, f64::MIN), |(low, high), (x, _)| (low.min(*x), high.max(*x)))
+        };
+        let at_the_tape = ends(&mut corners.iter().filter(|(_, y)| (119.0..=121.0).contains(y)));
+        (at_the_tape, ends(&mut corners.iter()))
+    };
+    let (first, second) = (crown(0, 150), crown(150, 300));
+    assert!((first.0.0 - 560.0).abs() < 0.2 && first.1.1 > 603.0, "{first:?}");
+    assert!((second.0.1 - 80.0).abs() < 0.2 && second.1.0 < -3.0, "{second:?}");
 }
 
 /// Where every crown crosses the tape's edge, by the drawing, is where the line has it: to a tenth of a pixel, far below a division.

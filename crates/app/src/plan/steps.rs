@@ -71,7 +71,7 @@ pub(super) fn around<V: IntoView + 'static>(
         move || (!held.is_read()).then(|| view! { <p class="quiet">{session.word("app-reading")}</p> });
     view! {
         <div class="planning">
-            <nav class="steps" aria-label=session.word("plan-steps")><ol>{links.collect_view()}</ol></nav>
+            <nav class="plan-steps" aria-label=session.word("plan-steps")><ol>{links.collect_view()}</ol></nav>
             <h1>{session.word(step.code())}</h1>
             {reading}
             {shown}

@@ -186,7 +186,10 @@ fn line(drawing: &mut Drawing<'_>, line: &Line, view: View) {
     let area = Area { x: from.0 - side / 2.0, y: from.1 - side / 2.0, width: side, height: side };
     drawing.area(area, Look::fill(Colour::Ink).outlined(Colour::Ground, 1.0));
     let lettering = if line.reserve { Lettering::NUMBER } else { Lettering::NAME };
-    let eastward = to.0 >= from.0;
+    // beyond the zero, away from the tape; on its other side where the picture ends there
+    let wide = lettering.width(&line.name) + 6.0;
+    let eastward =
+        if to.0 >= from.0 { from.0 - wide >= drawing.left() } else { from.0 + wide > drawing.right() };
     let (x, anchor) = if eastward { (from.0 - 6.0, Anchor::End) } else { (from.0 + 6.0, Anchor::Start) };
     drawing.text((x, from.1 - 4.0), anchor, lettering, &line.name);
 }

@@ -136,7 +136,7 @@ fn answers(told: &EffortTold, page: &Page) -> Vec<Block> {
         (Column::Figure, "column-chance"),
     ];
     let columns = columns.into_iter().map(|(holds, code)| (holds, page.word(code))).collect();
-    let mut table = Table::new(page.word("effort-answers"), columns);
+    let mut table = Table::new(page.word("effort-answers-table"), columns);
     let share = |share: Option<f64>, places| {
         share.map_or_else(|| page.word("report-none"), |share| page.words.percent(share, places))
     };
@@ -162,7 +162,7 @@ fn strata(told: &EffortTold, page: &Page) -> Vec<Block> {
         (Column::Figure, "column-by-spread"),
     ];
     let columns = columns.into_iter().map(|(holds, code)| (holds, page.word(code))).collect();
-    let mut table = Table::new(page.word("title-strata"), columns);
+    let mut table = Table::new(page.word("strata-table"), columns);
     for (at, name) in names.iter().enumerate() {
         table.row(vec![name.clone(), area.lines[at].to_string(), spread.lines[at].to_string()]);
     }
@@ -183,7 +183,7 @@ fn lengths(told: &EffortTold, page: &Page) -> Vec<Block> {
         (Column::Text, "column-remark"),
     ];
     let columns = columns.into_iter().map(|(holds, code)| (holds, page.word(code))).collect();
-    let mut table = Table::new(page.word("title-lengths"), columns);
+    let mut table = Table::new(page.word("lengths-table"), columns);
     for design in &lengths.designs {
         table.row(vec![
             page.words.number(design.length_m, 1),

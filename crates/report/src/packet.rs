@@ -97,9 +97,10 @@ pub fn style() -> &'static str {
     include_str!("packet.css")
 }
 
-/// The map of a layout as it stands in the packet, for a screen in the screen's own colours.
-pub fn map_of(layout: &LayoutOutput, map: &MapOutput, words: &Words) -> String {
-    map::draw(&drawn(layout, map, words), &frame(layout, Palette::screen(), words))
+/// The map of a layout as it stands in the packet, for a screen so wide and in the screen's own colours.
+pub fn map_of(layout: &LayoutOutput, map: &MapOutput, width: u16, words: &Words) -> String {
+    let frame = Frame { width, ..frame(layout, Palette::screen(), words) };
+    map::draw(&drawn(layout, map, words), &frame)
 }
 
 /// The lines that are to be read, in the order in which they are walked.
@@ -192,7 +193,7 @@ pub fn lines_of(layout: &LayoutOutput, words: &Words) -> String {
             return String::new();
         }
         let inner = text("caption", &words.word(caption)) + &head + &around("tbody", &rows(lines));
-        around("table class=\"lines\"", &inner)
+        around("table class=\"lines\" tabindex=\"0\"", &inner)
     };
     let bearings = match layout.declination {
         Some(found) => words.say(

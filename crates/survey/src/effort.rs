@@ -6,7 +6,7 @@ pub mod sequential;
 pub mod shares;
 pub mod simulated;
 
-pub use lengths::{DesignOutput, LengthsOutput, lengths, lengths_to_try, paid_for};
+pub use lengths::{Comparing, DesignOutput, LengthsOutput, lengths, lengths_to_try, paid_for};
 
 use crate::assess::{Assessment, Attribute, threshold};
 use crate::goal::{Subject, Wanted};

@@ -9,7 +9,7 @@ use leptos::prelude::*;
 use tautline_engine::length::DecimalMark;
 use tautline_report::EffortTold;
 use tautline_survey::date::Date;
-use tautline_survey::effort::{EffortOutput, answers};
+use tautline_survey::effort::{Ask, EffortOutput, answers};
 use tautline_survey::explain::subject_words;
 use tautline_survey::goal::{Percent, Subject, read_confidence};
 use tautline_survey::message::{Message, Value};
@@ -129,18 +129,18 @@ fn subject(held: Held) -> impl IntoView {
 fn cost(held: Held) -> impl IntoView {
     let session = held.session;
     let foreseen = foreseen(held);
+    let goal = Memo::new(move |_| held.with(goal_of));
+    let ask = Memo::new(move |_| held.with(ask_of));
+    let site = Memo::new(move |_| held.with(|all| all.site.clone()));
     let said = move || {
-        let goal = held.with(goal_of);
-        let goal = match goal {
+        let goal = match goal.get() {
             Ok(goal) => goal,
             Err(open) => return vec![session.say(&open)],
         };
         let Some(foreseen) = foreseen.get() else { return vec![session.word("aim-nothing-foreseen")] };
-        let ask = held.with(ask_of);
-        let asked = tautline_survey::effort::Ask { half_width: None, lines: None, trend: None, ..ask };
-        let site = held.with(|all| all.site.clone());
+        let asked = Ask { half_width: None, lines: None, trend: None, ..ask.get() };
         let found = answers(&foreseen, &asked);
-        let output = EffortOutput::of(Some(site), &foreseen, &asked, found);
+        let output = EffortOutput::of(Some(site.get()), &foreseen, &asked, found);
         let goals = [goal.wanted];
         let told = EffortTold { output: &output, goals: &goals, visits: 0, cost: false };
         let lines = output.answers.iter().map(|answer| {

@@ -207,6 +207,12 @@ fn bearing(text: &str) -> Result<Bearing, Message> {
     Bearing::read(text).ok_or_else(|| Message::new("option-bearing").with("found", text))
 }
 
+/// How wide a map is drawn: its letters are read on a phone as on a desk.
+fn wide() -> u16 {
+    let window = web_sys::window().and_then(|window| window.inner_width().ok());
+    if window.and_then(|wide| wide.as_f64()).is_some_and(|wide| wide < 600.0) { 400 } else { 720 }
+}
+
 /// The drawing, and what can be done with it.
 fn shown(held: Held, outcome: Outcome) -> AnyView {
     let session = held.session;
@@ -225,7 +231,7 @@ fn result(held: Held, drawn: &Arc<Drawn>) -> impl IntoView + use<> {
     let session = held.session;
     let words = session.words();
     let Drawn { site, layout } = &**drawn;
-    let svg = map_of(layout, &tautline_ground::map::map(site, layout), &words);
+    let svg = map_of(layout, &tautline_ground::map::map(site, layout), wide(), &words);
     let mut told = said::strata(layout, &words.word("the-site"));
     told.extend(said::drawing(layout));
     let told = told.iter().map(|message| view! { <li>{words.say(message)}</li> }).collect_view();
@@ -276,7 +282,7 @@ fn result(held: Held, drawn: &Arc<Drawn>) -> impl IntoView + use<> {
                 <button type="button" on:click=again>{session.word("where-draw-anew")}</button>
                 <button type="button" class="main" on:click=keep>{session.word("where-keep")}</button>
             </div>
-            {sheet(table, tautline_report::packet::style().to_owned())}
+            {sheet(table, super::packet::within())}
         </section>
     }
 }

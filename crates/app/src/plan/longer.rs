@@ -8,7 +8,7 @@ use leptos::task::spawn_local;
 use std::time::Duration;
 use tautline_engine::effort::length::Cost;
 use tautline_survey::effort::simulated::{SimulatedOutput, Simulating};
-use tautline_survey::effort::{Ask, Foreseen, LengthsOutput, answers, lengths, lengths_to_try};
+use tautline_survey::effort::{Ask, Comparing, Foreseen, LengthsOutput, answers, lengths_to_try};
 
 /// What has been found so far.
 #[derive(Clone, Debug, Default)]
@@ -21,8 +21,8 @@ pub(super) struct Longer {
 /// Typing has paused after so long.
 const PAUSE: Duration = Duration::from_millis(350);
 
-/// Surveys of a piece: some hundredths of a second on a slow phone.
-const PIECE: u64 = 500;
+/// Surveys of a piece: some thousandths of a second.
+const PIECE: u64 = 100;
 
 /// What is asked.
 #[derive(Clone, PartialEq)]
@@ -68,11 +68,26 @@ async fn work(asked: Asked, is_mine: impl Fn() -> bool, set: WriteSignal<Longer>
         return;
     }
     let mut found = Longer { under_way: true, ..Longer::default() };
+    let mut slice = Slice::begin();
     if let Some((walk, lay, per_metre)) = asked.cost {
         let cost = Cost { walk, lay, per_metre };
-        found.lengths = lengths(&asked.foreseen, &asked.ask, &lengths_to_try(&asked.foreseen), cost);
-        set.set(found.clone());
-        a_turn().await;
+        let tried = lengths_to_try(&asked.foreseen);
+        let mut comparing = Comparing::new(asked.foreseen.clone(), asked.ask.clone(), tried, cost);
+        while let Some(comparing) = comparing.as_mut() {
+            let first = found.lengths.is_none();
+            if first || comparing.is_done() {
+                found.lengths = Some(comparing.so_far());
+                set.set(found.clone());
+            }
+            if comparing.is_done() {
+                break;
+            }
+            comparing.run(1);
+            slice.turn().await;
+            if !is_mine() {
+                return;
+            }
+        }
     }
     let permanent = || {
         let answers = answers(&asked.foreseen, &asked.ask);
@@ -86,12 +101,12 @@ async fn work(asked: Asked, is_mine: impl Fn() -> bool, set: WriteSignal<Longer>
         while !simulating.is_done() {
             simulating.run(PIECE);
             pieces += 1;
-            a_turn().await;
+            slice.turn().await;
             if !is_mine() {
                 return;
             }
             // told now and then: the first piece at once, for whoever waits
-            if pieces % 5 == 1 {
+            if pieces % 20 == 1 {
                 found.simulated = simulating.so_far();
                 set.set(found.clone());
             }
@@ -101,6 +116,28 @@ async fn work(asked: Asked, is_mine: impl Fn() -> bool, set: WriteSignal<Longer>
     if is_mine() {
         found.under_way = false;
         set.set(found);
+    }
+}
+
+/// A stretch of work between two turns of the screen.
+struct Slice {
+    begun: f64,
+}
+
+/// The screen waits no longer than this for its turn, in milliseconds.
+const SLICE: f64 = 24.0;
+
+impl Slice {
+    fn begin() -> Self {
+        Self { begun: js_sys::Date::now() }
+    }
+
+    /// Lets the screen have its turn where the stretch has lasted long enough.
+    async fn turn(&mut self) {
+        if js_sys::Date::now() - self.begun > SLICE {
+            a_turn().await;
+            self.begun = js_sys::Date::now();
+        }
     }
 }
 

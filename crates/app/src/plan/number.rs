@@ -140,14 +140,16 @@ fn answer(
     shares: Memo<Option<SharesOutput>>,
 ) -> impl IntoView {
     let session = held.session;
+    let site = Memo::new(move |_| held.with(|all| all.site.clone()));
+    let costs = Memo::new(move |_| held.with(|all| cost_of(all).is_some()));
     let quick = move || {
         let foreseen = foreseen.get()?;
         let ask = ask.get();
-        let site = held.with(|all| all.site.clone());
+        let site = site.get();
         let found = answers(&foreseen, &ask);
         let visits = ask.trend.map_or(0, |(_, visits)| visits);
         let output = EffortOutput::of(Some(site), &foreseen, &ask, found);
-        Some(Found { output, goals: ask.goals, visits, cost: held.with(|all| cost_of(all).is_some()) })
+        Some(Found { output, goals: ask.goals, visits, cost: costs.get() })
     };
     let whole = move || {
         let mut found = quick()?;

@@ -2,11 +2,12 @@
 
 use super::fields::{at, choice, date, long, number};
 use super::replace::replace;
-use super::sitting::{Held, Sitting};
+use super::sitting::{Held, Packet as Typed, Sitting};
 use crate::parts::files::hand_out;
 use crate::parts::sheet::sheet;
 use crate::session::Session;
 use leptos::prelude::*;
+use std::time::Duration;
 use tautline_engine::length::{Bare, Unit};
 use tautline_exchange::{geojson, laid, protocol};
 use tautline_ground::drawn;
@@ -19,6 +20,9 @@ use tautline_survey::message::Message;
 use tautline_survey::notebook::layouts::{layouts, replaced};
 use tautline_survey::place::Openness;
 use tautline_survey::protocol::Protocol;
+
+/// Typing has paused after so long.
+const PAUSE: Duration = Duration::from_millis(400);
 
 /// What tells a layout from every other.
 pub(super) fn key(layout: &DrawnLayout) -> String {
@@ -46,22 +50,22 @@ struct Ready {
 }
 
 impl Ready {
-    fn of(session: Session, all: &Sitting, record: &DrawnLayout) -> Result<Self, Message> {
-        let compass = Date::read(&all.packet.date)
-            .map(|date| (date, super::fields::number_of(&all.packet.elevation).unwrap_or(0.0)));
+    fn of(session: Session, typed: &Typed, record: &DrawnLayout) -> Result<Self, Message> {
+        let compass = Date::read(&typed.date)
+            .map(|date| (date, super::fields::number_of(&typed.elevation).unwrap_or(0.0)));
         let (site, layout) = drawn::layout(record, compass).map_err(|error| error.message())?;
-        let unit = match Bare::from_words(&all.packet.unit) {
+        let unit = match Bare::from_words(&typed.unit) {
             Some(Bare::Unit(unit)) => unit,
             Some(Bare::DecimalFeet) => Unit::Foot,
             _ => Unit::Metre,
         };
-        let cautions = all.packet.cautions.lines().map(str::trim).filter(|line| !line.is_empty());
+        let cautions = typed.cautions.lines().map(str::trim).filter(|line| !line.is_empty());
         Ok(Self {
             site,
             layout,
-            protocol: protocols(session).into_iter().find(|one| one.fingerprint() == all.packet.protocol),
+            protocol: protocols(session).into_iter().find(|one| one.fingerprint() == typed.protocol),
             unit,
-            paper: if all.packet.paper == "letter" { Paper::Letter } else { Paper::A4 },
+            paper: if typed.paper == "letter" { Paper::Letter } else { Paper::A4 },
             cautions: cautions.map(str::to_owned).collect(),
         })
     }
@@ -99,7 +103,8 @@ fn protocols(session: Session) -> Vec<Protocol> {
 /// The step.
 pub(super) fn packet(held: Held) -> impl IntoView {
     let session = held.session;
-    let shown = move || match held.with(|all| chosen(session, all)) {
+    let record = Memo::new(move |_| held.with(|all| chosen(session, all)));
+    let shown = move || match record.get() {
         None => view! { <p>{session.word("carry-no-layout")}</p> }.into_any(),
         Some(record) => ready(held, &record).into_any(),
     };
@@ -161,22 +166,43 @@ fn choose_protocol(held: Held) -> impl IntoView {
     }
 }
 
+/// What was typed, once typing has paused: a packet of many sheets isn't drawn at each key.
+fn settled(held: Held) -> ReadSignal<Typed> {
+    let (settled, set) = signal(held.with_untracked(|all| all.packet.clone()));
+    let typed = Memo::new(move |_| held.with(|all| all.packet.clone()));
+    let pausing = StoredValue::new(None::<TimeoutHandle>);
+    Effect::new(move |before: Option<()>| {
+        let typed = typed.get();
+        if before.is_none() {
+            return;
+        }
+        if let Some(earlier) = pausing.get_value() {
+            earlier.clear();
+        }
+        // a screen that was left meanwhile has no signals any more
+        let settle = move || drop(set.try_set(typed));
+        pausing.set_value(set_timeout_with_handle(settle, PAUSE).ok());
+    });
+    settled
+}
+
 /// The packet, its files, and what is done where a line can't be read.
 fn ready(held: Held, record: &DrawnLayout) -> impl IntoView + use<> {
     let session = held.session;
     let made = {
         let record = record.clone();
-        move || held.with(|all| Ready::of(session, all, &record))
+        move |typed: &Typed| Ready::of(session, typed, &record)
     };
+    let settled = settled(held);
     let page = {
         let made = made.clone();
-        move || match made() {
+        move || match settled.with(&made) {
             Err(wrong) => view! { <p class="wrong" role="alert">{session.say(&wrong)}</p> }.into_any(),
             Ok(ready) => {
                 let words = session.words();
                 let body = ready.with(session, |packet| body(packet, &words));
                 let body = body.replace("<main>", "<article>").replace("</main>", "</article>");
-                sheet(body, style().to_owned()).into_any()
+                sheet(body, within()).into_any()
             }
         }
     };
@@ -191,7 +217,7 @@ fn ready(held: Held, record: &DrawnLayout) -> impl IntoView + use<> {
         let made = made.clone();
         let class = if code == "carry-page" { "main" } else { "" };
         let out = move |_| {
-            let Ok(ready) = untrack(&made) else { return };
+            let Ok(ready) = held.with_untracked(|all| made(&all.packet)) else { return };
             let words = session.words();
             let text = match code {
                 "carry-page" => ready.with(session, |packet| html(packet, &words)),
@@ -215,4 +241,9 @@ fn ready(held: Held, record: &DrawnLayout) -> impl IntoView + use<> {
         {replace(held, record)}
         <section class="paper" aria-label=session.word("carry-page")>{page}</section>
     }
+}
+
+/// The packet's rules within this page, where it is an article among others.
+pub(super) fn within() -> String {
+    style().replace("main table", "article table")
 }

@@ -67,6 +67,10 @@ pub(super) fn around<V: IntoView + 'static>(
         held.begin_anew();
         session.tell(session.word("plan-begun-anew"));
     };
+    // a step begins at its beginning, wherever the one before was left
+    if let Some(window) = web_sys::window() {
+        window.scroll_to_with_x_and_y(0.0, 0.0);
+    }
     let reading =
         move || (!held.is_read()).then(|| view! { <p class="quiet">{session.word("app-reading")}</p> });
     view! {

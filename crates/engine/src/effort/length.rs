@@ -8,7 +8,7 @@ use crate::length::Length;
 use crate::num::count;
 use crate::num::math::{exp, ln, powf, sqrt};
 use crate::num::sum::{mean, sum, variance};
-use crate::seed::Seed;
+use crate::seed::{Random, Seed};
 use crate::stretch::Stretch;
 
 /// One line of a pilot: its counted canopy in order and without overlap, and its length.
@@ -219,24 +219,67 @@ pub fn sureness(
     does: impl Fn(f64, usize) -> bool,
     seed: Seed,
 ) -> Option<Sureness> {
-    let mut random = seed.stream();
-    let mut best = Vec::new();
-    let mut near = 0;
-    for _ in 0..REDRAWN {
-        let redrawn: Vec<PilotLine> = (0..pilot.len())
-            .map(|_| pilot[usize::try_from(random.below(pilot.len() as u64)).unwrap_or(0)].clone())
-            .collect();
-        let Some(law) = Law::of_pilot(&redrawn) else { continue };
-        let designs = designs(law.times(times), lengths, cost, &does);
-        let Some(cheapest) = cheapest(&designs) else { continue };
-        best.push(cheapest.length);
-        let dearer =
-            designs.iter().find(|design| design.length.to_bits() == chosen.to_bits()).map(|d| d.minutes);
-        near += usize::from(dearer.is_some_and(|minutes| minutes <= 1.1 * cheapest.minutes));
+    let mut redrawing = Redrawing::new(seed);
+    redrawing.run(REDRAWN, pilot, times, lengths, cost, chosen, does);
+    redrawing.sureness()
+}
+
+/// Pilots that are redrawn piece by piece, for whoever can't wait: the pieces don't change the answer.
+#[derive(Clone, Debug)]
+pub struct Redrawing {
+    random: Random,
+    best: Vec<f64>,
+    near: usize,
+    drawn: usize,
+}
+
+impl Redrawing {
+    /// None redrawn yet.
+    pub fn new(seed: Seed) -> Self {
+        Self { random: seed.stream(), best: Vec::new(), near: 0, drawn: 0 }
     }
-    best.sort_by(f64::total_cmp);
-    let (&low, &high) = (best.get(best.len() / 10)?, best.get((best.len() * 9 / 10).min(best.len() - 1))?);
-    Some(Sureness { low, high, nearly_cheapest: count(near) / count(best.len()), redrawn: best.len() })
+
+    /// Redraws so many more, up to 200 in all; see [`sureness`].
+    #[expect(clippy::too_many_arguments, reason = "those of `sureness`, and how many")]
+    pub fn run(
+        &mut self,
+        more: usize,
+        pilot: &[PilotLine],
+        times: f64,
+        lengths: &[f64],
+        cost: Cost,
+        chosen: f64,
+        does: impl Fn(f64, usize) -> bool,
+    ) {
+        for _ in 0..more.min(REDRAWN - self.drawn) {
+            self.drawn += 1;
+            let redrawn: Vec<PilotLine> = (0..pilot.len())
+                .map(|_| pilot[usize::try_from(self.random.below(pilot.len() as u64)).unwrap_or(0)].clone())
+                .collect();
+            let Some(law) = Law::of_pilot(&redrawn) else { continue };
+            let designs = designs(law.times(times), lengths, cost, &does);
+            let Some(cheapest) = cheapest(&designs) else { continue };
+            self.best.push(cheapest.length);
+            let dearer =
+                designs.iter().find(|design| design.length.to_bits() == chosen.to_bits()).map(|d| d.minutes);
+            self.near += usize::from(dearer.is_some_and(|minutes| minutes <= 1.1 * cheapest.minutes));
+        }
+    }
+
+    /// All were redrawn.
+    pub const fn is_done(&self) -> bool {
+        self.drawn == REDRAWN
+    }
+
+    /// What those redrawn so far say.
+    pub fn sureness(&self) -> Option<Sureness> {
+        let mut best = self.best.clone();
+        best.sort_by(f64::total_cmp);
+        let (&low, &high) =
+            (best.get(best.len() / 10)?, best.get((best.len() * 9 / 10).min(best.len() - 1))?);
+        let nearly_cheapest = count(self.near) / count(best.len());
+        Some(Sureness { low, high, nearly_cheapest, redrawn: best.len() })
+    }
 }
 
 const REDRAWN: usize = 200;

@@ -123,5 +123,5 @@ fn table(caption: &str, headings: &[&str], rows: &[Vec<String>], words: &Words) 
     let inner = text("caption", caption)
         + &around("thead", &around("tr", &head))
         + &around("tbody", &rows.iter().map(row).collect::<String>());
-    around("table", &inner)
+    around("table tabindex=\"0\"", &inner)
 }

@@ -134,5 +134,5 @@ fn plants(packet: &Packet, words: &Words) -> String {
     let table = text("caption", &words.word("packet-plants"))
         + &around("thead", &around("tr", &head))
         + &around("tbody", &rows.collect::<String>());
-    around("table", &table)
+    around("table tabindex=\"0\"", &table)
 }

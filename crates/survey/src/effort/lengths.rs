@@ -5,8 +5,9 @@ use crate::assess::threshold;
 use crate::goal::Wanted;
 use serde::Serialize;
 use tautline_engine::effort::chance_to_settle;
-use tautline_engine::effort::length::{Cost, Design, Law, cheapest, designs, sureness};
+use tautline_engine::effort::length::{Cost, Design, Law, Redrawing, cheapest, designs};
 use tautline_engine::seed::Seed;
+use tautline_engine::verdict::Goal;
 
 /// Length against number.
 #[derive(Clone, Debug, Serialize)]
@@ -72,41 +73,91 @@ pub fn paid_for(minutes: f64, cost: Cost, length_m: f64) -> Option<usize> {
 /// # Range
 /// `None` where nothing to meet was asked, or the pilot's positions don't say how spread falls with length
 pub fn lengths(foreseen: &Foreseen, ask: &Ask, lengths: &[f64], cost: Cost) -> Option<LengthsOutput> {
-    let goal = ask.goals.iter().find(|goal| matches!(goal, Wanted::Cover(_))).map(threshold);
-    if goal.is_none() && ask.half_width.is_none() {
-        return None;
+    let mut comparing = Comparing::new(foreseen.clone(), ask.clone(), lengths.to_vec(), cost)?;
+    comparing.run(usize::MAX);
+    Some(comparing.so_far())
+}
+
+/// Lengths that are compared piece by piece, for whoever can't wait: first the cheapest, then how sure that is.
+pub struct Comparing {
+    foreseen: Foreseen,
+    ask: Ask,
+    lengths: Vec<f64>,
+    cost: Cost,
+    law: Law,
+    times: f64,
+    found: Vec<Design>,
+    redrawing: Redrawing,
+}
+
+impl Comparing {
+    /// The designs, and no pilot redrawn yet; see [`lengths`].
+    pub fn new(foreseen: Foreseen, ask: Ask, lengths: Vec<f64>, cost: Cost) -> Option<Self> {
+        if goal(&ask).is_none() && ask.half_width.is_none() {
+            return None;
+        }
+        let law = Law::of_pilot(&foreseen.lines)?;
+        // at the pilot's own length the deviation is the one foreseen, so that both tables say the same
+        let times = foreseen.deviation / law.deviation(pilot_length(&foreseen)?);
+        let times = times * times;
+        let found = designs(law.times(times), &lengths, cost, |deviation, units| {
+            does(&foreseen, &ask, deviation, units)
+        });
+        let seed = Seed::from_purpose("length against number", &[foreseen.lines.len() as u64]);
+        let redrawing = Redrawing::new(seed);
+        Some(Self { foreseen, ask, lengths, cost, law, times, found, redrawing })
     }
-    let does = |deviation: f64, units: usize| match (goal, ask.half_width) {
+
+    /// Redraws so many more pilots.
+    pub fn run(&mut self, redraws: usize) {
+        let Some(best) = cheapest(&self.found) else { return };
+        let (foreseen, ask) = (&self.foreseen, &self.ask);
+        let does = |deviation, units| does(foreseen, ask, deviation, units);
+        self.redrawing.run(redraws, &foreseen.lines, self.times, &self.lengths, self.cost, best.length, does);
+    }
+
+    /// Nothing is left to be redrawn.
+    pub fn is_done(&self) -> bool {
+        self.redrawing.is_done() || self.found.is_empty()
+    }
+
+    /// What is known so far; how sure the cheapest length is, once all were redrawn.
+    pub fn so_far(&self) -> LengthsOutput {
+        let pilot_length_m = pilot_length(&self.foreseen).unwrap_or_default();
+        let output = |design: Design| DesignOutput {
+            length_m: design.length,
+            lines: design.units,
+            minutes: design.minutes,
+            beyond_pilot: design.length > pilot_length_m,
+        };
+        let sure = if self.redrawing.is_done() { self.redrawing.sureness() } else { None };
+        LengthsOutput {
+            pilot_length_m,
+            fall: self.law.fall,
+            designs: self.found.iter().copied().map(output).collect(),
+            cheapest: cheapest(&self.found).map(output),
+            likely_m: sure.map(|sure| (sure.low, sure.high)),
+            nearly_cheapest: sure.map(|sure| sure.nearly_cheapest),
+        }
+    }
+}
+
+fn goal(ask: &Ask) -> Option<Goal> {
+    ask.goals.iter().find(|goal| matches!(goal, Wanted::Cover(_))).map(threshold)
+}
+
+fn pilot_length(foreseen: &Foreseen) -> Option<f64> {
+    Some(foreseen.lines.first()?.length.in_unit(tautline_engine::length::Unit::Metre))
+}
+
+/// Whether so many lines with such a standard deviation meet what is asked.
+fn does(foreseen: &Foreseen, ask: &Ask, deviation: f64, units: usize) -> bool {
+    match (goal(ask), ask.half_width) {
         (Some(goal), _) => {
             let so_far = so_far(foreseen.cover, deviation);
             chance_to_settle(&so_far, goal, ask.confidence, units) >= ask.power
         }
         (None, Some(wanted)) => width(ask, deviation).chance(wanted, units) >= ask.power,
         (None, None) => false,
-    };
-    let law = Law::of_pilot(&foreseen.lines)?;
-    let pilot_length_m = foreseen.lines.first()?.length.in_unit(tautline_engine::length::Unit::Metre);
-    // at the pilot's own length the deviation is the one foreseen, so that both tables say the same
-    let times = foreseen.deviation / law.deviation(pilot_length_m);
-    let times = times * times;
-    let found = designs(law.times(times), lengths, cost, does);
-    let best = cheapest(&found);
-    let sure = best.and_then(|best| {
-        let seed = Seed::from_purpose("length against number", &[foreseen.lines.len() as u64]);
-        sureness(&foreseen.lines, times, lengths, cost, best.length, does, seed)
-    });
-    let output = |design: Design| DesignOutput {
-        length_m: design.length,
-        lines: design.units,
-        minutes: design.minutes,
-        beyond_pilot: design.length > pilot_length_m,
-    };
-    Some(LengthsOutput {
-        pilot_length_m,
-        fall: law.fall,
-        designs: found.into_iter().map(output).collect(),
-        cheapest: best.map(output),
-        likely_m: sure.map(|sure| (sure.low, sure.high)),
-        nearly_cheapest: sure.map(|sure| sure.nearly_cheapest),
-    })
+    }
 }

@@ -41,6 +41,9 @@ help-effort-report = Write the plan as a page into this file
 effort-about = What a plan takes to say what is asked of it, from a pilot or from what somebody foresees.
 heading-answers = What it takes
 effort-answers = Lines for each question
+effort-answers-table = Lines that each takes; what a number of your own shows, and its chance
+strata-table = By area alone, and by area and spread
+lengths-table = The fewest lines of each length that do, and their minutes
 effort-takes = { $lines } lines: { $question }.
 effort-takes-too-many = More than 200 lines, which is no practical number: { $question }.
 

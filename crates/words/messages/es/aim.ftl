@@ -41,6 +41,9 @@ help-effort-report = Escribir el plan como página en este archivo
 effort-about = Lo que hace falta para que un plan diga lo que se le pregunta, a partir de un piloto o de lo que alguien prevé.
 heading-answers = Lo que hace falta
 effort-answers = Líneas para cada pregunta
+effort-answers-table = Líneas que pide cada una; lo que muestra un número suyo y su probabilidad
+strata-table = Solo por superficie, y por superficie y dispersión
+lengths-table = Las menos líneas de cada largo que bastan, y sus minutos
 effort-takes = { $lines } líneas: { $question }.
 effort-takes-too-many = Más de 200 líneas, lo que no es un número práctico: { $question }.
 

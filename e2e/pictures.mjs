@@ -1,6 +1,7 @@
 // Pictures of every screen, in each size and theme, into a folder that git ignores: for looking at.
 import { mkdir } from "node:fs/promises";
 import { SCREENS, SIZES, THEMES, beginLine, browser, closeLine, intercept, number, openDemo, serve, setTheme, show, visitor } from "./harness.mjs";
+import { STEPS, keepLayout, planned } from "./tests/plan.mjs";
 
 const out = new URL("pictures/", import.meta.url);
 await mkdir(out, { recursive: true });
@@ -94,6 +95,22 @@ for (const theme of THEMES) {
       await show(page, `#/practice/${screen}`);
       await page.waitForTimeout(300);
       await picture(`practice-${screen || "home"}-${size}-${theme}`);
+    }
+  }
+}
+
+// a plan, step by step, with what a person has typed by then
+await page.setViewportSize(SIZES.phone);
+await planned(page);
+await keepLayout(page);
+for (const theme of THEMES) {
+  await setTheme(page, theme);
+  for (const [size, viewport] of Object.entries(SIZES)) {
+    await page.setViewportSize(viewport);
+    for (const [step, hash] of Object.entries(STEPS)) {
+      await show(page, hash);
+      await page.waitForTimeout(1200);
+      await picture(`plan-${step}-${size}-${theme}`);
     }
   }
 }

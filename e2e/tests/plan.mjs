@@ -108,6 +108,8 @@ export const tests = {
     await page.getByLabel("How sure").selectOption("95");
     await page.getByLabel(/^Chance that the plan succeeds/).fill("90");
     await page.getByRole("button", { name: /^Take 14 lines: interval/ }).waitFor();
+    // the page below says the same as the buttons, each time anew
+    await page.locator(".sheet").getByText("14 lines: interval").waitFor();
     await page.getByLabel(/^Chance that the plan succeeds/).focus();
     await page.keyboard.press("ArrowLeft");
     await page.getByText("Chance that the plan succeeds: 89").waitFor();

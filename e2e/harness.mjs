@@ -130,6 +130,8 @@ export const SCREENS = {
   settle: "#/settle",
   notebook: "#/notebook",
   more: "#/more",
+  handbook: "#/handbook",
+  "handbook page": "#/handbook/interval",
 };
 
 export async function show(page, hash) {

@@ -16,8 +16,10 @@
 //! | reading a line | `read` |
 //! | practice | `practice` |
 //! | a goal, lines, a layout, a packet | `plan` |
+//! | the method handbook | `handbook` |
 
 mod device;
+mod handbook;
 mod later;
 mod newer;
 mod pages;

@@ -26,6 +26,8 @@ pub(crate) enum Route {
     More,
     /// Practice: lessons, drills, a coach's desk, by the rest of the address.
     Practice(String),
+    /// A page of the method handbook; without a name all of them.
+    Handbook(String),
 }
 
 impl Route {
@@ -42,6 +44,7 @@ impl Route {
             "notebook" => Self::Notebook,
             "more" => Self::More,
             "practice" => Self::Practice(rest.to_owned()),
+            "handbook" => Self::Handbook(decoded(rest).unwrap_or_default()),
             _ => Self::Sites,
         }
     }
@@ -60,6 +63,10 @@ impl Route {
             Self::Notebook => "#/notebook".to_owned(),
             Self::More => "#/more".to_owned(),
             Self::Practice(rest) => format!("#/practice/{rest}").trim_end_matches('/').to_owned(),
+            Self::Handbook(page) if page.is_empty() => "#/handbook".to_owned(),
+            Self::Handbook(page) => {
+                format!("#/handbook/{}", String::from(js_sys::encode_uri_component(page)))
+            }
         }
     }
 
@@ -74,6 +81,7 @@ impl Route {
             Self::Notebook => "app-notebook",
             Self::More => "app-more",
             Self::Practice(_) => "app-practice",
+            Self::Handbook(_) => "app-handbook",
         }
     }
 }

@@ -11,8 +11,8 @@ use std::path::Path;
 use tautline_words::Words;
 
 /// The stylesheets, in the order in which they count.
-const STYLES: [&str; 8] =
-    ["tokens.css", "ground.css", "parts.css", "pages.css", "read.css", "practice.css", "plan.css", "print.css"];
+const STYLES: [&str; 9] =
+    ["tokens.css", "ground.css", "parts.css", "pages.css", "read.css", "practice.css", "plan.css", "handbook.css", "print.css"];
 
 /// Each icon's name and side, and whether it reaches the edges.
 const ICONS: [(&str, u32, bool); 3] =
@@ -92,6 +92,7 @@ pub(crate) fn make(app: &Path, out: &Path, bound: &Bound) -> Done<Made> {
 
     let demo = demo()?;
     later.push(put("demo.json".to_owned(), demo.as_bytes())?);
+    later.push(put("handbook.json".to_owned(), handbook()?.as_bytes())?);
     put("icon.svg".to_owned(), read("web/icon.svg")?.as_bytes())?;
     for (name, size, full) in ICONS {
         put(name.to_owned(), &icon::png(size, full)?)?;
@@ -126,6 +127,13 @@ fn demo() -> Done<String> {
     let files = tautline_demo::draw(tautline_demo::SEED).files;
     let pairs: Vec<[String; 2]> = files.into_iter().map(|file| [file.name, file.text]).collect();
     serde_json::to_string(&pairs).map_err(|why| why.to_string())
+}
+
+/// The method handbook as the app fetches it: each page's words are those of its markup, and stand there alone.
+fn handbook() -> Done<String> {
+    let pages = tautline_handbook::pages().iter().cloned();
+    let pages: Vec<_> = pages.map(|page| tautline_handbook::Page { text: String::new(), ..page }).collect();
+    serde_json::to_string(&pages).map_err(|why| why.to_string())
 }
 
 /// The catalogue of a language without its comments: what the screens that open first say, and the rest.

@@ -25,6 +25,7 @@ pub(crate) fn screen(route: &Route) -> AnyView {
         Route::Read | Route::Line(_) => later::entered(later::reading(route)),
         Route::TakeIn => later::entered(later::take(route)),
         Route::Plan(_) => later::entered(later::plan(route)),
+        Route::Handbook(_) => later::entered(later::handbook(route)),
         Route::Settle | Route::Notebook => later::entered(later::desk(route)),
         Route::Practice(_) => later::entered(later::practice(route)),
     }
@@ -63,6 +64,14 @@ pub(crate) fn practice_room(route: &Route) -> AnyView {
 pub(crate) fn plan_room(route: &Route) -> AnyView {
     match route {
         Route::Plan(rest) => crate::plan::screen(rest),
+        _ => ().into_any(),
+    }
+}
+
+/// The method handbook.
+pub(crate) fn handbook_room(route: &Route) -> AnyView {
+    match route {
+        Route::Handbook(rest) => crate::handbook::screen(rest),
         _ => ().into_any(),
     }
 }

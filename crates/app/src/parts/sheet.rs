@@ -1,5 +1,6 @@
 //! A page made elsewhere in the house, shown as it is: in a tree of its own, so that its style and the app's don't meet.
 
+use crate::route::Route;
 use leptos::html;
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
@@ -12,7 +13,7 @@ extern "C" {
     fn set_adopted(this: &Sheets, sheets: &js_sys::Array);
 }
 
-/// The body of a page under its own style. Links within it lead within it.
+/// The body of a page under its own style. Links within it lead within it, those to other screens there.
 pub(crate) fn sheet(body: String, style: String) -> impl IntoView {
     let place = NodeRef::<html::Div>::new();
     place.on_load(move |place| {
@@ -41,6 +42,21 @@ fn themed(body: &str) -> String {
     theme.map_or_else(|| body.clone(), |theme| format!("<div data-theme=\"{theme}\">{body}</div>"))
 }
 
+/// Where a page says that the handbook has more, it leads there.
+fn link_to_handbook(tree: &web_sys::ShadowRoot) -> Result<(), JsValue> {
+    let named = tree.query_selector_all("[data-page]")?;
+    let named = (0..named.length()).filter_map(|at| named.item(at)?.dyn_into::<Element>().ok());
+    for own in named {
+        let page = own.get_attribute("data-page").unwrap_or_default();
+        let link = document().create_element("a")?;
+        link.set_attribute("href", &Route::Handbook(page).address())?;
+        link.set_text_content(own.text_content().as_deref());
+        own.set_text_content(None);
+        own.append_child(&link)?;
+    }
+    Ok(())
+}
+
 fn show(place: &Element, body: &str, style: &str) -> Result<(), JsValue> {
     // where another page was shown before, its tree is there already, and so are its links
     let (tree, is_new) = match place.shadow_root() {
@@ -52,6 +68,7 @@ fn show(place: &Element, body: &str, style: &str) -> Result<(), JsValue> {
     let _ = rules.replace_sync(&within(style));
     tree.unchecked_ref::<Sheets>().set_adopted(&js_sys::Array::of1(&rules));
     tree.set_inner_html(&themed(body));
+    link_to_handbook(&tree)?;
     if !is_new {
         return Ok(());
     }
@@ -60,7 +77,7 @@ fn show(place: &Element, body: &str, style: &str) -> Result<(), JsValue> {
         let link = event
             .target()
             .and_then(|target| target.dyn_into::<Element>().ok())
-            .and_then(|target| target.closest("a[href^='#']").ok().flatten());
+            .and_then(|target| target.closest("a[href^='#']:not([href^='#/'])").ok().flatten());
         let Some(name) = link.and_then(|link| link.get_attribute("href")) else { return };
         event.prevent_default();
         if let Some(target) = own.get_element_by_id(name.trim_start_matches('#')) {

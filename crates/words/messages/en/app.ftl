@@ -168,3 +168,4 @@ app-more = More
 app-take-in-for = Files and sheets typed from paper, checked before anything is kept
 app-settle-for = What two people wrote unlike, side by side
 app-notebook-for = Sharing, copies, history, and how this device shows things
+app-handbook = Handbook

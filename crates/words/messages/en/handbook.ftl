@@ -67,7 +67,6 @@ meaning-trend-years = A year, all lines together
 meaning-trend-line = The trend
 
 ## The handbook in the app
-app-handbook = Handbook
 handbook-about = What each figure is, its formula and source, an example that can be worked out by hand, and when not to trust it.
 handbook-find = Find in the handbook
 handbook-found = { $pages ->

@@ -168,3 +168,4 @@ app-more = Más
 app-take-in-for = Archivos y hojas pasadas del papel, revisados antes de guardar nada
 app-settle-for = Lo que dos personas anotaron distinto, lado a lado
 app-notebook-for = Compartir, copias, historial y cómo muestra las cosas este aparato
+app-handbook = Manual

@@ -67,7 +67,6 @@ meaning-trend-years = Un año, todas las líneas juntas
 meaning-trend-line = La tendencia
 
 ## El manual en la aplicación
-app-handbook = Manual
 handbook-about = Qué es cada cifra, su fórmula y su fuente, un ejemplo que se puede calcular a mano, y cuándo no confiar en ella.
 handbook-find = Buscar en el manual (en inglés)
 handbook-found = { $pages ->

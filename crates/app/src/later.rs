@@ -8,6 +8,7 @@
 //! | `reading` | reading lines |
 //! | `take` | files and sheets taken in |
 //! | `desk` | settling, the notebook itself |
+//! | `follow` | a site over its years, readers side by side |
 //! | `handbook` | the method handbook |
 //! | `plan` | a goal, a number of lines, a layout, a packet |
 //! | `practice` | lines to practise on, drills, progress, paper and marking for a class |
@@ -43,6 +44,7 @@ room!(site, pages::site_room);
 room!(desk, pages::desk_room);
 room!(take, pages::take_in_room);
 room!(reading, crate::read::room);
+room!(follow, crate::follow::screen);
 room!(handbook, pages::handbook_room);
 room!(plan, pages::plan_room);
 room!(practice, pages::practice_room);

@@ -21,6 +21,8 @@
 mod device;
 mod handbook;
 mod later;
+//! | sites over the years, readers side by side | `follow` |
+mod follow;
 mod newer;
 mod pages;
 mod parts;

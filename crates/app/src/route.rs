@@ -16,6 +16,10 @@ pub(crate) enum Route {
     Line(String),
     /// A step of a plan, by its word.
     Plan(String),
+    /// A site over its years; all sites where none is named.
+    Follow(Option<String>),
+    /// Readers side by side, or a part of that by its name.
+    Agree(String),
     /// Files and sheets taken in.
     TakeIn,
     /// What two people wrote unlike.
@@ -39,6 +43,8 @@ impl Route {
             "site" => decoded(rest).map_or(Self::Sites, Self::Site),
             "read" => decoded(rest).map_or(Self::Read, Self::Line),
             "plan" => Self::Plan(rest.to_owned()),
+            "follow" => Self::Follow(decoded(rest)),
+            "agree" => Self::Agree(rest.to_owned()),
             "take-in" => Self::TakeIn,
             "settle" => Self::Settle,
             "notebook" => Self::Notebook,
@@ -58,6 +64,12 @@ impl Route {
             Self::Line(draft) => format!("#/read/{}", String::from(js_sys::encode_uri_component(draft))),
             Self::Plan(step) if step.is_empty() => "#/plan".to_owned(),
             Self::Plan(step) => format!("#/plan/{step}"),
+            Self::Follow(None) => "#/follow".to_owned(),
+            Self::Follow(Some(site)) => {
+                format!("#/follow/{}", String::from(js_sys::encode_uri_component(site)))
+            }
+            Self::Agree(part) if part.is_empty() => "#/agree".to_owned(),
+            Self::Agree(part) => format!("#/agree/{part}"),
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settle => "#/settle".to_owned(),
             Self::Notebook => "#/notebook".to_owned(),
@@ -76,6 +88,8 @@ impl Route {
             Self::Sites | Self::Site(_) => "app-sites",
             Self::Read | Self::Line(_) => "read-lines",
             Self::Plan(_) => "app-plan",
+            Self::Follow(_) => "app-follow",
+            Self::Agree(_) => "app-agree",
             Self::TakeIn => "app-take-in",
             Self::Settle => "app-settle",
             Self::Notebook => "app-notebook",

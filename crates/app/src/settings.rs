@@ -88,6 +88,10 @@ pub(crate) struct Settings {
     pub(crate) name: String,
     /// What they call it.
     pub(crate) device: String,
+    /// By how many points two readers of a line may differ in this office, as typed.
+    pub(crate) tolerance: String,
+    /// How many days a calibration lasts in this office, as typed.
+    pub(crate) span: String,
 }
 
 impl Settings {

@@ -37,13 +37,16 @@ impl Stands {
 }
 
 /// The screens in the order of the job, and when they stand in the bar.
-const BAR: [(Route, Stands); 8] = [
+const BAR: [(Route, Stands); 11] = [
     (Route::Sites, Stands::Always),
     (Route::Plan(String::new()), Stands::Always),
     (Route::Read, Stands::Always),
     (Route::TakeIn, Stands::Wide),
     (Route::Settle, Stands::Wide),
+    (Route::Follow(None), Stands::Wide),
+    (Route::Agree(String::new()), Stands::Wide),
     (Route::Practice(String::new()), Stands::Always),
+    (Route::Handbook(String::new()), Stands::Wide),
     (Route::Notebook, Stands::Wide),
     (Route::More, Stands::Narrow),
 ];
@@ -149,6 +152,7 @@ fn follow_route(session: Session, route: ReadSignal<Route>) {
         let now = route.get();
         let name = match &now {
             Route::Site(site) => site.clone(),
+            Route::Follow(Some(site)) => format!("{site}, {}", session.word(now.name())),
             other => session.word(other.name()),
         };
         title(&format!("{name} · tautline"));

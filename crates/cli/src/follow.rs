@@ -5,7 +5,6 @@ use crate::exit::Exit;
 use crate::here::Here;
 use crate::{notebook, show};
 use clap::{Arg, ArgAction, ArgMatches, Command};
-use tautline_engine::effort::length::Cost;
 use tautline_figures::{Frame, Palette};
 use tautline_survey::agree::Prices;
 use tautline_survey::finding::Finding;
@@ -205,9 +204,6 @@ fn sources_command(shared: Command, words: &Words) -> Command {
 /// What things cost.
 const PRICES: [&str; 5] = ["walk", "lay", "read", "travel", "day"];
 
-/// A working day, in minutes.
-const DAY: f64 = 480.0;
-
 fn sources(asked: &ArgMatches, words: &Words) -> Done {
     refuse(asked, &NOT_OF_SOURCES, words)?;
     let mut given = [None; 5];
@@ -218,14 +214,7 @@ fn sources(asked: &ArgMatches, words: &Words) -> Done {
         };
         *given = asked.get_one::<String>(name).map(read).transpose()?;
     }
-    let [walk, lay, read_metre, travel, day] = given;
-    let line =
-        Cost { walk: walk.unwrap_or(0.0), lay: lay.unwrap_or(0.0), per_metre: read_metre.unwrap_or(0.0) };
-    let prices = (line != Cost { walk: 0.0, lay: 0.0, per_metre: 0.0 }).then(|| Prices {
-        line,
-        travel: travel.unwrap_or(0.0),
-        day: day.unwrap_or(DAY),
-    });
+    let prices = Prices::said(given);
     let (read, question) = readings(asked, words)?;
     let (doubt, found) = tautline_survey::agree::doubt(&read.input, &question, prices.as_ref());
     if asked.get_flag("json") {

@@ -24,6 +24,7 @@ pub(crate) fn screen(route: &Route) -> AnyView {
         Route::Site(_) => later::entered(later::site(route)),
         Route::Read | Route::Line(_) => later::entered(later::reading(route)),
         Route::TakeIn => later::entered(later::take(route)),
+        Route::Follow(_) | Route::Agree(_) => later::entered(later::follow(route)),
         Route::Plan(_) => later::entered(later::plan(route)),
         Route::Handbook(_) => later::entered(later::handbook(route)),
         Route::Settle | Route::Notebook => later::entered(later::desk(route)),

@@ -141,6 +141,30 @@ pub struct Prices {
     pub day: f64,
 }
 
+/// A working day, in minutes.
+const DAY: f64 = 480.0;
+
+impl Prices {
+    /// What was said of costs, in minutes: to walk to a line, to lay and take up its tape, to read a metre, to travel to a further
+    /// site, a day of one reader (480). None where a line costs nothing, since then nothing was said.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_survey::agree::Prices;
+    /// assert_eq!(Prices::said([None; 5]), None);
+    /// assert_eq!(Prices::said([Some(10.0), None, None, None, None]).map(|prices| prices.day), Some(480.0));
+    /// ```
+    pub fn said([walk, lay, read_metre, travel, day]: [Option<f64>; 5]) -> Option<Self> {
+        let said = |minutes: Option<f64>| minutes.unwrap_or_default();
+        let line = Cost { walk: said(walk), lay: said(lay), per_metre: said(read_metre) };
+        (line != Cost { walk: 0.0, lay: 0.0, per_metre: 0.0 }).then(|| Self {
+            line,
+            travel: said(travel),
+            day: day.unwrap_or(DAY),
+        })
+    }
+}
+
 /// Where the doubt comes from.
 #[derive(Clone, Debug)]
 pub struct Doubt {

@@ -132,11 +132,18 @@ export const SCREENS = {
   more: "#/more",
   handbook: "#/handbook",
   "handbook page": "#/handbook/interval",
+  "follow-all": "#/follow",
+  follow: `#/follow/${encodeURIComponent("Hollow Flat (invented)")}`,
+  agree: "#/agree",
+  "agree-log": "#/agree/log",
+  "agree-sources": "#/agree/sources",
 };
 
 export async function show(page, hash) {
   await page.goto(new URL(hash, page.url()).href);
   await page.locator("main :is(h1, h2, p):visible").first().waitFor();
+  // a screen that works something out says so until it has
+  await page.waitForFunction(() => !document.querySelector(".works")?.textContent);
 }
 
 /** Sets up a line as a person would, and begins it. */

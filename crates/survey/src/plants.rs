@@ -109,8 +109,15 @@ pub struct PlantList {
 impl PlantList {
     /// The plant with this code or scientific or common name, letter case aside.
     pub fn find(&self, code: &str) -> Option<&Plant> {
-        let wanted = code.trim().to_lowercase();
-        let is = |text: &str| text.to_lowercase() == wanted;
+        let wanted = code.trim();
+        // asked for each row of each line, so plain letters are compared where they stand
+        let is = |text: &str| {
+            if text.is_ascii() && wanted.is_ascii() {
+                text.eq_ignore_ascii_case(wanted)
+            } else {
+                text.to_lowercase() == wanted.to_lowercase()
+            }
+        };
         self.plants
             .iter()
             .find(|plant| is(&plant.code))

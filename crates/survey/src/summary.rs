@@ -3,7 +3,7 @@
 //!
 //! A summary is no record: it can be thrown away at any time, and is made again from the records.
 
-use crate::assess::Question;
+use crate::assess::{Assessment, Question};
 use crate::canonical::sha256_hex;
 use crate::date::Date;
 use crate::goal::Goal;
@@ -62,6 +62,13 @@ pub struct YearSummary {
     pub must_settle: usize,
     /// Findings worth a look.
     pub have_a_look: usize,
+}
+
+impl YearSummary {
+    /// What an assessment comes to.
+    pub fn of(assessment: &Assessment, question: &Question) -> Self {
+        year(&SiteRow::of(assessment, question), question)
+    }
 }
 
 impl Default for Summaries {

@@ -1,5 +1,6 @@
 //! The screens.
 
+mod chain;
 mod notebook;
 mod own;
 mod permission;
@@ -8,6 +9,7 @@ mod settle;
 mod site;
 mod sites;
 mod take_in;
+mod what_if;
 
 use crate::later;
 use crate::route::Route;

@@ -6,6 +6,7 @@ use crate::route::{Route, go};
 use crate::session::Session;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
+use std::collections::BTreeMap;
 use std::sync::Arc;
 use tautline_survey::assess::threshold;
 use tautline_survey::goal::Subject;
@@ -54,21 +55,44 @@ fn first_run(session: Session) -> impl IntoView {
 fn list(session: Session, summaries: Arc<Summaries>) -> impl IntoView {
     let end = end_of_scale(&summaries);
     let (wanted, set) = signal(String::new());
-    let fits = move |site: &str| wanted.with(|wanted| site.to_lowercase().contains(&wanted.to_lowercase()));
-    let items = {
+    let (only, choose) = signal(String::new());
+    let fits = move |site: &str, summary: &Summary, twice: usize| {
+        let named = wanted.with(|wanted| site.to_lowercase().contains(&wanted.to_lowercase()));
+        named && only.with(|only| is_so(only, summary, twice))
+    };
+    let found = {
         let summaries = Arc::clone(&summaries);
-        move || {
-            let found = summaries.sites().iter().filter(|(site, _)| fits(site));
-            found.take(MOST).map(|(site, summary)| item(session, site, summary, end)).collect_view()
+        Memo::new(move |_| {
+            let twice = written_twice(session);
+            let twice = |site: &String| twice.get(site).copied().unwrap_or(0);
+            let all = summaries.sites().iter().map(|(site, summary)| (site, summary, twice(site)));
+            all.filter(|(site, summary, twice)| fits(site, summary, *twice))
+                .map(|(site, _, twice)| (site.clone(), twice))
+                .collect::<Vec<(String, usize)>>()
+        })
+    };
+    let items = move || {
+        found.with(|found| {
+            let known = found.iter().take(MOST).filter_map(|(site, twice)| {
+                summaries.sites().get(site).map(|summary| item(session, site, summary, *twice, end))
+            });
+            known.collect_view()
+        })
+    };
+    let more = move || match found.with(Vec::len) {
+        0 => Some(session.word("desk-no-site")),
+        found => {
+            (found > MOST).then(|| session.say(&Message::new("app-more-sites").with("more", found - MOST)))
         }
     };
-    let more = move || {
-        let found = summaries.sites().keys().filter(|site| fits(site)).count();
-        (found > MOST).then(|| session.say(&Message::new("app-more-sites").with("more", found - MOST)))
-    };
+    let options = ONLY.map(|(code, name)| view! { <option value=code>{session.word(name)}</option> });
+    let options = options.collect_view();
     view! {
         <h1>{session.word("app-sites")}</h1>
-        <label class="find">{session.word("app-find")}<input type="search" on:input=move |event| set.set(event_target_value(&event))/></label>
+        <div class="fields">
+            <label class="find">{session.word("app-find")}<input type="search" on:input=move |event| set.set(event_target_value(&event))/></label>
+            <label>{session.word("desk-only")}<select on:input=move |event| choose.set(event_target_value(&event))>{options}</select></label>
+        </div>
         <ul class="sites">{items}</ul>
         <p class="quiet">{more}</p>
     }
@@ -82,7 +106,41 @@ fn end_of_scale(summaries: &Summaries) -> f64 {
     ((highest * 10.0).ceil() / 10.0).min(1.0)
 }
 
-fn item(session: Session, site: &str, summary: &Summary, end: f64) -> impl IntoView + use<> {
+/// Which sites are shown, each by its code and its words.
+const ONLY: [(&str, &str); 5] = [
+    ("", "desk-only-all"),
+    ("waiting", "desk-only-waiting"),
+    ("met", "met"),
+    ("not-met", "not-met"),
+    ("not-yet-shown", "not-yet-shown"),
+];
+
+/// Whether a site is one of those: something waits there, or one of its verdicts is so.
+fn is_so(only: &str, summary: &Summary, twice: usize) -> bool {
+    let newest = summary.years.last();
+    match only {
+        "" => true,
+        "waiting" => {
+            let found = newest.is_some_and(|year| year.must_settle + year.have_a_look > 0);
+            twice > 0 || found || !summary.not_read.is_empty()
+        }
+        verdict => newest.is_some_and(|year| year.verdicts.iter().any(|(_, code)| code == verdict)),
+    }
+}
+
+/// How many records of each site two people wrote unlike.
+fn written_twice(session: Session) -> BTreeMap<String, usize> {
+    let standing = session.standing();
+    let mut twice = BTreeMap::new();
+    for conflict in &standing.current.conflicts {
+        if let Some(site) = conflict.keys.first().and_then(|key| key.parts.first()) {
+            *twice.entry(site.clone()).or_default() += 1;
+        }
+    }
+    twice
+}
+
+fn item(session: Session, site: &str, summary: &Summary, twice: usize, end: f64) -> impl IntoView + use<> {
     let words = session.words();
     let address = Route::Site(site.to_owned()).address();
     let newest = summary.years.last();
@@ -96,7 +154,7 @@ fn item(session: Session, site: &str, summary: &Summary, end: f64) -> impl IntoV
         view! { <strong class=format!("verdict {code}")>{words.word(code)}</strong> }
     });
     let said = newest.and_then(cover_words).map(|message| words.say(&message));
-    let about: Vec<String> = about(summary).iter().map(|message| words.say(message)).collect();
+    let about: Vec<String> = about(summary, twice).iter().map(|message| words.say(message)).collect();
     view! {
         <li>
             <a href=address><span class="site">{site.to_owned()}</span>{verdict}{picture}<span class="cover">{said}</span><span class="quiet">{about.join(" · ")}</span></a>
@@ -104,7 +162,7 @@ fn item(session: Session, site: &str, summary: &Summary, end: f64) -> impl IntoV
     }
 }
 
-fn cover_words(year: &YearSummary) -> Option<Message> {
+pub(super) fn cover_words(year: &YearSummary) -> Option<Message> {
     let (low, high) = year.cover?;
     let share = |share: f64| Value::Share(share, 1);
     Some(match (low.to_bits() == high.to_bits(), year.interval) {
@@ -125,7 +183,7 @@ fn cover_words(year: &YearSummary) -> Option<Message> {
 }
 
 /// When the site was read, on how many lines, and what waits there.
-fn about(summary: &Summary) -> Vec<Message> {
+fn about(summary: &Summary, twice: usize) -> Vec<Message> {
     let mut said = Vec::new();
     if let Some(last) = summary.last {
         said.push(Message::new("app-site-last").with("date", last.to_string()));
@@ -133,6 +191,7 @@ fn about(summary: &Summary) -> Vec<Message> {
     let Some(year) = summary.years.last() else { return said };
     said.push(Message::new("app-site-lines").with("lines", year.lines));
     let waiting = [
+        ("desk-site-twice", twice),
         ("app-site-not-read", summary.not_read.len()),
         ("app-site-to-settle", year.must_settle),
         ("app-site-to-look-at", year.have_a_look),

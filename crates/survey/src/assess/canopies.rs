@@ -11,6 +11,8 @@ pub fn asks_canopy_alone(question: &Question) -> bool {
     question.claim == Claim::Site
         && question.by == By::Nothing
         && question.choice.rule.is_none()
+        && question.choice.dead_counts.is_none()
+        && question.without.is_empty()
         && !question.choice.on_the_level
         && question
             .goals

@@ -28,6 +28,7 @@ use crate::line::{Choice, LineResult};
 use crate::message::{Message, Value};
 use crate::protocol::Assumption;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
 use tautline_engine::confidence::Method;
 use tautline_engine::effort::sequential::Design;
 
@@ -93,6 +94,8 @@ pub struct Question {
     pub claim: Claim,
     /// Take the part of a line that was read.
     pub use_partly_read: bool,
+    /// Lines that shall not speak, by name.
+    pub without: BTreeSet<String>,
     /// One year only.
     pub year: Option<u16>,
     /// Cover where shrubs are present, for lines on which nothing was found.
@@ -111,6 +114,7 @@ impl Default for Question {
             method: None,
             claim: Claim::Site,
             use_partly_read: false,
+            without: BTreeSet::new(),
             year: None,
             cover_where_present: None,
             sequential: None,
@@ -280,6 +284,12 @@ pub(crate) fn usable_lines(
 ) -> Vec<LineResult> {
     let mut lines = Vec::new();
     for &visit in visits {
+        let about = &input.visits[visit];
+        if question.without.contains(&about.line) {
+            let message = Message::new("line-not-wanted").with("site", about.site.as_str());
+            findings.push(Finding::have_a_look(message.with("line", about.line.as_str())));
+            continue;
+        }
         match crate::line::line_result(input, visit, choice) {
             Ok(line) if line.is_partly_read() && !question.use_partly_read => {
                 findings.push(Finding::have_a_look(

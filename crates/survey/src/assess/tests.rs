@@ -330,3 +330,18 @@ fn composition_is_by_cover() {
         assessment.figures.iter().filter_map(|figure| assessment.composition(figure)).collect();
     assert!((shares[0] - 0.25).abs() < 1e-12 && (shares[1] - 0.75).abs() < 1e-12 && shares.len() == 2);
 }
+
+/// By hand: 1 m, 3 m and 5 m on lines of 10 m are 30 %; without the third line 20 %.
+#[test]
+fn a_line_that_is_not_wanted_does_not_speak() {
+    let input = site(&[("10", "", 100), ("10", "", 300), ("10", "", 500)]);
+    let cover = |question: &Question| {
+        let assessment = assess(&input, question).remove(0);
+        let said = assessment.findings.iter().filter(|one| one.message.code == "line-not-wanted").count();
+        let value = assessment.figure(&Subject::Canopy).map(|figure| figure.estimate.value);
+        (value.map(|value| (value * 1e9).round() / 1e9), assessment.lines.len(), said)
+    };
+    assert_eq!(cover(&Question::default()), (Some(0.3), 3, 0));
+    let without = Question { without: BTreeSet::from(["3".to_owned()]), ..Question::default() };
+    assert_eq!(cover(&without), (Some(0.2), 2, 1));
+}

@@ -18,7 +18,7 @@ use serde::{Serialize, Serializer, ser::SerializeStruct};
 use tautline_engine::cover::{Intercept, LineCover};
 use tautline_engine::gaps::{Gap, GapClass};
 use tautline_engine::length::{Length, Notation, Unit};
-use tautline_engine::rule::ReadingRule;
+use tautline_engine::rule::{DeadRule, ReadingRule};
 use tautline_engine::slope::level;
 
 /// A length that is known, or known to lie between two.
@@ -73,6 +73,8 @@ pub struct Choice {
     pub rule: Option<ReadingRule>,
     /// Other plants that count.
     pub counts: Option<Counts>,
+    /// Whether dead canopy counts like live, whatever the protocol says.
+    pub dead_counts: Option<bool>,
     /// Breaks of gap classes; the published ones where none are given.
     pub gap_breaks: Option<Vec<Length>>,
     /// Gap classes and plants per area on the level, by the lines' slopes, instead of along the ground.
@@ -85,8 +87,19 @@ impl Choice {
         match assumption.rule {
             "counts" => self.counts.is_none(),
             "gap-limit" => self.gap_limit.is_none(),
+            "dead" => self.dead_counts.is_none(),
             _ => true,
         }
+    }
+
+    /// A rule with what the person chose beyond it.
+    fn over(&self, mut rule: ReadingRule) -> ReadingRule {
+        rule.dead = match self.dead_counts {
+            None => rule.dead,
+            Some(true) => DeadRule::CountsAsLive,
+            Some(false) => DeadRule::Apart,
+        };
+        self.gap_limit.map_or(rule, |limit| rule.with_limit(limit))
     }
 }
 
@@ -245,8 +258,7 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
     }
     let (recorded_rule, mut assumed) = protocol.rule();
     assumed.retain(|one| choice.leaves_open(one));
-    let common = choice.rule.unwrap_or(recorded_rule);
-    let rule = choice.gap_limit.map_or(common, |limit| common.with_limit(limit));
+    let rule = choice.over(choice.rule.unwrap_or(recorded_rule));
     let lengths_only = visit.intercepts.iter().any(|i| matches!(i.extent, Extent::Length(_)));
     let re_ruled = rule.gap.limit != recorded_rule.gap.limit;
     let in_limit = |length| Value::Length(length, Notation::decimals(Unit::Centimetre, 2));
@@ -312,6 +324,9 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
     }
     if choice.on_the_level && slope_cosine.is_none() {
         result.findings.push(placed(Finding::have_a_look(about("slope-missing"))));
+    }
+    if choice.dead_counts.is_some() && recorded_rule.dead == DeadRule::LeftOut {
+        result.findings.push(placed(Finding::have_a_look(about("dead-was-left-out"))));
     }
     if visit.set_aside > 0 {
         let message = about("rows-set-aside").with("rows", u64::from(visit.set_aside));

@@ -141,3 +141,21 @@ fn a_line_without_length_is_named_and_a_line_with_nothing_is_a_zero() {
     without.plan.clear();
     assert_eq!(line_result(&without, 0, &Choice::default()).unwrap_err().message.code, "line-length-missing");
 }
+
+/// By hand: 10 in live and 20 in dead of 780 in; asked to count, they are 30 in, whatever the protocol says of dead canopy.
+#[test]
+fn dead_canopy_counts_where_a_person_asks_for_it() {
+    let dead = Intercept { state: State::Dead, ..edges(2, "AAAA", "50", "70") };
+    let canopy = |protocol: Option<Dead>, asked: Option<bool>| {
+        let input = input(
+            Protocol { dead: protocol, ..Protocol::default() },
+            vec![edges(1, "AAAA", "0", "10"), dead.clone()],
+        );
+        let result = line_result(&input, 0, &Choice { dead_counts: asked, ..Choice::default() }).unwrap();
+        (result.canopy, result.findings.iter().any(|finding| finding.message.code == "dead-was-left-out"))
+    };
+    assert_eq!(canopy(Some(Dead::Apart), None), (Bounds::known(inch(10)), false));
+    assert_eq!(canopy(Some(Dead::Apart), Some(true)), (Bounds::known(inch(30)), false));
+    assert_eq!(canopy(Some(Dead::CountsAsLive), Some(false)), (Bounds::known(inch(10)), false));
+    assert_eq!(canopy(Some(Dead::LeftOut), Some(true)), (Bounds::known(inch(30)), true));
+}

@@ -7,7 +7,7 @@
 //! | `site` | one site: its report, what can be asked of it, photos, permission |
 //! | `reading` | reading lines |
 //! | `take` | files and sheets taken in |
-//! | `desk` | settling, the notebook itself |
+//! | `desk` | settling, the notebook itself, its history, what is found in it, its protocols and plants |
 //! | `follow` | a site over its years, readers side by side |
 //! | `handbook` | the method handbook |
 //! | `plan` | a goal, a number of lines, a layout, a packet |

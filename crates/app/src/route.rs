@@ -1,6 +1,7 @@
 //! Which screen an address names. Addresses live behind the `#`, so that any folder of files can serve the app.
 
 use leptos::prelude::*;
+use tautline_survey::revision::RecordId;
 use wasm_bindgen::prelude::*;
 
 /// A screen.
@@ -24,7 +25,7 @@ pub(crate) enum Route {
     TakeIn,
     /// What two people wrote unlike.
     Settle,
-    /// The notebook itself: sharing, copying, history, settings.
+    /// The notebook itself: sharing, copying, settings.
     Notebook,
     /// The way to the screens that have no room in the bar of a phone.
     More,
@@ -32,6 +33,12 @@ pub(crate) enum Route {
     Practice(String),
     /// A page of the method handbook; without a name all of them.
     Handbook(String),
+    /// What was done in the notebook; of one record, where one is named.
+    History(Option<RecordId>),
+    /// Everything that holds a word.
+    Search(String),
+    /// Protocols and the plant list.
+    Lists(String),
 }
 
 impl Route {
@@ -51,6 +58,9 @@ impl Route {
             "more" => Self::More,
             "practice" => Self::Practice(rest.to_owned()),
             "handbook" => Self::Handbook(decoded(rest).unwrap_or_default()),
+            "history" => Self::History(RecordId::read(rest)),
+            "search" => Self::Search(decoded(rest).unwrap_or_default()),
+            "lists" => Self::Lists(decoded(rest).unwrap_or_default()),
             _ => Self::Sites,
         }
     }
@@ -79,6 +89,10 @@ impl Route {
             Self::Handbook(page) => {
                 format!("#/handbook/{}", String::from(js_sys::encode_uri_component(page)))
             }
+            Self::History(record) => {
+                format!("#/history/{}", record.map(|one| one.to_string()).unwrap_or_default())
+            Self::Search(words) => format!("#/search/{}", String::from(js_sys::encode_uri_component(words))),
+            Self::Lists(which) => format!("#/lists/{}", String::from(js_sys::encode_uri_component(which))),
         }
     }
 
@@ -96,6 +110,9 @@ impl Route {
             Self::More => "app-more",
             Self::Practice(_) => "app-practice",
             Self::Handbook(_) => "app-handbook",
+            Self::History(_) => "desk-history",
+            Self::Search(_) => "desk-search",
+            Self::Lists(_) => "desk-lists",
         }
     }
 }
@@ -125,6 +142,15 @@ pub(crate) fn go(route: &Route) {
     if let Some(window) = web_sys::window() {
         // an address of our own is always taken
         let _ = window.location().set_hash(&route.address());
+    }
+}
+
+/// Names the screen that is shown by another address, which the way back leads to.
+pub(crate) fn keep(route: &Route) {
+    let history = web_sys::window().and_then(|window| window.history().ok());
+    if let Some(history) = history {
+        // an address of our own is always taken
+        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&route.address()));
     }
 }
 

@@ -154,6 +154,11 @@ impl Session {
         self.summaries.get()
     }
 
+    /// What every site comes to now, for what is done once.
+    pub(crate) fn summaries_untracked(self) -> Arc<Summaries> {
+        self.summaries.get_untracked()
+    }
+
     /// What stands now, for what is done once.
     pub(crate) fn standing_untracked(self) -> Rc<Standing> {
         self.standing.get_untracked()

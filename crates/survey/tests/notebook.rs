@@ -359,18 +359,14 @@ fn an_import_is_undone_as_one_and_an_earlier_revision_restored() {
     device.import(&mut records, &sheet("b", vec![visit("1", 8), visit("2", 9)]));
     let changed = records.revisions().find(|revision| !revision.head().parents.is_empty()).unwrap().clone();
     let action = changed.head().action.id;
-    let touched: BTreeSet<_> = records
-        .revisions()
-        .filter(|revision| revision.head().action.id == action)
-        .map(Revision::record)
-        .collect();
-    assert_eq!(touched.len(), 3);
-    let drafts: Vec<Draft> =
-        touched.iter().map(|&record| amend::undo(&records.of(record), action).unwrap()).collect();
-    add_all(&mut records, device.write("undo", drafts));
+    let taken = amend::take_back(&records, action);
+    // two visits and the import itself
+    assert_eq!((taken.drafts.len(), taken.records, taken.left), (3, 2, 0));
+    add_all(&mut records, device.write("undo", taken.drafts));
     assert_eq!(standing(&records).input().0.visits, [visit("1", 7)]);
     // undone once, there is nothing left to undo
-    assert!(touched.iter().all(|&record| amend::undo(&records.of(record), action).is_none()));
+    let again = amend::take_back(&records, action);
+    assert_eq!((again.drafts.len(), again.records, again.left), (0, 0, 3));
     let own = records.of(changed.record());
     let draft = amend::restore(&own, &changed).unwrap();
     add_all(&mut records, device.write("restore", vec![draft]));

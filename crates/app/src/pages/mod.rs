@@ -1,10 +1,13 @@
 //! The screens.
 
 mod chain;
+mod history;
+mod lists;
 mod notebook;
 mod own;
 mod permission;
 mod photos;
+mod search;
 mod settle;
 mod site;
 mod sites;
@@ -29,7 +32,9 @@ pub(crate) fn screen(route: &Route) -> AnyView {
         Route::Follow(_) | Route::Agree(_) => later::entered(later::follow(route)),
         Route::Plan(_) => later::entered(later::plan(route)),
         Route::Handbook(_) => later::entered(later::handbook(route)),
-        Route::Settle | Route::Notebook => later::entered(later::desk(route)),
+        Route::Settle | Route::Notebook | Route::History(_) | Route::Search(_) | Route::Lists(_) => {
+            later::entered(later::desk(route))
+        }
         Route::Practice(_) => later::entered(later::practice(route)),
     }
 }
@@ -42,10 +47,13 @@ pub(crate) fn site_room(route: &Route) -> AnyView {
     }
 }
 
-/// Settling, and the notebook itself.
+/// Settling, the notebook itself, its history, what is found in it, its protocols and plants.
 pub(crate) fn desk_room(route: &Route) -> AnyView {
     match route {
         Route::Settle => settle::settle().into_any(),
+        Route::History(record) => history::history(*record),
+        Route::Search(words) => search::search(words.clone()).into_any(),
+        Route::Lists(which) => lists::lists(which),
         _ => notebook::notebook().into_any(),
     }
 }

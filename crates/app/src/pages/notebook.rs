@@ -3,6 +3,7 @@
 use super::own;
 use crate::device::here;
 use crate::parts::files::hand_out_parts;
+use crate::route::Route;
 use crate::session::{Session, Sharing};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -14,12 +15,20 @@ pub(crate) fn notebook() -> impl IntoView {
     let session = Session::here();
     view! {
         <h1>{session.word("app-notebook")}</h1>
+        {ways(session)}
         {sharing(session)}
         {copying(session)}
         {persisting(session)}
         {own::own(session)}
         <p class="quiet">{session.say(&Message::new("app-version").with("version", env!("CARGO_PKG_VERSION")))}</p>
     }
+}
+
+/// The screens about everything in the notebook.
+fn ways(session: Session) -> impl IntoView {
+    let ways = [Route::Search(String::new()), Route::History(None), Route::Lists(String::new())];
+    let links = ways.map(|to| view! { <a class="button" href=to.address()>{session.word(to.name())}</a> });
+    view! { <p class="choices">{links.collect_view()}</p> }
 }
 
 fn sharing(session: Session) -> impl IntoView {

@@ -6,12 +6,9 @@ use crate::exit::Exit;
 use crate::here::Here;
 use crate::show;
 use clap::ArgMatches;
-use std::collections::BTreeSet;
-use tautline_store::Keep as _;
 use tautline_survey::message::Message;
 use tautline_survey::notebook::amend::{self, NotAmended};
 use tautline_survey::notebook::current::written_by;
-use tautline_survey::revision::RecordId;
 use tautline_words::Words;
 
 /// Shows what must be settled, or settles one of it.
@@ -58,18 +55,7 @@ fn undo(notebook: &mut Notebook, action: &str, reason: &str, words: &Words, here
     ids.sort_unstable();
     ids.dedup();
     let action = named(action, ids.into_iter().map(|id| (id.to_string(), id)), words)?;
-    let touched: BTreeSet<RecordId> = {
-        let made = notebook.keep.of_action(action);
-        notebook.said(made)?.iter().map(tautline_survey::revision::Revision::record).collect()
-    };
-    let mut drafts: Vec<_> =
-        touched.iter().filter_map(|&record| amend::undo(&records.of(record), action)).collect();
-    let left = touched.len() - drafts.len();
-    // the import itself is a record too, though not one that a person counts; it stands while anything of it does
-    if left > 0 {
-        drafts.retain(|draft| draft.kind.0 != "import");
-    }
-    let undone = drafts.iter().filter(|draft| draft.kind.0 != "import").count();
+    let amend::TakenBack { drafts, records: undone, left } = amend::take_back(&records, action);
     let said = if undone > 0 {
         let own = notebook.write("undo", drafts, reason, here)?;
         Message::new("undone").with("records", undone).with("action", own.short())

@@ -3,10 +3,13 @@
 
 use super::current::Conflict;
 use super::hand::Draft;
-use crate::record::{heads, history};
+use crate::record::{Records, heads, history};
 use crate::revision::{ActionId, Content, RecordId, Revision, RevisionId};
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet};
+
+/// The kind of record that an import leaves of itself.
+const IMPORT: &str = "import";
 
 /// Why something was not amended.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -88,6 +91,35 @@ pub fn undo(revisions: &[&Revision], action: ActionId) -> Option<Draft> {
         version: before.head().version,
         payload: if began_here { None } else { payload_of(before).ok()? },
     })
+}
+
+/// What taking an action back comes to.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct TakenBack {
+    /// Each record as it was before.
+    pub drafts: Vec<Draft>,
+    /// How many records that is, those of an import's files aside, which nobody counts.
+    pub records: usize,
+    /// Records that stay as they are, since others have built on them or they settled something.
+    pub left: usize,
+}
+
+/// Undoes an action in every record that it touched, as far as that can be done.
+pub fn take_back(records: &Records, action: ActionId) -> TakenBack {
+    let touched: BTreeSet<RecordId> =
+        records.revisions().filter(|one| one.head().action.id == action).map(Revision::record).collect();
+    let mut drafts: Vec<Draft> =
+        touched.iter().filter_map(|&record| undo(&records.of(record), action)).collect();
+    let left = touched.len() - drafts.len();
+    // the import itself is a record too, though not one that a person counts; it stands while anything of it does
+    if left > 0 {
+        drafts.retain(|draft| draft.kind.0 != IMPORT);
+    }
+    let records = drafts.iter().filter(|draft| draft.kind.0 != IMPORT).count();
+    if records == 0 {
+        drafts.clear();
+    }
+    TakenBack { drafts, records, left }
 }
 
 /// Forgets a person or a place in one record: the new state without them, and the earlier revisions to be blanked.

@@ -1,6 +1,7 @@
 //! What stands in a notebook now, worked out from the heads of its records. What two people wrote unlike is used
 //! neither way until somebody settles it.
 
+use super::hand::Draft;
 use super::payload::{Key, NoPayload, Payload};
 use crate::assess::{SiteGoal, natural_order};
 use crate::finding::Finding;
@@ -197,6 +198,19 @@ impl Current {
                 _ => None,
             })
             .collect()
+    }
+
+    /// A draft of a record: one that stands is followed, not begun again.
+    pub fn following(&self, payload: &Payload) -> Draft {
+        let begun = Draft::beginning(payload);
+        match self.standing.get(&payload.key()) {
+            Some(known) => Draft {
+                record: Some(known.revision.record()),
+                parents: known.heads.iter().map(|head| head.revision).collect(),
+                ..begun
+            },
+            None => begun,
+        }
     }
 
     /// The photos that stand, in the order of sites, lines, what they show, and days.

@@ -6,6 +6,7 @@
 //! | what stands now, and what must be settled first | [`current`] |
 //! | files brought into a notebook | [`gather`] |
 //! | settling, restoring, undoing, erasing | [`amend`] |
+//! | records that hold some words | [`find`] |
 //! | forgetting a person or a site | [`forget`] |
 //! | what changed between two revisions | [`changes`] |
 //! | layouts kept, lines replaced | [`layouts`] |
@@ -14,6 +15,7 @@
 pub mod amend;
 pub mod changes;
 pub mod current;
+pub mod find;
 pub mod forget;
 pub mod gather;
 pub mod hand;

@@ -137,6 +137,11 @@ export const SCREENS = {
   agree: "#/agree",
   "agree-log": "#/agree/log",
   "agree-sources": "#/agree/sources",
+  history: "#/history",
+  search: "#/search/hollow",
+  lists: "#/lists",
+  plants: "#/lists/plants",
+  "new protocol": "#/lists/new",
 };
 
 export async function show(page, hash) {

@@ -26,6 +26,35 @@ for (const theme of THEMES) {
   }
 }
 
+// what if, a number opened, a protocol, Spanish, and letters twice as large
+for (const [size, viewport] of Object.entries(SIZES)) {
+  await page.setViewportSize(viewport);
+  await show(page, SCREENS.site);
+  await page.getByText("What if", { exact: true }).click();
+  await page.getByLabel("Gap rule").fill("6 in");
+  await page.waitForTimeout(300);
+  await page.screenshot({ path: new URL(`what-if-${size}-sunlight.png`, out).pathname });
+  await page.locator("details.chains > summary").click();
+  await page.locator("details.chains .chain > li > details > summary").first().click();
+  await page.locator("details.chains").screenshot({ path: new URL(`chain-${size}-sunlight.png`, out).pathname });
+  await show(page, SCREENS.lists);
+  await page.locator(".hits a").first().click();
+  await page.locator("form.rules").waitFor();
+  await picture(`protocol-${size}-sunlight`);
+  await show(page, SCREENS.notebook);
+  await page.getByRole("radio", { name: "200" }).check();
+  for (const screen of ["sites", "notebook", "history"]) {
+    await show(page, SCREENS[screen]);
+    await page.screenshot({ path: new URL(`twice-${screen}-${size}-sunlight.png`, out).pathname });
+  }
+  await show(page, SCREENS.notebook);
+  await page.getByRole("radio", { name: "as the browser has them" }).check();
+  await page.locator("#own-language").selectOption("es");
+  await page.waitForTimeout(200);
+  await picture(`spanish-${size}-sunlight`);
+  await page.locator("#own-language").selectOption("en");
+}
+
 // the screen on which a line is read, in its states; a screen of its own height, so without what lies below
 const shown = (name) => page.screenshot({ path: new URL(`${name}.png`, out).pathname });
 await page.setViewportSize(SIZES.phone);

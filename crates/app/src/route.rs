@@ -110,9 +110,9 @@ impl Route {
             Self::More => "app-more",
             Self::Practice(_) => "app-practice",
             Self::Handbook(_) => "app-handbook",
-            Self::History(_) => "desk-history",
-            Self::Search(_) => "desk-search",
-            Self::Lists(_) => "desk-lists",
+            Self::History(_) => "app-history",
+            Self::Search(_) => "app-search",
+            Self::Lists(_) => "app-lists",
         }
     }
 }

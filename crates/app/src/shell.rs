@@ -37,7 +37,7 @@ impl Stands {
 }
 
 /// The screens in the order of the job, and when they stand in the bar.
-const BAR: [(Route, Stands); 11] = [
+const BAR: [(Route, Stands); 12] = [
     (Route::Sites, Stands::Always),
     (Route::Plan(String::new()), Stands::Always),
     (Route::Read, Stands::Always),
@@ -46,6 +46,7 @@ const BAR: [(Route, Stands); 11] = [
     (Route::Follow(None), Stands::Wide),
     (Route::Agree(String::new()), Stands::Wide),
     (Route::Practice(String::new()), Stands::Always),
+    (Route::Search(String::new()), Stands::Wide),
     (Route::Handbook(String::new()), Stands::Wide),
     (Route::Notebook, Stands::Wide),
     (Route::More, Stands::Narrow),

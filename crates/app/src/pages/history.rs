@@ -80,7 +80,7 @@ fn actions() -> impl IntoView {
         })
     };
     view! {
-        <h1>{session.word("desk-history")}</h1>
+        <h1>{session.word("app-history")}</h1>
         <p>{session.word("desk-history-what")}</p>
         {list}
     }

@@ -55,5 +55,5 @@ fn both() -> impl IntoView {
             </section>
         }
     };
-    view! { <h1>{session.word("desk-lists")}</h1>{list} }
+    view! { <h1>{session.word("app-lists")}</h1>{list} }
 }

@@ -71,7 +71,7 @@ pub(crate) fn search(words: String) -> impl IntoView {
     };
     let shown = move || (!typed.with(|typed| typed.trim().is_empty())).then(|| all(session, &found.get()));
     view! {
-        <h1>{session.word("desk-search")}</h1>
+        <h1>{session.word("app-search")}</h1>
         <label>{session.word("desk-search-what")}<input type="search" autocomplete="off" prop:value=typed on:input=type_on/></label>
         <div aria-live="polite">{shown}</div>
     }
@@ -184,7 +184,7 @@ fn item(session: Session, hit: &Hit) -> impl IntoView + use<> {
     let own = hit.record.map(|record| Route::History(Some(record))).filter(|own| *own != hit.to);
     let history = own.map(|own| {
         let label = session.say(&Message::new("desk-history-of").with("what", hit.called.as_str()));
-        view! { <a class="own" href=own.address() aria-label=label>{session.word("desk-history")}</a> }
+        view! { <a class="own" href=own.address() aria-label=label>{session.word("app-history")}</a> }
     });
     view! { <li><a href=hit.to.address()>{hit.called.clone()}</a>{around}{history}</li> }
 }

@@ -174,3 +174,7 @@ app-agree = Agree
 app-follow-for = What changed between two visits, and the trend over all
 app-agree-for = Readers of the same line side by side, who is ready, and certificates
 app-handbook-for = Each formula with its source and an example worked by hand
+app-history = History
+app-search = Search
+app-lists = Protocols and plants
+app-search-for = Sites, lines, people, plants, notes and rules by any word

@@ -47,7 +47,6 @@ desk-numbers = Where each number comes from
 desk-numbers-what = The newest year, as asked above. Open a number to see what it came from: the formula with its source, the lines, and their readings.
 
 ## History
-desk-history = History
 desk-history-what = Everything that was done, the newest first. Nothing is ever lost: what is taken back stays here, and can be brought back.
 desk-history-empty = Nothing was done yet.
 desk-history-more = Show { $more } more
@@ -70,7 +69,6 @@ done-log = calibration of readers
 done-edit = edited
 
 ## Search
-desk-search = Search
 desk-search-what = Sites, lines, readers, species, notes, protocols, goals
 desk-search-nothing = Nothing in the notebook holds all of these words.
 desk-search-found = { $found ->
@@ -82,7 +80,6 @@ desk-search-more = { $more } more: write another word.
 desk-others = Other records
 
 ## Protocols and plants
-desk-lists = Protocols and plants
 desk-protocol-read = { $lines ->
     [0] no line read under it
     [one] 1 line read under it

@@ -174,3 +174,7 @@ app-agree = Acordar
 app-follow-for = Qué cambió entre dos visitas, y la tendencia de todas
 app-agree-for = Lectores de la misma línea lado a lado, quién está listo, y constancias
 app-handbook-for = Cada fórmula con su fuente y un ejemplo hecho a mano
+app-history = Historial
+app-search = Buscar
+app-lists = Protocolos y plantas
+app-search-for = Sitios, líneas, personas, plantas, notas y reglas por cualquier palabra

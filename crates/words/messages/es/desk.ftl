@@ -47,7 +47,6 @@ desk-numbers = De dónde viene cada número
 desk-numbers-what = El año más reciente, según lo pedido arriba. Abra un número para ver de dónde viene: la fórmula con su fuente, las líneas y sus lecturas.
 
 ## Historial
-desk-history = Historial
 desk-history-what = Todo lo que se hizo, lo más reciente primero. Nada se pierde: lo que se retira queda aquí y puede recuperarse.
 desk-history-empty = Todavía no se hizo nada.
 desk-history-more = Mostrar { $more } más
@@ -70,7 +69,6 @@ done-log = calibración de lectores
 done-edit = editado
 
 ## Búsqueda
-desk-search = Buscar
 desk-search-what = Sitios, líneas, lectores, especies, notas, protocolos, metas
 desk-search-nothing = Nada en el cuaderno tiene todas estas palabras.
 desk-search-found = { $found ->
@@ -82,7 +80,6 @@ desk-search-more = { $more } más: escriba otra palabra.
 desk-others = Otros registros
 
 ## Protocolos y plantas
-desk-lists = Protocolos y plantas
 desk-protocol-read = { $lines ->
     [0] ninguna línea leída con él
     [one] 1 línea leída con él

@@ -54,7 +54,7 @@ pub(super) fn record(record: RecordId) -> impl IntoView {
     };
     view! {
         {shown}
-        <p><a class="button" href=Route::History(None).address()>{session.word("desk-history")}</a></p>
+        <p><a class="button" href=Route::History(None).address()>{session.word("app-history")}</a></p>
     }
 }
 

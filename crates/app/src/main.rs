@@ -17,12 +17,14 @@
 //! | practice | `practice` |
 //! | a goal, lines, a layout, a packet | `plan` |
 //! | the method handbook | `handbook` |
+//! | the figures as data | `figures` |
+//! | sites over the years, readers side by side | `follow` |
 
 mod device;
+mod figures;
+mod follow;
 mod handbook;
 mod later;
-//! | sites over the years, readers side by side | `follow` |
-mod follow;
 mod newer;
 mod pages;
 mod parts;

@@ -1,6 +1,8 @@
 //! Which screen an address names. Addresses live behind the `#`, so that any folder of files can serve the app.
 
 use leptos::prelude::*;
+use tautline_survey::date::Date;
+use tautline_survey::photo::{OfVisit, Shows};
 use tautline_survey::revision::RecordId;
 use wasm_bindgen::prelude::*;
 
@@ -21,6 +23,10 @@ pub(crate) enum Route {
     Follow(Option<String>),
     /// Readers side by side, or a part of that by its name.
     Agree(String),
+    /// A photo that is being taken.
+    Photo(Shot),
+    /// The figures as data.
+    Figures,
     /// Files and sheets taken in.
     TakeIn,
     /// What two people wrote unlike.
@@ -41,6 +47,42 @@ pub(crate) enum Route {
     Lists(String),
 }
 
+/// What a photo is about to show, and the visit that it is kept with.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Shot {
+    pub(crate) site: String,
+    pub(crate) line: String,
+    pub(crate) shows: Shows,
+    pub(crate) visit: Option<OfVisit>,
+}
+
+impl Shot {
+    fn read(rest: &str) -> Option<Self> {
+        let parts: Vec<String> = rest.split('/').map(decoded_or_empty).collect();
+        let (site, line, shows, visit) = match parts.as_slice() {
+            [site, line, shows] => (site, line, shows, None),
+            [site, line, shows, date, reader, recorder] => {
+                let (reader, recorder) = (reader.clone(), recorder.clone());
+                (site, line, shows, Some(OfVisit { date: Date::read(date), reader, recorder }))
+            }
+            _ => return None,
+        };
+        let shows = Shows::read(shows).filter(|shows| !shows.is_of_line() || !line.is_empty())?;
+        (!site.is_empty()).then(|| Self { site: site.clone(), line: line.clone(), shows, visit })
+    }
+
+    fn address(&self) -> String {
+        let mut parts = vec![self.site.clone(), self.line.clone(), self.shows.word().to_owned()];
+        if let Some(visit) = &self.visit {
+            let date = visit.date.map_or_else(String::new, |date| date.to_string());
+            parts.extend([date, visit.reader.clone(), visit.recorder.clone()]);
+        }
+        let parts: Vec<String> =
+            parts.iter().map(|part| String::from(js_sys::encode_uri_component(part))).collect();
+        format!("#/photo/{}", parts.join("/"))
+    }
+}
+
 impl Route {
     /// The screen that an address names; all sites where it names none.
     pub(crate) fn read(hash: &str) -> Self {
@@ -52,6 +94,8 @@ impl Route {
             "plan" => Self::Plan(rest.to_owned()),
             "follow" => Self::Follow(decoded(rest)),
             "agree" => Self::Agree(rest.to_owned()),
+            "photo" => Shot::read(rest).map_or(Self::Read, Self::Photo),
+            "figures" => Self::Figures,
             "take-in" => Self::TakeIn,
             "settle" => Self::Settle,
             "notebook" => Self::Notebook,
@@ -80,6 +124,8 @@ impl Route {
             }
             Self::Agree(part) if part.is_empty() => "#/agree".to_owned(),
             Self::Agree(part) => format!("#/agree/{part}"),
+            Self::Photo(shot) => shot.address(),
+            Self::Figures => "#/figures".to_owned(),
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settle => "#/settle".to_owned(),
             Self::Notebook => "#/notebook".to_owned(),
@@ -91,6 +137,7 @@ impl Route {
             }
             Self::History(record) => {
                 format!("#/history/{}", record.map(|one| one.to_string()).unwrap_or_default())
+            }
             Self::Search(words) => format!("#/search/{}", String::from(js_sys::encode_uri_component(words))),
             Self::Lists(which) => format!("#/lists/{}", String::from(js_sys::encode_uri_component(which))),
         }
@@ -100,10 +147,11 @@ impl Route {
     pub(crate) const fn name(&self) -> &'static str {
         match self {
             Self::Sites | Self::Site(_) => "app-sites",
-            Self::Read | Self::Line(_) => "read-lines",
             Self::Plan(_) => "app-plan",
             Self::Follow(_) => "app-follow",
             Self::Agree(_) => "app-agree",
+            Self::Read | Self::Line(_) | Self::Photo(_) => "read-lines",
+            Self::Figures => "app-figures",
             Self::TakeIn => "app-take-in",
             Self::Settle => "app-settle",
             Self::Notebook => "app-notebook",
@@ -118,7 +166,11 @@ impl Route {
 }
 
 fn decoded(text: &str) -> Option<String> {
-    js_sys::decode_uri_component(text).ok().map(String::from).filter(|name| !name.is_empty())
+    Some(decoded_or_empty(text)).filter(|name| !name.is_empty())
+}
+
+fn decoded_or_empty(text: &str) -> String {
+    js_sys::decode_uri_component(text).map_or_else(|_| String::new(), String::from)
 }
 
 fn hash() -> String {

@@ -1,9 +1,10 @@
 //! What is open: the notebook on this device, what stands in it, the words, and what a person set.
 
-use crate::device::{Bytes, Device, NAME, share};
+use crate::device::here::a_turn;
+use crate::device::{Bytes, Device, NAME, drafts, share};
 use crate::later;
 use crate::settings::Settings;
-use crate::standing::{Asked, Standing};
+use crate::standing::{Asked, Log, Standing, Stood};
 use crate::words::{self, Spoken, Which};
 use js_sys::Array;
 use leptos::prelude::*;
@@ -13,6 +14,7 @@ use std::rc::Rc;
 use std::sync::Arc;
 use std::time::Duration;
 use tautline_store::{Keep as _, KeepError};
+use tautline_survey::draft::LineDraft;
 use tautline_survey::message::Message;
 use tautline_survey::notebook::hand::Draft;
 use tautline_survey::revision::{ActionId, Revision, header, line, photo_line};
@@ -99,6 +101,7 @@ impl Session {
                 }
                 self.look_again(move || {
                     self.is_read.set(true);
+                    crate::shell::at_hand();
                     self.share();
                 });
             },
@@ -215,37 +218,68 @@ impl Session {
         });
     }
 
-    /// Looks again at what stands, after the notebook has changed; then goes on.
-    fn look_again(self, then: impl FnOnce() + 'static) {
-        let held = self.device.get_value();
-        let asked = held.borrow().as_ref().map(|device| Asked {
-            heads: device.memory().heads().unwrap_or_default(),
-            end: device.memory().end().ok().flatten(),
-            summaries: Summaries::clone(&self.summaries.get_untracked()),
-        });
-        let Some(asked) =
-            asked.filter(|asked| !asked.heads.is_empty() || !asked.summaries.sites().is_empty())
-        else {
-            self.renew_badge();
-            return then();
-        };
+    /// Looks again at what stands, after the notebook or a draft has changed; then goes on. This waits for nothing but the
+    /// disk: an exchange that is under way must neither show what is to be out of sight nor hold a reader up.
+    pub(crate) fn look_again(self, then: impl FnOnce() + 'static) {
         spawn_local(async move {
-            match later::work(asked).await {
-                Ok(stood) => {
-                    if let Some((summaries, text)) = stood.renewed {
-                        self.summaries.set(Arc::new(summaries));
-                        // a summary that can't be kept is worked out again next time
-                        self.with_device(
-                            async move |device| device.keep_text(SUMMARIES, Some(&text)).await.is_ok(),
-                            |_| (),
-                        );
-                    }
-                    self.standing.set(Rc::new(stood.standing));
+            let drafts = match drafts::texts().await {
+                Ok(texts) => Some(texts),
+                Err(error) => {
+                    self.tell_fault(&error);
+                    None
                 }
-                Err(_) => self.tell(self.word("app-room-not-here")),
+            };
+            // an empty notebook stands as it is
+            if let Some(asked) = self.ask(drafts) {
+                match later::work(asked).await {
+                    Ok(stood) => self.stand(stood),
+                    Err(_) => self.tell(self.word("app-room-not-here")),
+                }
             }
             self.renew_badge();
             then();
+        });
+    }
+
+    /// What there is to work on; nothing in a notebook that is empty and was.
+    fn ask(self, drafts: Option<Vec<String>>) -> Option<Asked> {
+        let held = self.device.get_value();
+        let held = held.borrow();
+        let before = self.standing_untracked();
+        let summaries = Summaries::clone(&self.summaries.get_untracked());
+        // while other work has the notebook, what stood before stands, seen by those who read now
+        let changed = held.as_ref().filter(|device| !before.is_of(device));
+        let log = changed.map(|device| Log {
+            heads: device.memory().heads().unwrap_or_default(),
+            end: device.memory().end().ok().flatten(),
+        });
+        let is_empty = summaries.sites().is_empty()
+            && drafts.as_ref().is_none_or(Vec::is_empty)
+            && log.as_ref().is_none_or(|log| log.heads.is_empty());
+        (!is_empty).then_some(Asked { log, before, drafts, summaries })
+    }
+
+    fn stand(self, stood: Stood) {
+        if let Some((summaries, text)) = stood.renewed {
+            self.summaries.set(Arc::new(summaries));
+            // a summary that can't be kept is worked out again next time
+            self.with_device(
+                async move |device| device.keep_text(SUMMARIES, Some(&text)).await.is_ok(),
+                |_| (),
+            );
+        }
+        if let Some(standing) = stood.standing {
+            self.standing.set(Rc::new(standing));
+        }
+    }
+
+    /// Takes unfinished lines of a copy in.
+    pub(crate) fn take_in_drafts(self, copied: Vec<(String, LineDraft)>) {
+        spawn_local(async move {
+            if let Err(error) = drafts::take_in(&copied).await {
+                self.tell_fault(&error);
+            }
+            self.look_again(|| ());
         });
     }
 
@@ -402,16 +436,4 @@ impl Session {
 /// The address that this page came from.
 fn origin() -> String {
     web_sys::window().and_then(|window| window.location().origin().ok()).unwrap_or_default()
-}
-
-/// Lets everything else have its turn.
-pub(crate) async fn a_turn() {
-    let promise = js_sys::Promise::new(&mut |done, _| {
-        if let Some(window) = web_sys::window() {
-            // a page without a window waits for nothing
-            let _ = window.set_timeout_with_callback_and_timeout_and_arguments_0(&done, 4);
-        }
-    });
-    // the promise is never refused
-    let _ = wasm_bindgen_futures::JsFuture::from(promise).await;
 }

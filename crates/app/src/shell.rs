@@ -181,8 +181,17 @@ fn focus_main() {
 
 /// Says to whoever looks from outside that the app is there, and when it was opened.
 pub(crate) fn opened() {
+    mark("data-opened", &here::today());
+}
+
+/// Says to them that the whole notebook is at hand, too.
+pub(crate) fn at_hand() {
+    mark("data-read", "");
+}
+
+fn mark(name: &str, value: &str) {
     if let Some(root) = document().document_element() {
         // an attribute with a plain name is always taken
-        let _ = root.set_attribute("data-opened", &here::today());
+        let _ = root.set_attribute(name, value);
     }
 }

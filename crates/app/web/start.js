@@ -14,10 +14,15 @@ if ("serviceWorker" in navigator) {
   const container = navigator.serviceWorker;
   const had = container.controller !== null;
   let again = false;
+  // Another window may have taken it: whoever reads a line here reads it to its end first.
+  const load = () => {
+    if (location.hash.startsWith("#/read/")) addEventListener("hashchange", load, { once: true });
+    else location.reload();
+  };
   container.addEventListener("controllerchange", () => {
     if (had && !again) {
       again = true;
-      location.reload();
+      load();
     }
   });
   try {

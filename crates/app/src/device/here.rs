@@ -1,4 +1,4 @@
-//! This device at this moment: the clock and chance are read here and nowhere else.
+//! This device at this moment: the clock and chance are read here and nowhere else, and turns are given here.
 
 use js_sys::Date;
 use tautline_survey::revision::Stamp;
@@ -39,4 +39,16 @@ pub(crate) fn day_of(milliseconds: f64) -> String {
 
 fn civil(date: &Date) -> String {
     format!("{:04}-{:02}-{:02}", date.get_full_year(), date.get_month() + 1, date.get_date())
+}
+
+/// Lets everything else have its turn.
+pub(crate) async fn a_turn() {
+    let promise = js_sys::Promise::new(&mut |done, _| {
+        if let Some(window) = web_sys::window() {
+            // a page without a window waits for nothing
+            let _ = window.set_timeout_with_callback_and_timeout_and_arguments_0(&done, 4);
+        }
+    });
+    // the promise is never refused
+    let _ = wasm_bindgen_futures::JsFuture::from(promise).await;
 }

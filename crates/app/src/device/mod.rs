@@ -6,6 +6,7 @@
 #[cfg(feature = "conformance")]
 pub(crate) mod conformance;
 pub(crate) mod disk;
+pub(crate) mod drafts;
 pub(crate) mod here;
 mod photos;
 pub(crate) mod share;
@@ -24,6 +25,9 @@ use web_sys::IdbObjectStore;
 
 /// The name of the database. Another name would be another notebook.
 pub(crate) const NAME: &str = "tautline";
+
+/// So many revisions are read without a pause.
+const SLICE: usize = 500;
 
 /// The name under which this copy of the notebook keeps its own id.
 const DEVICE: &str = "device";
@@ -77,7 +81,14 @@ impl Device {
         let (keys, values, batches, mark) = (keys?, values?, batches?, mark?);
         let (keys, values) = (list(&answer(&keys).await?), list(&answer(&values).await?));
         let (batches, mark) = (list(&answer(&batches).await?), list(&answer(&mark).await?));
-        let log = keys.iter().zip(values.iter()).filter_map(|(at, value)| entry(&at, &value));
+        let mut log = Vec::new();
+        for (number, (at, value)) in keys.iter().zip(values.iter()).enumerate() {
+            // a notebook of many years is long; whoever types meanwhile isn't kept waiting
+            if number % SLICE == SLICE - 1 {
+                here::a_turn().await;
+            }
+            log.extend(entry(&at, &value));
+        }
         let marks: BTreeMap<u64, String> = batches
             .iter()
             .zip(mark.iter())

@@ -3,7 +3,8 @@
 use super::ask::{choose, confidence, names, pair, points, shares, two_years, typed, unread, years};
 use super::slowly::{Slow, Turn, answered};
 use super::told::{told, works};
-use crate::session::{Session, Standing};
+use crate::session::Session;
+use crate::standing::Standing;
 use leptos::prelude::*;
 use std::rc::Rc;
 use tautline_report::Followed;

@@ -1,7 +1,7 @@
 //! Answers that take a while: worked out after a pause in typing, in slices between which the browser has its turn, and given up
 //! where the question changes or the screen is left.
 
-use crate::session::a_turn;
+use crate::device::here::a_turn;
 use leptos::leptos_dom::helpers::set_timeout;
 use leptos::prelude::*;
 use leptos::task::spawn_local;

@@ -3,7 +3,8 @@
 use super::ask::{choose, typed, years};
 use super::slowly::answered;
 use super::told::{told, works};
-use crate::session::{Session, Standing};
+use crate::session::Session;
+use crate::standing::Standing;
 use leptos::prelude::*;
 use std::rc::Rc;
 use tautline_report::Followed;

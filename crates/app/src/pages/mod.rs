@@ -27,14 +27,17 @@ pub(crate) fn screen(route: &Route) -> AnyView {
         Route::Sites => sites::sites().into_any(),
         Route::More => crate::shell::more().into_any(),
         Route::Site(_) => later::entered(later::site(route)),
-        Route::Read | Route::Line(_) => later::entered(later::reading(route)),
+        Route::Read | Route::Line(_) | Route::Photo(_) => later::entered(later::reading(route)),
         Route::TakeIn => later::entered(later::take(route)),
         Route::Follow(_) | Route::Agree(_) => later::entered(later::follow(route)),
         Route::Plan(_) => later::entered(later::plan(route)),
         Route::Handbook(_) => later::entered(later::handbook(route)),
-        Route::Settle | Route::Notebook | Route::History(_) | Route::Search(_) | Route::Lists(_) => {
-            later::entered(later::desk(route))
-        }
+        Route::Settle
+        | Route::Notebook
+        | Route::History(_)
+        | Route::Search(_)
+        | Route::Lists(_)
+        | Route::Figures => later::entered(later::desk(route)),
         Route::Practice(_) => later::entered(later::practice(route)),
     }
 }
@@ -54,6 +57,7 @@ pub(crate) fn desk_room(route: &Route) -> AnyView {
         Route::History(record) => history::history(*record),
         Route::Search(words) => search::search(words.clone()).into_any(),
         Route::Lists(which) => lists::lists(which),
+        Route::Figures => crate::figures::screen(),
         _ => notebook::notebook().into_any(),
     }
 }

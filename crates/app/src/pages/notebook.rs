@@ -51,7 +51,7 @@ fn copying(session: Session) -> impl IntoView {
         session.all(move |parts| {
             spawn_local(async move {
                 // lines that are being read go along: a device that is lost takes nothing with it
-                let unfinished = match crate::read::unfinished().await {
+                let unfinished = match crate::device::drafts::unfinished().await {
                     Ok(lines) => lines,
                     Err(error) => return session.tell_fault(&error),
                 };

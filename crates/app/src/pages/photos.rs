@@ -2,9 +2,11 @@
 
 use crate::device::{Bytes, here};
 use crate::parts::camera::{Small, smaller};
+use crate::parts::picture::{Read, kept};
+use crate::route::{Route, Shot};
 use crate::session::Session;
 use crate::standing::Standing;
-use js_sys::{Array, Uint8Array};
+use js_sys::Uint8Array;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use std::collections::{BTreeMap, BTreeSet};
@@ -18,7 +20,7 @@ use tautline_survey::notebook::payload::Payload;
 use tautline_survey::photo::{Media, Photo, Shows};
 use wasm_bindgen::JsCast as _;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, BlobPropertyBag, File, FileList, HtmlInputElement, Url};
+use web_sys::{File, FileList, HtmlInputElement};
 
 /// What a person says of the photos that they are about to take.
 #[derive(Clone, Debug, PartialEq)]
@@ -152,7 +154,6 @@ fn photo(site: &str, about: &About, written: &Written, small: Small, file: &File
         line: about.line.clone(),
         shows: about.shows,
         date,
-        visit: None,
         time: kept.map_or_else(String::new, |written| written.time.clone()),
         place: kept.and_then(|written| written.place),
         bearing: kept.and_then(|written| written.bearing),
@@ -164,6 +165,7 @@ fn photo(site: &str, about: &About, written: &Written, small: Small, file: &File
             .filter(|name| !name.is_empty())
             .map(str::to_owned)
             .collect(),
+        visit: None,
         width: small.width,
         height: small.height,
         media: Media::Jpeg,
@@ -187,11 +189,12 @@ fn shown(session: Session, standing: &Standing, site: &str) -> AnyView {
         return view! { <p class="quiet">{session.word("app-photos-none")}</p> }.into_any();
     }
     let row = |((line, shows), photos): ((String, Shows), Vec<Photo>)| {
-        let shows = Value::Word(shows.code());
+        let over = over_last(session, site, &line, shows);
+        let said = Value::Word(shows.code());
         let title = if line.is_empty() {
-            Message::new("app-photo-row-site").with("shows", shows)
+            Message::new("app-photo-row-site").with("shows", said)
         } else {
-            Message::new("app-photo-row").with("line", line).with("shows", shows)
+            Message::new("app-photo-row").with("line", line).with("shows", said)
         };
         let title = session.say(&title);
         let mut years: BTreeMap<Option<u16>, Vec<Photo>> = BTreeMap::new();
@@ -200,9 +203,18 @@ fn shown(session: Session, standing: &Standing, site: &str) -> AnyView {
         }
         let figures =
             years.into_values().flatten().map(|photo| figure(session, &photo, &title)).collect::<Vec<_>>();
-        view! { <h3>{title.clone()}</h3><div class="side-by-side">{figures}</div> }
+        view! { <h3>{title.clone()}</h3><div class="side-by-side">{figures}</div>{over} }
     };
     rows.into_iter().map(row).collect_view().into_any()
+}
+
+/// The way to the camera with the last photo over it, where views are compared from year to year.
+fn over_last(session: Session, site: &str, line: &str, shows: Shows) -> Option<impl IntoView + use<>> {
+    let shot = Shot { site: site.to_owned(), line: line.to_owned(), shows, visit: None };
+    let address = Route::Photo(shot).address();
+    shows.is_compared().then(
+        || view! { <p class="choices"><a class="button" href=address>{session.word("field-photo-over-last")}</a></p> },
+    )
 }
 
 /// One photo with what is said of it.
@@ -228,36 +240,16 @@ fn figure(session: Session, photo: &Photo, title: &str) -> impl IntoView + use<>
 
 /// The picture itself, once its bytes are read from the disk.
 fn picture(session: Session, photo: &Photo, alt: String) -> impl IntoView + use<> {
-    // none while it is read; then an address, or none where the bytes aren't here
-    let (address, found) = signal(None::<Option<String>>);
-    on_cleanup(move || {
-        if let Some(address) = address.try_get_untracked().flatten().flatten() {
-            // an address that is gone already needs no letting go
-            let _ = Url::revoke_object_url(&address);
-        }
-    });
-    let (sha256, media) = (photo.sha256.clone(), photo.media);
-    session.with_device(
-        async move |device| device.photo(&sha256).await.ok().flatten(),
-        move |bytes| {
-            found.try_set(Some(bytes.and_then(|bytes| address_of(&bytes, media))));
-        },
-    );
+    let read = kept(session, photo);
     let (width, height) = (photo.width, photo.height);
-    move || match address.get() {
-        None => view! { <p class="quiet waiting">{session.word("app-photo-being-read")}</p> }.into_any(),
-        Some(None) => view! { <p class="quiet waiting">{session.word("photo-bytes-lacking")}</p> }.into_any(),
-        Some(Some(address)) => {
-            let alt = alt.clone();
+    move || {
+        read.with(|read| match read {
+        Read::UnderWay => view! { <p class="quiet waiting">{session.word("app-photo-being-read")}</p> }.into_any(),
+        Read::Lacking => view! { <p class="quiet waiting">{session.word("photo-bytes-lacking")}</p> }.into_any(),
+        Read::Shown(address) => {
+            let (address, alt) = (address.text().to_owned(), alt.clone());
             view! { <a href=address.clone() target="_blank"><img src=address.clone() alt=alt width=width height=height/></a> }.into_any()
         }
+    })
     }
-}
-
-fn address_of(bytes: &[u8], media: Media) -> Option<String> {
-    let options = BlobPropertyBag::new();
-    options.set_type(media.name());
-    let parts = Array::of1(&Uint8Array::from(bytes));
-    let blob = Blob::new_with_u8_array_sequence_and_options(&parts, &options).ok()?;
-    Url::create_object_url_with_blob(&blob).ok()
 }

@@ -2,7 +2,8 @@
 //! goals and whatever else stands there. It looks on while a person types on, a part at a time.
 
 use crate::route::{self, Route};
-use crate::session::{Session, Standing};
+use crate::session::Session;
+use crate::standing::Standing;
 use leptos::prelude::*;
 use std::rc::Rc;
 use std::time::Duration;

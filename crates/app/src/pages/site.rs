@@ -4,6 +4,7 @@ use super::what_if::{Asked, what_if};
 use super::{chain, permission, photos};
 use crate::parts::files::hand_out;
 use crate::parts::sheet::sheet;
+use crate::parts::withheld::withheld;
 use crate::session::Session;
 use crate::standing::Standing;
 use leptos::prelude::*;
@@ -51,6 +52,7 @@ pub(crate) fn site(name: String) -> impl IntoView {
         [name.clone(), name.clone(), name.clone(), name.clone()];
     let report = move || report(session, &name, &drawn.get());
     view! {
+        {withheld(session)}
         {move || what_if(session, &ask_of, asked)}
         <div class="report" class:waiting=waiting aria-busy=move || waiting().to_string()>{report}</div>
         {chain::chains(session, chain_of, drawn)}

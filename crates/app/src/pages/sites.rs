@@ -2,6 +2,7 @@
 
 use crate::later;
 use crate::parts::small::{Small, small};
+use crate::parts::withheld::withheld;
 use crate::route::{Route, go};
 use crate::session::Session;
 use leptos::prelude::*;
@@ -89,6 +90,7 @@ fn list(session: Session, summaries: Arc<Summaries>) -> impl IntoView {
     let options = options.collect_view();
     view! {
         <h1>{session.word("app-sites")}</h1>
+        {withheld(session)}
         <div class="fields">
             <label class="find">{session.word("app-find")}<input type="search" on:input=move |event| set.set(event_target_value(&event))/></label>
             <label>{session.word("desk-only")}<select on:input=move |event| choose.set(event_target_value(&event))>{options}</select></label>

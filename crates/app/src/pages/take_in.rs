@@ -212,7 +212,7 @@ fn write(session: Session, found: &Understood, all: RwSignal<Option<Rc<Understoo
     };
     let drafts = found.gathered.drafts.clone();
     let copies = found.copies.clone();
-    crate::read::take_in(session, found.unfinished.clone());
+    session.take_in_drafts(found.unfinished.clone());
     if copies.revisions.is_empty() {
         session.write("import", drafts, String::new(), kept);
     } else {

@@ -4,7 +4,8 @@
 mod fields;
 
 use crate::parts::small::{Small, small};
-use crate::session::{Session, Standing};
+use crate::session::Session;
+use crate::standing::Standing;
 use leptos::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;

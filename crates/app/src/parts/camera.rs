@@ -4,7 +4,7 @@
 use leptos::prelude::document;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, CanvasRenderingContext2d, HtmlCanvasElement, ImageBitmap};
+use web_sys::{Blob, CanvasRenderingContext2d, HtmlCanvasElement, HtmlVideoElement, ImageBitmap};
 
 /// The longest edge of what is kept, in pixels.
 const EDGE: f64 = 1600.0;
@@ -13,6 +13,7 @@ const EDGE: f64 = 1600.0;
 const QUALITY: f64 = 0.85;
 
 /// A photo made smaller.
+#[derive(Clone, Debug)]
 pub(crate) struct Small {
     pub(crate) bytes: Vec<u8>,
     pub(crate) width: u32,
@@ -21,17 +22,44 @@ pub(crate) struct Small {
 
 /// Makes a photo smaller; an error where the browser can't read it.
 pub(crate) async fn smaller(file: &Blob) -> Result<Small, JsValue> {
-    let none = || JsValue::UNDEFINED;
-    let window = web_sys::window().ok_or_else(none)?;
+    let window = web_sys::window().ok_or(JsValue::UNDEFINED)?;
     let bitmap: ImageBitmap =
         JsFuture::from(window.create_image_bitmap_with_blob(file)?).await?.unchecked_into();
-    let (width, height) = fitted(bitmap.width(), bitmap.height());
+    let drawn = drawn(bitmap.width(), bitmap.height(), |drawing, width, height| {
+        drawing.draw_image_with_image_bitmap_and_dw_and_dh(&bitmap, 0.0, 0.0, width, height)
+    });
+    bitmap.close();
+    jpeg(&drawn?).await
+}
+
+/// What a camera shows at this moment; an error before it shows anything.
+pub(crate) async fn still(video: &HtmlVideoElement) -> Result<Small, JsValue> {
+    let drawn = drawn(video.video_width(), video.video_height(), |drawing, width, height| {
+        drawing.draw_image_with_html_video_element_and_dw_and_dh(video, 0.0, 0.0, width, height)
+    });
+    jpeg(&drawn?).await
+}
+
+/// A picture of this size drawn within [`EDGE`].
+fn drawn(
+    width: u32,
+    height: u32,
+    draw: impl FnOnce(&CanvasRenderingContext2d, f64, f64) -> Result<(), JsValue>,
+) -> Result<HtmlCanvasElement, JsValue> {
+    if width == 0 || height == 0 {
+        return Err(JsValue::UNDEFINED);
+    }
+    let (width, height) = fitted(width, height);
     let canvas: HtmlCanvasElement = document().create_element("canvas")?.unchecked_into();
     canvas.set_width(width);
     canvas.set_height(height);
-    let drawing: CanvasRenderingContext2d = canvas.get_context("2d")?.ok_or_else(none)?.unchecked_into();
-    drawing.draw_image_with_image_bitmap_and_dw_and_dh(&bitmap, 0.0, 0.0, width.into(), height.into())?;
-    bitmap.close();
+    let drawing: CanvasRenderingContext2d =
+        canvas.get_context("2d")?.ok_or(JsValue::UNDEFINED)?.unchecked_into();
+    draw(&drawing, width.into(), height.into())?;
+    Ok(canvas)
+}
+
+async fn jpeg(canvas: &HtmlCanvasElement) -> Result<Small, JsValue> {
     let drawn = js_sys::Promise::new(&mut |done, failed| {
         let kind = "image/jpeg";
         if let Err(error) = canvas.to_blob_with_type_and_encoder_options(&done, kind, &QUALITY.into()) {
@@ -41,7 +69,8 @@ pub(crate) async fn smaller(file: &Blob) -> Result<Small, JsValue> {
     });
     let blob: Blob = JsFuture::from(drawn).await?.dyn_into()?;
     let buffer = JsFuture::from(blob.array_buffer()).await?;
-    Ok(Small { bytes: js_sys::Uint8Array::new(&buffer).to_vec(), width, height })
+    let bytes = js_sys::Uint8Array::new(&buffer).to_vec();
+    Ok(Small { bytes, width: canvas.width(), height: canvas.height() })
 }
 
 /// The size within [`EDGE`], in the same proportion; a smaller picture stays as it is.

@@ -2,9 +2,10 @@
 
 use super::choose::{Chosen, Year, fields, year};
 use super::kept::Kept;
+use crate::device::here::a_turn;
 use crate::parts::files::hand_out;
 use crate::parts::sheet::sheet;
-use crate::session::{Session, a_turn};
+use crate::session::Session;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use tautline_report::{PracticePage, PracticeSet};

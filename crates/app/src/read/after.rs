@@ -1,13 +1,19 @@
 //! Once a line is closed: its cover, the site so far with its interval, and the planned lines that nobody has read yet.
 
 use super::open::Open;
-use super::talk;
+use super::{photo, talk};
+use crate::device::here::a_turn;
 use crate::route::Route;
+use crate::session::Session;
 use crate::standing::Standing;
 use leptos::prelude::*;
+use leptos::task::spawn_local;
+use std::rc::Rc;
 use tautline_survey::date::Date;
+use tautline_survey::effort::looks::chosen;
 use tautline_survey::line::{Choice, line_result};
 use tautline_survey::message::{Message, Value};
+use tautline_survey::photo::OfVisit;
 use tautline_survey::sites::{of_site, rows};
 use tautline_survey::visit::{Outcome, Visit};
 
@@ -27,12 +33,41 @@ pub(super) fn after(open: Open, visit: &Visit) -> impl IntoView + use<> {
     });
     view! {
         <h1>{heading}</h1>{said}{left}
+        {looks(session, &standing, visit)}
         {talk::talk(open, &standing, visit)}
+        {photo::ways(session, &visit.site, &visit.line, &of_visit(visit))}
         <p class="choices">
             <a class="button main" href=Route::Read.address()>{session.word("read-next-line")}</a>
             <a class="button" href=Route::Site(visit.site.clone()).address()>{session.word("read-to-site")}</a>
         </p>
     }
+}
+
+/// Whether to read on, on a site whose objective names a plan for that; nothing on any other. It is worked out once the screen
+/// is there.
+fn looks(session: Session, standing: &Rc<Standing>, visit: &Visit) -> impl IntoView + use<> {
+    let (standing, year) = (Rc::clone(standing), visit.date.map(Date::year));
+    let plans = chosen(&standing.current, &standing.input, &visit.site, year);
+    let said = RwSignal::new(None::<Vec<String>>);
+    let waits = !plans.is_empty();
+    if waits {
+        spawn_local(async move {
+            a_turn().await;
+            let advice = plans.iter().map(|plan| plan.advice(&standing.input, &standing.question(), year));
+            let advice = advice.map(|one| session.say(&one)).collect();
+            said.try_set(Some(advice));
+        });
+    }
+    waits.then_some(move || {
+        let lines = said.get().unwrap_or_else(|| vec![session.word("looks-working")]);
+        let lines = lines.into_iter().map(|line| view! { <p>{line}</p> }).collect_view();
+        view! { <div class="told" role="status">{lines}</div> }
+    })
+}
+
+/// The reading as photos are kept with it.
+fn of_visit(visit: &Visit) -> OfVisit {
+    OfVisit { date: visit.date, reader: visit.reader.clone(), recorder: visit.recorder.clone() }
 }
 
 /// What the same line came to the time before; shown only now, so that nobody reads towards it.

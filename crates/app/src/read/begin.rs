@@ -1,18 +1,19 @@
 //! Which line is read next: drafts to go on with, planned lines that nobody read this year, or one set up by hand.
 
-use super::drafts::Drafts;
 use super::open::protocols;
 use super::{names, stake};
+use crate::device::drafts::Drafts;
 use crate::device::here;
+use crate::parts::withheld::withheld;
 use crate::route::{Route, go};
 use crate::session::Session;
+use crate::standing::Standing;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use tautline_engine::length::{Bare, DecimalMark, Notation, Unit};
 use tautline_store::KeepError;
 use tautline_survey::date::Date;
 use tautline_survey::draft::{LineDraft, Setup};
-use tautline_survey::input::Input;
 use tautline_survey::measure::{Measure, unit_words};
 use tautline_survey::message::Message;
 use tautline_survey::plan::PlannedLine;
@@ -64,6 +65,7 @@ fn screen(session: Session) -> impl IntoView {
     let form = Form::new(session);
     view! {
         <h1>{session.word("read-lines")}</h1>
+        {withheld(session)}
         {move || going_on(session, &drafts.get())}
         {move || to_read(session, form)}
         {move || names::names(session)}
@@ -86,7 +88,14 @@ async fn under_way(session: Session) -> Result<Vec<(String, LineDraft)>, KeepErr
 }
 
 fn going_on(session: Session, drafts: &[(String, LineDraft)]) -> Option<impl IntoView + use<>> {
-    let items = drafts.iter().map(|(name, draft)| {
+    let standing = session.standing();
+    // the first reading of a line that somebody reads blind waits, unfinished as it is
+    let (waiting, open): (Vec<_>, Vec<_>) =
+        drafts.iter().partition(|(_, draft)| super::waits(&standing, draft.setup()));
+    let waiting = (!waiting.is_empty()).then(|| {
+        view! { <p class="quiet">{session.say(&Message::new("field-blind-drafts").with("lines", waiting.len()))}</p> }
+    });
+    let items = open.into_iter().map(|(name, draft)| {
         let setup = draft.setup();
         let said = session.say(
             &Message::new("read-draft")
@@ -98,18 +107,21 @@ fn going_on(session: Session, drafts: &[(String, LineDraft)]) -> Option<impl Int
     });
     let items = items.collect_view();
     (!drafts.is_empty())
-        .then(|| view! { <section><h2>{session.word("read-going-on")}</h2><ul class="plain">{items}</ul></section> })
+        .then(|| view! { <section><h2>{session.word("read-going-on")}</h2><ul class="plain">{items}</ul>{waiting}</section> })
 }
 
 /// Planned lines that nobody read in the year of today.
-fn waiting(input: &Input, year: u16) -> Vec<&PlannedLine> {
+fn waiting(standing: &Standing, year: u16) -> Vec<&PlannedLine> {
+    let Standing { input, withheld, .. } = standing;
+    let out_of_sight = withheld.lines();
     let read = |line: &PlannedLine| {
-        input.visits.iter().any(|visit| {
-            visit.site == line.site
-                && visit.line == line.line
-                && visit.date.map(Date::year) == Some(year)
-                && visit.outcome != Outcome::NotRead
-        })
+        out_of_sight.contains(&(&line.site, &line.line))
+            || input.visits.iter().any(|visit| {
+                visit.site == line.site
+                    && visit.line == line.line
+                    && visit.date.map(Date::year) == Some(year)
+                    && visit.outcome != Outcome::NotRead
+            })
     };
     input.plan.iter().filter(|line| !read(line)).collect()
 }
@@ -117,7 +129,7 @@ fn waiting(input: &Input, year: u16) -> Vec<&PlannedLine> {
 fn to_read(session: Session, form: Form) -> Option<impl IntoView + use<>> {
     let standing = session.standing();
     let year = Date::read(&here::today()).map_or(0, Date::year);
-    let waiting = waiting(&standing.input, year);
+    let waiting = waiting(&standing, year);
     if waiting.is_empty() {
         return None;
     }
@@ -331,7 +343,8 @@ pub(super) fn open(session: Session, draft: LineDraft) {
         let name = Drafts::name(here::now().1);
         let kept = async { Drafts::open().await?.keep(&name, Some(&draft.to_text())).await };
         match kept.await {
-            Ok(()) => go(&Route::Line(name)),
+            // what a second reader must not see is out of sight before the line is shown
+            Ok(()) => session.look_again(move || go(&Route::Line(name))),
             Err(fault) => session.tell_fault(&KeepError::from(fault)),
         }
     });

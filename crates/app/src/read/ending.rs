@@ -1,7 +1,7 @@
 //! How far the line was read, what was noted beside it, and closing it into the notebook.
 
 use super::open::Open;
-use super::{stake, twice};
+use super::{photo, stake, twice};
 use crate::session::Session;
 use crate::standing::Standing;
 use leptos::prelude::*;
@@ -10,6 +10,7 @@ use tautline_survey::draft::{Entry, Key, LineDraft, NotClosed, Told};
 use tautline_survey::message::Message;
 use tautline_survey::notebook::hand::Draft;
 use tautline_survey::notebook::payload::Payload;
+use tautline_survey::photo::OfVisit;
 use tautline_survey::visit::Visit;
 
 /// What may be noted beside a line, by the heading that it stands under in the record.
@@ -24,7 +25,7 @@ pub(super) fn stands(session: Session, draft: &LineDraft) -> bool {
     let Ok(records) = draft.close(None) else { return false };
     let standing = session.standing_untracked();
     records.iter().filter(|one| matches!(one, Payload::Visit(_))).all(|one| {
-        standing.current.standing.get(&one.key()).is_some_and(|known| {
+        standing.record(&one.key()).is_some_and(|known| {
             let (known, own) = (known.payload.without_places(), one.without_places());
             readings(&known) == readings(&own)
         })
@@ -63,6 +64,7 @@ pub(super) fn more(open: Open) -> impl IntoView {
             </div>
             {names(open)}
             {conditions.collect_view()}
+            {photos(open)}
             {stake::note(open)}
             {twice::again(open)}
             <label>{open.word("read-why-not")}<input type="text" autocomplete="off" on:input=move |event| why.set(event_target_value(&event))/></label>
@@ -70,6 +72,16 @@ pub(super) fn more(open: Open) -> impl IntoView {
             {discard(open)}
         </div>
     }
+}
+
+/// The photos that are kept with this reading.
+fn photos(open: Open) -> impl IntoView {
+    open.draft.with_untracked(|draft| {
+        let setup = draft.setup();
+        let (reader, recorder) = (setup.reader.clone(), setup.recorder.clone());
+        let visit = OfVisit { date: setup.date, reader, recorder };
+        photo::ways(open.session, &setup.site, &setup.line, &visit)
+    })
 }
 
 /// What is noted beside the line under one heading.
@@ -223,7 +235,7 @@ fn ready_again(open: Open, ready: &Ready) -> Option<String> {
     let standing = open.session.standing_untracked();
     let taken = |pass: &str| {
         let visit = Visit { pass: pass.to_owned(), ..ready.visit.clone() };
-        standing.current.standing.contains_key(&Payload::Visit(Box::new(visit)).key())
+        standing.record(&Payload::Visit(Box::new(visit)).key()).is_some()
     };
     let free = || (2..=u32::MAX).map(|pass| pass.to_string()).find(|pass| !taken(pass));
     taken(&ready.visit.pass).then(free).flatten()
@@ -248,7 +260,7 @@ impl Ready {
 /// A draft of a record: one that stands is followed, not begun again.
 pub(super) fn following(standing: &Standing, payload: &Payload) -> Draft {
     let begun = Draft::beginning(payload);
-    match standing.current.standing.get(&payload.key()) {
+    match standing.record(&payload.key()) {
         Some(known) => Draft {
             record: Some(known.revision.record()),
             parents: known.heads.iter().map(|head| head.revision).collect(),

@@ -1,9 +1,9 @@
 //! The screen of one line: the tape, the rows, what is expected next, species and numbers.
 
-use super::drafts::Drafts;
 use super::open::{Open, Panel};
 use super::species::stay;
 use super::{after, ending, keyboard, pad, rows, rules, species, tape};
+use crate::device::drafts::Drafts;
 use crate::route::Route;
 use crate::session::Session;
 use leptos::prelude::*;
@@ -20,6 +20,8 @@ enum Shown {
     Opening,
     /// No draft has this name.
     Unknown,
+    /// Somebody reads this line again without sight of this draft.
+    Waits,
     /// The line is being read, or has been closed.
     Open(StoredValue<Open, LocalStorage>),
 }
@@ -41,6 +43,9 @@ pub(crate) fn line(name: String) -> impl IntoView {
         Shown::Unknown => {
             view! { <h1>{session.word("read-lines")}</h1><p>{session.word("read-unknown")}</p>{back(session)} }.into_any()
         }
+        Shown::Waits => {
+            view! { <h1>{session.word("read-lines")}</h1><p>{session.word("field-blind-waits")}</p>{back(session)} }.into_any()
+        }
         Shown::Open(open) => {
             let open = open.get_value();
             let view = move || match open.closed.get() {
@@ -56,6 +61,7 @@ pub(crate) fn line(name: String) -> impl IntoView {
 async fn opened(session: Session, name: String) -> Shown {
     let Ok(drafts) = Drafts::open().await else { return Shown::Unknown };
     match drafts.draft(&name).await {
+        Some(draft) if super::waits(&session.standing_untracked(), draft.setup()) => Shown::Waits,
         Some(draft) => Shown::Open(StoredValue::new_local(Open::new(session, Rc::new(drafts), name, draft))),
         None => Shown::Unknown,
     }

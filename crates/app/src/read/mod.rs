@@ -2,7 +2,6 @@
 //!
 //! | what | module |
 //! | --- | --- |
-//! | drafts on the device's disk | `drafts` |
 //! | what is open: one draft, what it is read by | `open` |
 //! | which line, who, which rules | `begin` |
 //! | the screen of one line | `line` |
@@ -11,6 +10,8 @@
 //! | species, the recent ones first | `species` |
 //! | plants named later | `names` |
 //! | the pad of numbers | `pad` |
+//! | a photo taken over the last one, or of the sheet | `photo` |
+//! | the device's camera | `viewfinder` |
 //! | finding the zero stake again | `stake` |
 //! | what a keyboard does | `keyboard` |
 //! | a sheet typed a second time | `twice` |
@@ -21,13 +22,13 @@
 
 mod after;
 mod begin;
-mod drafts;
 mod ending;
 mod keyboard;
 mod line;
 mod names;
 mod open;
 mod pad;
+mod photo;
 mod rows;
 mod rules;
 mod species;
@@ -35,16 +36,23 @@ mod stake;
 mod talk;
 mod tape;
 mod twice;
-
-pub(crate) use drafts::{take_in, unfinished};
+mod viewfinder;
 
 use crate::route::Route;
+use crate::standing::Standing;
 use leptos::prelude::*;
+use tautline_survey::draft::Setup;
 
 /// The screens of this room.
 pub(crate) fn room(route: &Route) -> AnyView {
     match route {
         Route::Line(draft) => line::line(draft.clone()).into_any(),
+        Route::Photo(shot) => photo::photo(shot.clone()).into_any(),
         _ => begin::begin().into_any(),
     }
+}
+
+/// Whether a draft waits: a second reader has its line open, and would see the first reading in it.
+fn waits(standing: &Standing, setup: &Setup) -> bool {
+    standing.withheld.blind().iter().any(|blind| blind.hides_draft(setup))
 }

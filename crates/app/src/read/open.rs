@@ -1,7 +1,7 @@
 //! What is open: one draft, what it is read by, and how much of it is on the disk.
 
-use super::drafts::Drafts;
 use super::twice::first_of;
+use crate::device::drafts::Drafts;
 use crate::session::Session;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -32,10 +32,8 @@ impl Known {
         let mut visits: Vec<_> =
             standing.input.visits.iter().filter(|visit| visit.site == setup.site).collect();
         visits.sort_by_key(|visit| std::cmp::Reverse(visit.date));
-        // a second reader sees nothing of the first
-        let shown = visits.iter().filter(|visit| !setup.blind || visit.line != setup.line);
         let mut earlier: Vec<String> = Vec::new();
-        for intercept in shown.flat_map(|visit| &visit.intercepts) {
+        for intercept in visits.iter().flat_map(|visit| &visit.intercepts) {
             let code = standing.input.plants.code(&intercept.species);
             if !code.is_empty() && !earlier.contains(&code) {
                 earlier.push(code);
@@ -248,7 +246,8 @@ impl Open {
                     return self.session.tell_fault(&KeepError::from(fault));
                 }
             }
-            then();
+            // whoever read blind is done: what was out of sight comes back
+            self.session.look_again(then);
         });
     }
 }

@@ -1,9 +1,9 @@
 //! A paper sheet typed a second time, both typings side by side before one of them is closed.
 
-use super::drafts::Drafts;
 use super::ending;
 use super::open::{Open, Panel};
 use super::rows::as_text;
+use crate::device::drafts::Drafts;
 use crate::route::{Route, go};
 use leptos::prelude::*;
 use leptos::task::spawn_local;

@@ -151,6 +151,8 @@ fn files_are_those_of_the_folder_alone() {
             "content-security-policy: default-src 'none'".to_owned(),
             "x-content-type-options: nosniff".to_owned(),
             "cross-origin-opener-policy: same-origin".to_owned(),
+            // a photo is taken over the last one, a stake is found by its place; nothing here listens
+            "permissions-policy: geolocation=(self), camera=(self), microphone=()".to_owned(),
         ] {
             assert!(answered.headers.contains(&header), "{path} lacks {header}: {}", answered.headers);
         }

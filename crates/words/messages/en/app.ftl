@@ -178,3 +178,4 @@ app-history = History
 app-search = Search
 app-lists = Protocols and plants
 app-search-for = Sites, lines, people, plants, notes and rules by any word
+app-figures = Figures as JSON

@@ -178,3 +178,4 @@ app-history = Historial
 app-search = Buscar
 app-lists = Protocolos y plantas
 app-search-for = Sitios, líneas, personas, plantas, notas y reglas por cualquier palabra
+app-figures = Cifras como JSON

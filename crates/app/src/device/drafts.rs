@@ -2,14 +2,10 @@
 //!
 //! They have a way to the disk of their own, so that a slow exchange with a shared notebook never keeps one waiting.
 
-use crate::device::NAME;
-use crate::device::disk::{Disk, Fault, TEXTS, answer};
-use crate::session::Session;
-use js_sys::Array;
-use leptos::task::spawn_local;
+use super::disk::{Disk, Fault, TEXTS, answer};
+use super::{NAME, list};
 use tautline_store::KeepError;
 use tautline_survey::draft::LineDraft;
-use wasm_bindgen::JsCast as _;
 use web_sys::IdbKeyRange;
 
 /// How the names of drafts begin; what comes right behind their last one.
@@ -52,16 +48,20 @@ impl Drafts {
 
     /// Every draft with its name, the oldest first; what a newer version wrote is kept and passed over.
     pub(crate) async fn all(&self) -> Result<Vec<(String, LineDraft)>, Fault> {
+        let read = |(name, text): (String, String)| Some((name, LineDraft::from_text(&text).ok()?));
+        Ok(self.kept().await?.into_iter().filter_map(read).collect())
+    }
+
+    /// Every draft's name and text, as they are kept.
+    async fn kept(&self) -> Result<Vec<(String, String)>, Fault> {
         let reading = self.disk.transaction(&[TEXTS], false)?;
         let store = reading.store(TEXTS)?;
         let range = IdbKeyRange::bound(&FIRST.into(), &BEHIND.into())?;
         let names = store.get_all_keys_with_key(&range)?;
         let texts = store.get_all_with_key(&range)?;
         let (names, texts) = (list(&answer(&names).await?), list(&answer(&texts).await?));
-        let pairs = names.iter().zip(texts.iter()).filter_map(|(name, text)| {
-            Some((name.as_string()?, LineDraft::from_text(&text.as_string()?).ok()?))
-        });
-        Ok(pairs.collect())
+        let pairs = names.iter().zip(texts.iter());
+        Ok(pairs.filter_map(|(name, text)| Some((name.as_string()?, text.as_string()?))).collect())
     }
 }
 
@@ -71,27 +71,18 @@ pub(crate) async fn unfinished() -> Result<Vec<String>, KeepError> {
     Ok(drafts.iter().map(|(name, draft)| draft.copy_line(name)).collect())
 }
 
-/// Takes drafts of a copy in. One of a name that is here stays as it is here.
-pub(crate) fn take_in(session: Session, copied: Vec<(String, LineDraft)>) {
-    if copied.is_empty() {
-        return;
-    }
-    spawn_local(async move {
-        let kept = async {
-            let drafts = Drafts::open().await?;
-            for (name, draft) in copied.iter().filter(|(name, _)| name.starts_with(FIRST)) {
-                if drafts.draft(name).await.is_none() {
-                    drafts.keep(name, Some(&draft.to_text())).await?;
-                }
-            }
-            Ok::<(), Fault>(())
-        };
-        if let Err(fault) = kept.await {
-            session.tell_fault(&KeepError::from(fault));
-        }
-    });
+/// The texts of all drafts on this device.
+pub(crate) async fn texts() -> Result<Vec<String>, KeepError> {
+    Ok(Drafts::open().await?.kept().await?.into_iter().map(|(_, text)| text).collect())
 }
 
-fn list(value: &wasm_bindgen::JsValue) -> Array {
-    value.dyn_ref::<Array>().cloned().unwrap_or_default()
+/// Takes drafts of a copy in. One of a name that is here stays as it is here.
+pub(crate) async fn take_in(copied: &[(String, LineDraft)]) -> Result<(), KeepError> {
+    let drafts = Drafts::open().await?;
+    for (name, draft) in copied.iter().filter(|(name, _)| name.starts_with(FIRST)) {
+        if drafts.draft(name).await.is_none() {
+            drafts.keep(name, Some(&draft.to_text())).await?;
+        }
+    }
+    Ok(())
 }

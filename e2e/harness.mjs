@@ -28,9 +28,12 @@ function named(name) {
 export const folder = () => mkdtemp(join(tmpdir(), "tautline-e2e-"));
 
 /** Runs the command to its end and gives what it printed. */
-export function command(...words) {
+export const command = (...words) => commandIn(undefined, ...words);
+
+/** The same within a folder. */
+export function commandIn(cwd, ...words) {
   return new Promise((done, failed) => {
-    const process = spawn(COMMAND, words);
+    const process = spawn(COMMAND, words, { cwd });
     let text = "";
     process.stdout.on("data", (some) => (text += some));
     process.on("error", failed);
@@ -38,10 +41,11 @@ export function command(...words) {
   });
 }
 
-/** The server with a notebook of its own; `stop` ends it. */
-export async function serve(app = APP) {
+/** The server with a notebook of its own, or the one that is named; `stop` ends it. */
+export async function serve(app = APP, notebook = undefined) {
   const own = await folder();
-  const process = spawn(COMMAND, ["serve", "--port", "0", "--app", app, "--notebook", join(own, "notebook.tautline")]);
+  const kept = notebook ?? join(own, "notebook.tautline");
+  const process = spawn(COMMAND, ["serve", "--port", "0", "--app", app, "--notebook", kept]);
   const origin = await new Promise((done, failed) => {
     let text = "";
     const look = (some) => {
@@ -72,6 +76,8 @@ const FLAGS = [
   "--disable-background-networking",
   "--disable-component-update",
   "--disable-sync",
+  // a camera that is none: a moving pattern
+  "--use-fake-device-for-media-stream",
 ];
 
 export const browser = () =>

@@ -143,6 +143,38 @@ for (const theme of THEMES) {
     }
   }
 }
+
+// a photo over the last one, without a camera, and a line read blind
+await page.goto(new URL("#/read", page.url()).href);
+await context.grantPermissions(["camera"]);
+const shot = `#/photo/${encodeURIComponent("Hollow Flat (invented)")}/B1/start`;
+await show(page, shot);
+await page.getByRole("button", { name: "Take it", exact: true }).waitFor();
+await page.waitForTimeout(1500);
+await page.getByRole("button", { name: "Take it", exact: true }).click();
+await page.getByAltText("The photo as it would be kept").waitFor();
+await picture("photo-taken-phone-sunlight");
+await page.getByRole("button", { name: "Keep it" }).click();
+await page.getByText("The photo is kept on this device.").waitFor();
+await page.locator("#read-form").getByLabel("A second reading").check();
+await beginLine(page, { line: "91", reader: "Ben", recorder: "Ana" });
+for (const theme of THEMES) {
+  await setTheme(page, theme);
+  for (const [size, viewport] of Object.entries(SIZES)) {
+    await page.setViewportSize(viewport);
+    await show(page, shot);
+    await page.locator(".over img").waitFor();
+    await page.waitForTimeout(500);
+    await picture(`photo-over-${size}-${theme}`);
+    await show(page, "#/read");
+    await picture(`read-blind-${size}-${theme}`);
+    await show(page, SCREENS.site);
+    await page.waitForTimeout(300);
+    await shown(`site-blind-${size}-${theme}`);
+    await show(page, "#/figures");
+    await shown(`figures-${size}-${theme}`);
+  }
+}
 await context.close();
 await own.close();
 await server.stop();

@@ -37,7 +37,7 @@ export function readings({ sites, lines, years = 1, most = 12, seed = 1 }) {
       for (let line = 1; line <= lines; line += 1) {
         const head = `${name},${line},${unit.length},${2026 - year}-06-${String(1 + Math.floor(28 * next())).padStart(2, "0")},A. Reader`;
         const count = Math.floor(next() * most * plenty);
-        if (count === 0) rows[at].push(`${head},,,,,nothing`);
+        if (count === 0) rows[at].push(`${head},,,,,nothing found`);
         for (let one = 0; one < count; one += 1) {
           const start = next() * 0.9;
           const stop = Math.min(1, start + next() * next() * 0.2 + 0.003);

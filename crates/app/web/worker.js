@@ -24,27 +24,35 @@ self.addEventListener("message", (event) => {
   }
 });
 
+// The files of the version before stay until the next one comes: a window that reads a line goes on with that version, and
+// may enter a room of it that it has not entered yet.
 self.addEventListener("activate", (event) => {
-  const older = (name) => name.startsWith("tautline-") && name !== CACHE;
+  const older = (names) => names.filter((name) => name.startsWith("tautline-") && name !== CACHE).slice(0, -1);
   event.waitUntil(
     caches
       .keys()
-      .then((names) => Promise.all(names.filter(older).map((name) => caches.delete(name))))
+      .then((names) => Promise.all(older(names).map((name) => caches.delete(name))))
       .then(() => self.clients.claim()),
   );
 });
 
-self.addEventListener("fetch", (event) => {
-  const url = new URL(event.request.url);
+const named = (url) => {
   const home = new URL(self.registration.scope);
-  if (event.request.method !== "GET" || url.origin !== home.origin || !url.pathname.startsWith(home.pathname)) return;
-  const name = url.pathname.slice(home.pathname.length);
+  return url.origin === home.origin && url.pathname.startsWith(home.pathname) ? url.pathname.slice(home.pathname.length) : null;
+};
+
+self.addEventListener("fetch", (event) => {
+  const name = event.request.method === "GET" ? named(new URL(event.request.url)) : null;
+  if (name === null) return;
   const file = event.request.mode === "navigate" && (name === "" || name === "index.html") ? "index.html" : name;
-  if (!FILES.includes(file)) return;
-  event.respondWith(
-    caches
-      .open(CACHE)
-      .then((cache) => cache.match(file))
-      .then((kept) => kept ?? fetch(event.request)),
-  );
+  if (FILES.includes(file)) {
+    event.respondWith(
+      caches
+        .open(CACHE)
+        .then((cache) => cache.match(file))
+        .then((kept) => kept ?? fetch(event.request)),
+    );
+  } else if (/-[0-9a-f]{16}\./.test(file)) {
+    event.respondWith(caches.match(event.request).then((kept) => kept ?? fetch(event.request)));
+  }
 });

@@ -7,7 +7,7 @@ const SITE = SCREENS.site;
 /** Chooses on the notebook's screen, and waits until the device has kept it. */
 async function choose(page, label, option) {
   await show(page, "#/notebook");
-  await page.getByLabel(label, { exact: true }).selectOption({ label: option });
+  await page.getByLabel(new RegExp(`^${label}`)).selectOption({ label: option });
 }
 
 /** What runs out of the page or is cut off, where nothing may. */
@@ -55,7 +55,7 @@ async function take(page, sheet) {
 
 /** A site of so many lines of 100 ft, with intercepts of a foot and a half every fifth foot, a little longer on each line. */
 function sheet(lines) {
-  let text = "Site: Wide Bench\nUnit: ft\nDate: 2026-06-09\n";
+  let text = "Site: Wide Bench\nUnit: decimal ft\nDate: 2026-06-09\n";
   for (let line = 1; line <= lines; line += 1) {
     text += `Line ${line}, 100 ft\n`;
     for (let at = 0; at < 20; at += 1) {
@@ -203,7 +203,7 @@ export const tests = {
     for (let deeper = 0; deeper < 6; deeper += 1) {
       const next = chains.locator("details[open]").last().locator("details:not([open]) > summary");
       if ((await next.count()) === 0) break;
-      await next.last().click();
+      await next.first().click();
     }
     const text = await chains.innerText();
     assert.match(text, /\.(csv|sheet) row \d+: \w+/, text.slice(0, 2000));
@@ -233,12 +233,12 @@ export const tests = {
     await openDemo(page);
     await show(page, "#/history");
     assert.deepEqual(await axe(page), []);
-    await page.getByRole("button", { name: /^Take back: import/ }).click();
+    await page.getByRole("button", { name: /^Take this back: import/ }).click();
     await page.getByText(/Taken back: \d+ records stand as before/).waitFor();
     await show(page, "#/");
     await page.getByRole("button", { name: "Look at the demo" }).waitFor();
     await show(page, "#/history");
-    await page.getByRole("button", { name: /^Take back: undone/ }).click();
+    await page.getByRole("button", { name: /^Take this back: undone/ }).click();
     await show(page, "#/");
     await page.getByRole("link", { name: /Hollow Flat/ }).first().waitFor();
     // a plant gets another common name, and its record's history makes the first stand again

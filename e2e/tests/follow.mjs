@@ -22,6 +22,10 @@ async function said(...words) {
 /** Waits for a sentence on the screen, in the report's part too. */
 const reads = (page, text) => page.getByText(text).filter({ visible: true }).first().waitFor();
 
+/** What the reports on the screen say: they stand in trees of their own. */
+const inSheets = async (page) =>
+  plain((await page.locator(".sheet").evaluateAll((all) => all.map((one) => (one.shadowRoot ?? one).textContent))).join(" "));
+
 const done = (page) => page.waitForFunction(() => document.querySelector(".works")?.textContent === "");
 
 /**
@@ -64,7 +68,7 @@ export const tests = {
       /Reading the same lines again was worth [\d.]+ times as many new ones\./,
     ]) {
       const [own] = sentence.exec(printed) ?? assert.fail(`${sentence} is not in\n${printed}`);
-      const screen = plain(await page.locator(".sheet").innerText());
+      const screen = await inSheets(page);
       assert.ok(screen.includes(own), `“${own}” is not on the screen`);
     }
     const picture = page.getByRole("img", { name: "Canopy along each line at both visits" }).filter({ visible: true });
@@ -101,7 +105,7 @@ export const tests = {
     await show(page, "#/agree");
     await reads(page, "On the one line that both read");
     const [advice] = /reader B sees each edge about [\d.]+ cm further out\./.exec(printed);
-    assert.ok(plain(await page.locator(".sheet").innerText()).toLowerCase().includes(advice.toLowerCase()), advice);
+    assert.ok(await inSheets(page).toLowerCase().includes(advice.toLowerCase()), advice);
     await page.getByLabel("Set beside").selectOption("reader B");
     await reads(page, /reader A sees each edge about .* further in/i);
     assert.deepEqual(await axe(page), []);

@@ -357,6 +357,10 @@ impl Session {
     pub(crate) fn set(self, settings: Settings) {
         let kept = settings.clone();
         self.with_device(async move |device| kept.keep(device).await, |()| ());
+        let before = self.settings.get_untracked();
+        if (&before.language, &before.lengths) == (&settings.language, &settings.lengths) {
+            return self.settings.set(settings);
+        }
         let which = if words::are_all(&self.words()) { Which::All } else { Which::First };
         spawn_local(async move {
             match words::spoken(&settings, which).await {

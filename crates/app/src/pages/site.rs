@@ -5,6 +5,7 @@ use super::{chain, permission, photos};
 use crate::parts::files::hand_out;
 use crate::parts::sheet::sheet;
 use crate::parts::withheld::withheld;
+use crate::route::Route;
 use crate::session::Session;
 use crate::standing::Standing;
 use leptos::prelude::*;
@@ -79,7 +80,10 @@ fn report(session: Session, name: &str, asked: &Asked) -> AnyView {
         );
     };
     view! {
-        <p class="choices"><button type="button" on:click=take>{session.word("app-report-file")}</button></p>
+        <p class="choices">
+            <a class="button" href=Route::Follow(Some(name.to_owned())).address()>{session.word("app-follow-site")}</a>
+            <button type="button" on:click=take>{session.word("app-report-file")}</button>
+        </p>
         {sheet(body, tautline_report::style())}
     }
     .into_any()

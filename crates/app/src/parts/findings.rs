@@ -5,6 +5,9 @@ use leptos::prelude::*;
 use tautline_survey::finding::{Finding, Weight};
 use tautline_survey::message::Message;
 
+/// So many of a kind are shown at once: whoever settles those sees the next.
+const MOST: usize = 40;
+
 /// A list of findings; nothing where there are none.
 pub(crate) fn findings(found: &[Finding]) -> impl IntoView + use<> {
     [(Weight::MustSettle, "app-must-settle"), (Weight::HaveALook, "app-have-a-look")]
@@ -12,9 +15,14 @@ pub(crate) fn findings(found: &[Finding]) -> impl IntoView + use<> {
         .filter_map(|(weight, heading)| {
             let own: Vec<&Finding> = found.iter().filter(|one| one.weight == weight).collect();
             (!own.is_empty()).then(|| {
-                let heading = Session::here().say(&Message::new(heading).with("findings", own.len()));
-                let items = own.into_iter().map(item).collect_view();
-                view! { <section class="findings"><h3>{heading}</h3><ul>{items}</ul></section> }
+                let session = Session::here();
+                let heading = session.say(&Message::new(heading).with("findings", own.len()));
+                let more = own.len().saturating_sub(MOST);
+                let more = (more > 0).then(|| session.say(&Message::new("app-more-findings").with("more", more)));
+                let items = own.into_iter().take(MOST).map(item).collect_view();
+                view! {
+                    <section class="findings"><h3>{heading}</h3><ul>{items}</ul>{more.map(|more| view! { <p class="quiet">{more}</p> })}</section>
+                }
             })
         })
         .collect_view()

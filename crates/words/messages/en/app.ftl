@@ -179,3 +179,5 @@ app-search = Search
 app-lists = Protocols and plants
 app-search-for = Sites, lines, people, plants, notes and rules by any word
 app-figures = Figures as JSON
+app-more-findings = { $more } more: shown once these are settled.
+app-follow-site = Follow it over the years

@@ -56,7 +56,7 @@ desk-history-records = { $more ->
 }
 desk-history-of = History of { $what }
 desk-take-back = Take this back
-desk-take-back-of = Take back: { $what }, { $time }
+desk-take-back-of = Take this back: { $what }, { $time }
 desk-taken-back = { $records ->
     [one] Taken back: 1 record stands as before.
    *[other] Taken back: { $records } records stand as before.

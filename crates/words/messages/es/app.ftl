@@ -179,3 +179,5 @@ app-search = Buscar
 app-lists = Protocolos y plantas
 app-search-for = Sitios, líneas, personas, plantas, notas y reglas por cualquier palabra
 app-figures = Cifras como JSON
+app-more-findings = { $more } más: se muestran cuando estos estén resueltos.
+app-follow-site = Seguirlo a lo largo de los años

@@ -56,7 +56,7 @@ desk-history-records = { $more ->
 }
 desk-history-of = Historial de { $what }
 desk-take-back = Retirar esto
-desk-take-back-of = Retirar: { $what }, { $time }
+desk-take-back-of = Retirar esto: { $what }, { $time }
 desk-taken-back = { $records ->
     [one] Retirado: 1 registro queda como antes.
    *[other] Retirado: { $records } registros quedan como antes.

@@ -11,7 +11,7 @@ use tautline_survey::line::{LineResult, Recording};
 use tautline_survey::measure::Measure;
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
-use tautline_survey::protocol::{Counts, Protocol};
+use tautline_survey::protocol::{Counts, Protocol, Unknown};
 
 /// The version of this software, of which every room has the same.
 const VERSION: &str = env!("CARGO_PKG_VERSION");
@@ -85,7 +85,9 @@ fn of_a_line(assessment: &Assessment, page: &Page) -> Vec<String> {
     let Some(first) = assessment.lines.first() else { return Vec::new() };
     let mut said = vec![page.say(&Message::new("methods-counts").with("what", counts(first, page)))];
     said.extend(gap_rule(first, page));
+    let dead_unknown = protocol_of(first, page).is_some_and(|one| one.is_unknown(Unknown::Dead));
     said.push(page.word(match first.rule.dead {
+        _ if dead_unknown => "methods-dead-unknown",
         DeadRule::LeftOut => "methods-dead-left-out",
         DeadRule::Apart => "methods-dead-apart",
         DeadRule::ShortJoinsLive => "methods-dead-joins",
@@ -119,9 +121,19 @@ fn counts(line: &LineResult, page: &Page) -> String {
     said
 }
 
+fn protocol_of<'a>(line: &LineResult, page: &Page<'a>) -> Option<&'a Protocol> {
+    page.input.protocols.get(&line.protocol)
+}
+
 /// The gap limit, and what a gap does in every case that handbooks leave open.
 fn gap_rule(line: &LineResult, page: &Page) -> Vec<String> {
     let gap = line.rule.gap;
+    let unknown = protocol_of(line, page).and_then(|protocol| protocol.gap.unknown_up_to.as_ref());
+    // where years were brought to one rule, that rule is said
+    if let Some(most) = unknown.filter(|_| page.question.choice.gap_limit.is_none()) {
+        let most = Value::Length(most.length(), most.notation());
+        return vec![page.say(&Message::new("methods-gap-unknown").with("most", most))];
+    }
     if gap.limit == tautline_engine::length::Length::ZERO {
         return vec![page.word("methods-no-gap")];
     }

@@ -1,10 +1,11 @@
 //! Readings under unlike protocols: what differs, the coarsest common ground, and how far the rest could matter.
 
+use crate::date::Date;
 use crate::finding::Finding;
 use crate::input::Input;
 use crate::line::{Choice, line_result};
 use crate::message::{Message, Value};
-use crate::protocol::{Assumption, Counts, Protocol};
+use crate::protocol::{Assumption, Counts, Protocol, Unknown};
 use tautline_engine::length::{Length, Notation, Unit};
 use tautline_engine::rule::{Bridging, DeadRule, ReadingRule};
 
@@ -82,7 +83,34 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
     let (rule, mut assumed) = widest.rule();
     assumed.retain(|one| asked.leaves_open(one));
     let mut ground = Ground { choice: asked.clone(), assumed, findings: Vec::new(), apart: false };
+    ground.findings.extend(protocols.iter().flat_map(|protocol| unknown_rules(protocol)));
+    // sheets under a rule that nobody knows were one rule's only where they were read together
+    let mut years: Vec<Option<u16>> =
+        visits.iter().map(|&visit| input.visits[visit].date.map(Date::year)).collect();
+    years.sort_unstable();
+    years.dedup();
+    let several = protocols.len() > 1 || years.len() > 1;
+    let unknown = |rule| several && protocols.iter().any(|protocol| protocol.is_unknown(rule));
+    let never: Vec<String> = [(Unknown::Cover, "cover"), (Unknown::Dead, "dead")]
+        .into_iter()
+        .filter(|(rule, _)| unknown(*rule))
+        .map(|(_, rule)| rule.to_owned())
+        .collect();
+    if !never.is_empty() {
+        ground.apart = true;
+        ground
+            .findings
+            .push(Finding::must_settle(Message::new("protocols-apart-unknown").with("rules", never)));
+        return ground;
+    }
+    let gap_unknown = protocols.iter().any(|protocol| protocol.gap.unknown().is_some());
+    if protocols.len() < 2 && !(several && gap_unknown) {
+        return ground;
+    }
     if protocols.len() < 2 {
+        // each year is brought to the widest rule that any of them can have been read under
+        ground.choice.rule = Some(rule);
+        ground.findings.push(brought_to(rule.gap.limit));
         return ground;
     }
     let differing = differences(&protocols);
@@ -104,10 +132,7 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
     if ground.choice.counts.is_none() {
         ground.choice.counts = Some(shared_counts(&protocols));
     }
-    ground.findings.push(Finding::note(
-        Message::new("brought-to-common-ground")
-            .with("limit", Value::Length(shared.gap.limit, Notation::decimals(Unit::Centimetre, 2))),
-    ));
+    ground.findings.push(brought_to(shared.gap.limit));
     if let Some((low, high)) = range_of_the_rest(input, visits, &ground.choice, shared, &protocols) {
         ground.findings.push(Finding::have_a_look(
             Message::new("rest-could-matter")
@@ -122,6 +147,22 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
             .push(Finding::have_a_look(Message::new("rest-not-computable").with("rules", by_reader)));
     }
     ground
+}
+
+fn brought_to(limit: Length) -> Finding {
+    let limit = Value::Length(limit, Notation::decimals(Unit::Centimetre, 2));
+    Finding::note(Message::new("brought-to-common-ground").with("limit", limit))
+}
+
+/// What nobody knows any more of a protocol, each with what was made of it.
+fn unknown_rules(protocol: &Protocol) -> Vec<Finding> {
+    let about = |code| Message::new(code).with("protocol", protocol.name.as_str());
+    let gap = protocol.gap.unknown_up_to.as_ref().filter(|_| protocol.gap.limit.is_none());
+    let gap =
+        gap.map(|most| about("rule-unknown-gap").with("most", Value::Length(most.length(), most.notation())));
+    let dead = protocol.is_unknown(Unknown::Dead).then(|| about("rule-unknown-dead"));
+    let cover = protocol.is_unknown(Unknown::Cover).then(|| about("rule-unknown-cover"));
+    gap.into_iter().chain(dead).chain(cover).map(Finding::have_a_look).collect()
 }
 
 /// The widest protocol's rule, live only unless dead canopy does the same under all.

@@ -1,5 +1,9 @@
 //! The written rules of a reading: what they state, what they leave open, and the fingerprint of their meaning.
 
+mod unknown;
+
+pub use unknown::{Unknown, widest_unknown};
+
 use crate::canonical;
 use crate::measure::Measure;
 use crate::plants::{GrowthForm, Plant};
@@ -115,6 +119,9 @@ pub struct Gap {
     /// A gap shorter than this is read as canopy.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub limit: Option<Measure>,
+    /// Nobody knows the limit any more; it was no more than this.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub unknown_up_to: Option<Measure>,
     /// A gap of exactly the limit.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub equal: Option<Bridge>,
@@ -159,6 +166,9 @@ pub struct Protocol {
     pub dead: Option<Dead>,
     /// The gap rule.
     pub gap: Gap,
+    /// What somebody looked for and didn't find.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub unknown: Vec<Unknown>,
     /// The shortest canopy that is read.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub shortest: Option<Measure>,
@@ -224,6 +234,8 @@ impl Protocol {
         state("counts", self.counts.as_ref().map(counts_meaning));
         state("dead", self.dead.map(|dead| json!(dead)));
         state("gap-limit", length(&self.gap.limit));
+        state("gap-limit-unknown-up-to", self.gap.unknown().map(|most| json!(most.nanometres())));
+        state("unknown", unknown_meaning(&self.unknown));
         state("gap-equal", self.gap.equal.map(|bridge| json!(bridge)));
         state("gap-two-plants", self.gap.two_plants.map(|bridge| json!(bridge)));
         state("gap-across-species", self.gap.across_species.map(|bridge| json!(bridge)));
@@ -264,7 +276,8 @@ impl Protocol {
                 Bridging::from,
             )
         };
-        let limit = self.gap.limit.as_ref().map(Measure::length);
+        // an unknown rule is taken at its widest, which no reading under it can have passed
+        let limit = self.gap.limit.as_ref().map(Measure::length).or(self.gap.unknown());
         let gap = match limit {
             // where no gap closes, what a closing gap would do is no question
             None | Some(Length::ZERO) => plain.gap,
@@ -295,12 +308,15 @@ impl Protocol {
             Some(Dead::ShortJoinsLive) => DeadRule::ShortJoinsLive,
             Some(Dead::CountsAsLive) => DeadRule::CountsAsLive,
             None => {
-                assumed.push(Assumption { rule: "dead", taken: "apart" });
+                if !self.is_unknown(Unknown::Dead) {
+                    assumed.push(Assumption { rule: "dead", taken: "apart" });
+                }
                 DeadRule::Apart
             }
         };
+        let cover_is_silent = self.cover.is_none() && !self.is_unknown(Unknown::Cover);
         for (rule, silent, taken) in
-            [("cover", self.cover.is_none(), "canopy-outline"), ("counts", self.counts.is_none(), "woody")]
+            [("cover", cover_is_silent, "canopy-outline"), ("counts", self.counts.is_none(), "woody")]
         {
             if silent {
                 assumed.push(Assumption { rule, taken });
@@ -319,6 +335,13 @@ impl Protocol {
     pub fn stops_at_the_plant(&self) -> bool {
         self.gap.two_plants == Some(Bridge::Breaks)
     }
+}
+
+fn unknown_meaning(unknown: &[Unknown]) -> Option<Value> {
+    let mut rules = unknown.to_vec();
+    rules.sort_unstable();
+    rules.dedup();
+    (!rules.is_empty()).then(|| json!(rules))
 }
 
 fn counts_meaning(counts: &Counts) -> Value {

@@ -6,7 +6,7 @@ use tautline_survey::canonical;
 use tautline_survey::date::Date;
 use tautline_survey::goal::{self, Goal};
 use tautline_survey::measure::Measure;
-use tautline_survey::protocol::{Bridge, Counts, CoverMeaning, Dead, Gap, Overlap, Protocol, Side};
+use tautline_survey::protocol::{Bridge, Counts, CoverMeaning, Dead, Gap, Overlap, Protocol, Side, Unknown};
 use tautline_survey::visit::{Extent, Intercept, Outcome, State, Visit};
 
 fn measure() -> impl Strategy<Value = Measure> {
@@ -26,9 +26,11 @@ fn bridge() -> impl Strategy<Value = Option<Bridge>> {
 }
 
 fn protocol() -> impl Strategy<Value = Protocol> {
-    let gap = (proptest::option::of(measure()), bridge(), bridge(), bridge(), bridge()).prop_map(
-        |(limit, equal, two_plants, across_dead, line_end)| Gap {
+    let limits = (proptest::option::of(measure()), proptest::option::of(measure()));
+    let gap = (limits, bridge(), bridge(), bridge(), bridge()).prop_map(
+        |((limit, unknown_up_to), equal, two_plants, across_dead, line_end)| Gap {
             limit,
+            unknown_up_to,
             equal,
             two_plants,
             across_dead,
@@ -48,6 +50,7 @@ fn protocol() -> impl Strategy<Value = Protocol> {
         dead,
         counts,
         cover: more.then_some(CoverMeaning::Foliar),
+        unknown: if more { Vec::new() } else { vec![Unknown::Cover, Unknown::Dead] },
         overlap: more.then_some(Overlap::Once),
         side: more.then_some(Side::Left),
         ..Protocol::default()

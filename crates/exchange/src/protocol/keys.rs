@@ -30,6 +30,9 @@ pub(super) const COUNTS: [&str; 4] = ["woody", "forms", "also", "except"];
 pub(super) const GAP: [&str; 7] =
     ["limit", "equal", "two-plants", "across-species", "between-species", "across-dead", "line-end"];
 
+/// What stands where somebody looked for a rule and didn't find it.
+pub(super) const UNKNOWN: &str = "unknown";
+
 /// A closed set of words, each with its meaning.
 pub(super) type Words<T> = [(&'static str, T)];
 

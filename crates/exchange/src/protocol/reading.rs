@@ -8,7 +8,7 @@ use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
 use tautline_survey::near::nearest;
 use tautline_survey::plants::GrowthForm;
-use tautline_survey::protocol::{Bridge, Counts, Gap, Protocol};
+use tautline_survey::protocol::{Bridge, Counts, Gap, Protocol, Unknown, widest_unknown};
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
@@ -62,6 +62,8 @@ impl Reader<'_> {
                 "name" => protocol.name = self.text(&entry),
                 "source" => protocol.source = self.text(&entry),
                 "from-memory" => protocol.from_memory = self.flag(&entry),
+                "cover" if is_unknown(&entry) => protocol.unknown.push(Unknown::Cover),
+                "dead" if is_unknown(&entry) => protocol.unknown.push(Unknown::Dead),
                 "cover" => protocol.cover = self.word(&entry, &keys::COVER),
                 "dead" => protocol.dead = self.word(&entry, &keys::DEAD),
                 "shortest" => protocol.shortest = self.length(&entry),
@@ -79,6 +81,7 @@ impl Reader<'_> {
                 _ => self.unknown_key(&entry, &keys::TOP),
             }
         }
+        protocol.unknown.sort_unstable();
         if protocol.name.is_empty() && self.findings.is_empty() {
             let place = self.place(0, Some("name"));
             self.findings.push(Finding::must_settle(Message::new("protocol-without-name")).at(place));
@@ -118,7 +121,11 @@ impl Reader<'_> {
         let Some(table) = self.table(entry) else { return gap };
         for entry in entries(table) {
             match entry.key.as_str() {
-                "limit" => gap.limit = self.length(&entry),
+                "limit" if is_unknown(&entry) => gap.unknown_up_to = Some(widest_unknown()),
+                "limit" => match up_to(&entry) {
+                    Some(most) => gap.unknown_up_to = self.measure(&entry, most),
+                    None => gap.limit = self.length(&entry),
+                },
                 "equal" => gap.equal = self.bridge(&entry),
                 "two-plants" => gap.two_plants = self.bridge(&entry),
                 "across-species" => gap.across_species = self.bridge(&entry),
@@ -146,8 +153,11 @@ impl Reader<'_> {
     }
 
     fn length(&mut self, entry: &Entry<'_>) -> Option<Measure> {
-        let written = shown(entry.value);
-        let measure = Measure::read(&written, None, DecimalMark::Point).ok();
+        self.measure(entry, &shown(entry.value))
+    }
+
+    fn measure(&mut self, entry: &Entry<'_>, written: &str) -> Option<Measure> {
+        let measure = Measure::read(written, None, DecimalMark::Point).ok();
         if measure.is_none() {
             self.bad_value(entry, "protocol-not-a-length");
         }
@@ -220,6 +230,19 @@ impl Reader<'_> {
         let row = 1 + before.filter(|&&byte| byte == b'\n').count() as u64;
         Place { file: self.file.to_owned(), row, column: column.map(str::to_owned), character: None }
     }
+}
+
+/// Whether somebody looked for a rule and didn't find it.
+fn is_unknown(entry: &Entry<'_>) -> bool {
+    entry.value.as_str().is_some_and(|text| plain(text) == keys::UNKNOWN)
+}
+
+/// How far an unknown limit may reach: `unknown up to 6 in`.
+fn up_to<'t>(entry: &Entry<'t>) -> Option<&'t str> {
+    let text = entry.value.as_str()?.trim();
+    let rest = text.get(..keys::UNKNOWN.len()).filter(|word| word.eq_ignore_ascii_case(keys::UNKNOWN));
+    let rest = rest.map(|word| text[word.len()..].trim_start())?;
+    Some(rest.strip_prefix("up to").unwrap_or(rest).trim_start())
 }
 
 /// The entries of a table in the order of the file, so that findings come in that order too.

@@ -1,6 +1,6 @@
 use super::*;
 use tautline_survey::finding::{Finding, Weight};
-use tautline_survey::protocol::{Bridge, Counts, Dead, Protocol};
+use tautline_survey::protocol::{Bridge, Counts, Dead, Protocol, Unknown};
 
 /// The protocol, and nothing was wrong with it.
 fn sound(text: &str) -> Protocol {
@@ -121,4 +121,21 @@ fn what_is_wrong_is_named_with_its_line_and_all_of_it() {
 #[test]
 fn the_empty_protocol_writes_an_empty_file() {
     assert_eq!(to_toml(&Protocol::default()), "");
+}
+
+/// What somebody looked for and didn't find is written down as such, and read back to the same.
+#[test]
+fn what_is_unknown_is_no_silence() {
+    let file = "name = \"old sheets\"\ndead = \"unknown\"\ncover = \"Unknown\"\n\n[gap]\nlimit = \"unknown up to 6 in\"\n";
+    let (protocol, findings) = read("old.toml", file);
+    assert_eq!(findings, []);
+    assert!(protocol.is_unknown(Unknown::Dead) && protocol.is_unknown(Unknown::Cover));
+    // 6 in are 15.24 cm
+    assert_eq!(protocol.gap.unknown().unwrap().nanometres(), 152_400_000);
+    let (again, _) = read("again.toml", &to_toml(&protocol));
+    assert_eq!(again.fingerprint(), protocol.fingerprint());
+    let (plain, _) = read("plain.toml", "name = \"old\"\n[gap]\nlimit = \"unknown\"\n");
+    assert_eq!(plain.gap.unknown().unwrap().nanometres(), 150_000_000);
+    let (_, wrong) = read("wrong.toml", "name = \"old\"\n[gap]\nlimit = \"unknown up to a lot\"\n");
+    assert_eq!((wrong[0].message.code, wrong[0].place.as_ref().unwrap().row), ("protocol-not-a-length", 3));
 }

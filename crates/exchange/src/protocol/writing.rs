@@ -5,7 +5,7 @@ use core::fmt::Write as _;
 use tautline_engine::length::{DecimalMark, write};
 use tautline_survey::measure::Measure;
 use tautline_survey::plants::GrowthForm;
-use tautline_survey::protocol::{Bridge, Protocol};
+use tautline_survey::protocol::{Bridge, Protocol, Unknown};
 use toml::Value;
 
 /// The protocol as a file that [`super::read`] reads back to the same meaning. Silent rules are left out.
@@ -25,6 +25,14 @@ pub fn to_toml(protocol: &Protocol) -> String {
     }
     file.word("cover", protocol.cover, &keys::COVER);
     file.word("dead", protocol.dead, &keys::DEAD);
+    for (rule, key, stated) in [
+        (Unknown::Cover, "cover", protocol.cover.is_some()),
+        (Unknown::Dead, "dead", protocol.dead.is_some()),
+    ] {
+        if protocol.is_unknown(rule) && !stated {
+            file.text(key, keys::UNKNOWN);
+        }
+    }
     file.length("shortest", protocol.shortest.as_ref());
     file.word("overlap", protocol.overlap, &keys::OVERLAP);
     file.word("side", protocol.side, &keys::SIDE);
@@ -45,6 +53,9 @@ pub fn to_toml(protocol: &Protocol) -> String {
     if *gap != tautline_survey::protocol::Gap::default() {
         file.section("gap");
         file.length("limit", gap.limit.as_ref());
+        if let Some(most) = gap.unknown_up_to.as_ref().filter(|_| gap.limit.is_none()) {
+            file.text("limit", &format!("{} up to {}", keys::UNKNOWN, with_its_unit(most)));
+        }
         file.bridge("equal", gap.equal);
         file.bridge("two-plants", gap.two_plants);
         file.bridge("across-species", gap.across_species);

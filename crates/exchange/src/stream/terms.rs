@@ -38,7 +38,10 @@ impl<'a> Terms<'a> {
         let rule = question.choice.gap_limit.map_or(recorded, |limit| recorded.with_limit(limit));
         // a finer rule is refused line by line; a coarser one that stops at the plant gives two ends
         let re_ruled = rule.gap.limit != recorded.gap.limit;
-        if rule.gap.limit < recorded.gap.limit || (re_ruled && protocol.stops_at_the_plant()) {
+        if protocol.lies_between()
+            || rule.gap.limit < recorded.gap.limit
+            || (re_ruled && protocol.stops_at_the_plant())
+        {
             return None;
         }
         Some(Self {

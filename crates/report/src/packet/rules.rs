@@ -32,6 +32,7 @@ fn of_protocol(protocol: &Protocol, words: &Words) -> String {
         words.say(&Message::new("methods-counts").with("what", counts(protocol, words))),
     ];
     match &protocol.gap.limit {
+        None if protocol.gap.unknown().is_some() => said.push(words.word("packet-gap-unknown")),
         Some(limit) => {
             said.push(words.say(
                 &Message::new("packet-gap").with("limit", Value::Length(limit.length(), limit.notation())),

@@ -4,11 +4,15 @@ use super::{Bounds, LineResult, SpeciesResult, Work, traits};
 use crate::finding::Finding;
 use crate::message::Message;
 use crate::protocol::{Dead, Overlap};
-use crate::visit::{Extent, State};
+use crate::visit::{Extent, Intercept, State};
 use tautline_engine::length::Length;
+use tautline_engine::rule::{DeadRule, ReadingRule};
 
 pub(super) fn work_out(work: &Work, result: &mut LineResult) {
     let codes = work.codes();
+    if let Some(ends) = work.ends {
+        return between(work, result, &codes, ends);
+    }
     let dead_rule = work.protocol.dead.unwrap_or(Dead::Apart);
     let sums: Vec<(Length, Length)> = codes
         .iter()
@@ -69,6 +73,77 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult) {
     if !result.canopy.is_known() {
         result.findings.push(Finding::note(about("lengths-only-overlap-unknown")));
     }
+}
+
+/// A line under a rule that nobody knows any more: no less than what was written down, and no more than if every gap had been
+/// as wide as the rule may have closed, and all dead canopy live.
+fn between(work: &Work, result: &mut LineResult, codes: &[String], [_, most]: [ReadingRule; 2]) {
+    let dead_counts = most.dead == DeadRule::CountsAsLive;
+    let dead_rule = work.protocol.dead.unwrap_or(Dead::Apart);
+    let bounds: Vec<(Bounds, Bounds)> = codes
+        .iter()
+        .map(|code| {
+            let [live, dead] = [State::Live, State::Dead].map(|state| summed(work, code, state));
+            let stands = |i: &&Intercept| work.code(&i.species) == *code;
+            let pieces = work.visit.intercepts.iter().filter(stands).count();
+            let gaps: Length = if work.protocol.gap.unknown().is_some() && pieces > 0 {
+                core::iter::repeat_n(most.gap.limit, pieces + 1).sum()
+            } else {
+                Length::ZERO
+            };
+            let (least, more) = match dead_rule {
+                _ if dead_counts => (live, dead),
+                Dead::CountsAsLive => (live + dead, Length::ZERO),
+                _ => (live, Length::ZERO),
+            };
+            let high = (least + more + gaps).min(work.read.max(least));
+            let dead = if dead_rule == Dead::LeftOut || dead_rule == Dead::CountsAsLive {
+                Length::ZERO
+            } else {
+                dead
+            };
+            (Bounds { low: least, high }, Bounds { low: Length::ZERO, high: dead })
+        })
+        .collect();
+    let once = work.protocol.overlap == Some(Overlap::Once);
+    let union = |members: &[usize]| {
+        let ends =
+            |end: fn(Bounds) -> Length| members.iter().map(|&one| end(bounds[one].0)).collect::<Vec<_>>();
+        Bounds {
+            low: union_bounds(&ends(|bounds| bounds.low), work.read, once).low,
+            high: union_bounds(&ends(|bounds| bounds.high), work.read, once).high,
+        }
+    };
+    let counted: Vec<usize> = (0..codes.len()).filter(|&number| work.is_counted(&codes[number])).collect();
+    result.canopy = union(&counted);
+    let sum = |end: fn(&(Bounds, Bounds)) -> Length| counted.iter().map(|&one| end(&bounds[one])).sum();
+    result.sum = Bounds { low: sum(|one| one.0.low), high: sum(|one| one.0.high) };
+    result.dead = Bounds { low: Length::ZERO, high: sum(|one| one.1.high).min(work.read) };
+    result.species = codes
+        .iter()
+        .zip(&bounds)
+        .map(|(code, &(live, dead))| SpeciesResult {
+            code: code.clone(),
+            form: work.form(code),
+            counted: work.is_counted(code),
+            live,
+            dead,
+            composition: None,
+            height: traits::mean_height(work, code),
+            density: traits::density(work, code),
+            intercepts: work
+                .visit
+                .intercepts
+                .iter()
+                .filter(|i| work.code(&i.species) == *code)
+                .map(|i| i.id)
+                .collect(),
+        })
+        .collect();
+    let (forms, groups) = work.unions(codes);
+    result.forms = forms.iter().map(|(form, members)| (*form, union(members))).collect();
+    result.groups = groups.iter().map(|(group, members)| (group.clone(), union(members))).collect();
+    result.codes = codes.to_vec();
 }
 
 /// How little and how much canopy there may be under a wider gap limit than the recorded one, unknowable as it is.

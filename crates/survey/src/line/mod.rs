@@ -10,7 +10,7 @@ use crate::finding::{Finding, Weight};
 use crate::input::Input;
 use crate::measure::Measure;
 use crate::message::{Message, Value};
-use crate::plan::Slope;
+use crate::plan::{PlannedLine, Slope};
 use crate::plants::{GrowthForm, PlantList};
 use crate::protocol::{Assumption, Counts, Protocol};
 use crate::visit::{Extent, Outcome, Visit};
@@ -260,7 +260,13 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
     assumed.retain(|one| choice.leaves_open(one));
     let rule = choice.over(choice.rule.unwrap_or(recorded_rule));
     let lengths_only = visit.intercepts.iter().any(|i| matches!(i.extent, Extent::Length(_)));
-    let re_ruled = rule.gap.limit != recorded_rule.gap.limit;
+    let gap_unknown = protocol.gap.unknown().is_some();
+    let re_ruled = gap_unknown || rule.gap.limit != recorded_rule.gap.limit;
+    // a rule that several protocols were brought to is one rule
+    let ends = if choice.rule.is_some() { None } else { protocol.ends(choice.gap_limit) };
+    if ends.is_some() && choice.gap_limit.is_none() && gap_unknown {
+        assumed.retain(|one| !one.rule.starts_with("gap-"));
+    }
     let in_limit = |length| Value::Length(length, Notation::decimals(Unit::Centimetre, 2));
     if rule.gap.limit < recorded_rule.gap.limit {
         return Err(placed(Finding::must_settle(
@@ -271,9 +277,19 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
     }
     let counts = choice.counts.clone().unwrap_or_else(|| protocol.counts_or_woody());
     let slope_cosine = planned.and_then(|line| line.slope).filter(|_| choice.on_the_level).map(Slope::cosine);
-    let work =
-        Work { slope_cosine, visit, plants: &input.plants, counts: &counts, protocol, rule, read, re_ruled };
-    if lengths_only && re_ruled {
+    let work = Work {
+        slope_cosine,
+        visit,
+        plants: &input.plants,
+        counts: &counts,
+        protocol,
+        rule,
+        ends,
+        read,
+        re_ruled,
+    };
+    let settled = choice.rule.is_some() || choice.gap_limit.is_some();
+    if lengths_only && re_ruled && (settled || !gap_unknown) {
         let (low, high) = lengths::under_a_wider_rule(&work);
         return Err(placed(Finding::must_settle(
             about("lengths-cannot-be-re-ruled")
@@ -282,41 +298,7 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
                 .with("high", Value::Share(high.share_of(read), 1)),
         )));
     }
-    let mut result = LineResult {
-        site: visit.site.clone(),
-        line: visit.line.clone(),
-        stratum: planned.and_then(|line| line.stratum.clone()),
-        plot: planned.and_then(|line| line.plot.clone()),
-        date: visit.date,
-        reader: visit.reader.clone(),
-        pass: visit.pass.clone(),
-        protocol: visit.protocol.clone(),
-        rule,
-        assumed,
-        recording: match (visit.intercepts.is_empty(), lengths_only) {
-            (true, _) => Recording::NothingFound,
-            (false, true) => Recording::LengthsOnly,
-            (false, false) => Recording::Positions,
-        },
-        length,
-        read,
-        canopy: Bounds::default(),
-        sum: Bounds::default(),
-        dead: Bounds::default(),
-        species: Vec::new(),
-        forms: Vec::new(),
-        groups: Vec::new(),
-        cover: None,
-        counted: Vec::new(),
-        others: Vec::new(),
-        codes: Vec::new(),
-        gaps: Vec::new(),
-        gap_classes: Vec::new(),
-        slope_cosine,
-        findings: Vec::new(),
-        visit: index,
-        unsettled: false,
-    };
+    let mut result = blank(&work, planned, (index, length), assumed, lengths_only);
     if lengths_only {
         lengths::work_out(&work, &mut result);
     } else {
@@ -338,6 +320,52 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
     Ok(result)
 }
 
+/// A line of which nothing is worked out yet.
+fn blank(
+    work: &Work,
+    planned: Option<&PlannedLine>,
+    (index, length): (usize, Measure),
+    assumed: Vec<Assumption>,
+    lengths_only: bool,
+) -> LineResult {
+    let visit = work.visit;
+    LineResult {
+        site: visit.site.clone(),
+        line: visit.line.clone(),
+        stratum: planned.and_then(|line| line.stratum.clone()),
+        plot: planned.and_then(|line| line.plot.clone()),
+        date: visit.date,
+        reader: visit.reader.clone(),
+        pass: visit.pass.clone(),
+        protocol: visit.protocol.clone(),
+        rule: work.rule,
+        assumed,
+        recording: match (visit.intercepts.is_empty(), lengths_only) {
+            (true, _) => Recording::NothingFound,
+            (false, true) => Recording::LengthsOnly,
+            (false, false) => Recording::Positions,
+        },
+        length,
+        read: work.read,
+        canopy: Bounds::default(),
+        sum: Bounds::default(),
+        dead: Bounds::default(),
+        species: Vec::new(),
+        forms: Vec::new(),
+        groups: Vec::new(),
+        cover: None,
+        counted: Vec::new(),
+        others: Vec::new(),
+        codes: Vec::new(),
+        gaps: Vec::new(),
+        gap_classes: Vec::new(),
+        slope_cosine: work.slope_cosine,
+        findings: Vec::new(),
+        visit: index,
+        unsettled: false,
+    }
+}
+
 /// Growth forms or groups, each with the numbers of its species.
 type Members<T> = Vec<(T, Vec<usize>)>;
 
@@ -348,6 +376,8 @@ struct Work<'a> {
     counts: &'a Counts,
     protocol: &'a Protocol,
     rule: ReadingRule,
+    /// The rules that make least and most canopy, where a rule is unknown.
+    ends: Option<[ReadingRule; 2]>,
     read: Length,
     re_ruled: bool,
     slope_cosine: Option<f64>,

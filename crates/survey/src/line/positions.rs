@@ -20,7 +20,7 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
     // may close every gap or none of them.
     let marks_missing = work.protocol.stops_at_the_plant() && counted.iter().any(|i| i.plant.is_none());
     let open = work.re_ruled && marks_missing;
-    let mut widest: ReadingRule = work.rule;
+    let [narrowest, mut widest]: [ReadingRule; 2] = work.ends.unwrap_or([work.rule; 2]);
     if open {
         widest.gap.two_plants = Bridging::Bridged;
         result.findings.push(Finding::have_a_look(
@@ -29,9 +29,9 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
                 .with("line", result.line.as_str()),
         ));
     }
-    let low = line_cover(work.read, &counted, &work.rule);
+    let low = line_cover(work.read, &counted, &narrowest);
     let high = line_cover(work.read, &counted, &widest);
-    let uncounted = line_cover(work.read, &others, &work.rule);
+    let [uncounted, uncounted_high] = [narrowest, widest].map(|rule| line_cover(work.read, &others, &rule));
 
     result.canopy = Bounds { low: low.canopy_length(), high: high.canopy_length() };
     result.sum = Bounds { low: low.sum_length(), high: high.sum_length() };
@@ -66,12 +66,12 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult, breaks: Option<&[Le
             .collect()
     };
     result.species = species(&low, &high, &counted_ids, true);
-    result.species.extend(species(&uncounted, &uncounted, &other_ids, false));
+    result.species.extend(species(&uncounted, &uncounted_high, &other_ids, false));
 
     let (forms, groups) = work.unions(&codes);
     let within = |members: &[usize]| Bounds {
         low: union_length(&[&low, &uncounted], members),
-        high: union_length(&[&high, &uncounted], members),
+        high: union_length(&[&high, &uncounted_high], members),
     };
     result.forms = forms.iter().map(|(form, members)| (*form, within(members))).collect();
     result.groups = groups.iter().map(|(group, members)| (group.clone(), within(members))).collect();

@@ -22,3 +22,17 @@ report-column-end = end (latitude, longitude)
 report-map-withheld = Where the lines lie was written down and is kept back, as the site's setting says. Ask whoever looks after the site.
 report-map-blurred = Where the lines lie is told no closer than a square { $width } km wide, as the site's setting says. The middle of the square (latitude, longitude, WGS 84): { $middle }. A line may begin up to { $metres } m from there.
 holds-exact-places = This holds exact places that the site's setting keeps back from others: it is not for handing on.
+
+## Sheets of which nobody knows how they were read
+rule-unknown = what is unknown
+rule-gap-limit-unknown-up-to = how wide an unknown gap rule may have been
+rule-unknown-gap = Nobody knows any more which gaps were read as canopy under “{ $protocol }”. Each figure is shown between every edge as written and all gaps up to { $most } closed: whatever the rule was, it lies between.
+rule-unknown-dead = Nobody knows any more whether dead canopy was counted under “{ $protocol }”. Each figure is shown between dead canopy that is marked left out and counted. Dead canopy that was written down without a mark can't be told from live.
+rule-unknown-cover = Nobody knows any more which meaning of cover “{ $protocol }” had in mind: outline, the leaves and twigs themselves, or the ground. No arithmetic tells them apart, so these figures stand for themselves.
+protocols-apart-unknown = These readings can't be set side by side: nobody knows any more what was meant by { $rules } in some of them, and no arithmetic undoes it. Each year stands for itself.
+methods-gap-unknown = Which gaps were read as canopy isn't known any more. The figures lie between every edge as written and all gaps up to { $most } closed, also those that handbooks leave open.
+methods-dead-unknown = Whether dead canopy was counted isn't known any more. The figures lie between marked dead canopy left out and counted.
+packet-gap-unknown = The gap rule of this protocol is unknown. Lines can't be read under it: choose a rule and write it down.
+
+## Exports
+help-export-publisher = who gives the data out, for the description of a data package or a Darwin Core archive

@@ -22,3 +22,17 @@ report-column-end = final (latitud, longitud)
 report-map-withheld = Dónde están las líneas se anotó y se reserva, como dice la configuración del sitio. Pregunte a quien cuida del sitio.
 report-map-blurred = Dónde están las líneas no se dice con más detalle que un cuadrado de { $width } km de ancho, como dice la configuración del sitio. El centro del cuadrado (latitud, longitud, WGS 84): { $middle }. Una línea puede empezar hasta a { $metres } m de allí.
 holds-exact-places = Contiene lugares exactos que la configuración del sitio reserva: no es para entregar a otros.
+
+## Planillas de las que nadie sabe cómo se leyeron
+rule-unknown = lo que no se sabe
+rule-gap-limit-unknown-up-to = hasta cuánto pudo llegar una regla de huecos desconocida
+rule-unknown-gap = Ya nadie sabe qué huecos se leyeron como copa bajo “{ $protocol }”. Cada cifra se muestra entre todos los bordes como se anotaron y todos los huecos de hasta { $most } cerrados: sea cual fuera la regla, está entre ambos.
+rule-unknown-dead = Ya nadie sabe si la copa muerta se contó bajo “{ $protocol }”. Cada cifra se muestra entre la copa muerta marcada sin contar y contada. La copa muerta anotada sin marca no se distingue de la viva.
+rule-unknown-cover = Ya nadie sabe qué significado de cobertura se usó en “{ $protocol }”: el contorno, las hojas y ramas mismas, o el suelo. Ninguna aritmética los distingue, así que estas cifras valen por sí solas.
+protocols-apart-unknown = Estas lecturas no se pueden poner lado a lado: ya nadie sabe qué se entendía en algunas de ellas por { $rules }, y ninguna aritmética lo deshace. Cada año vale por sí solo.
+methods-gap-unknown = Ya no se sabe qué huecos se leyeron como copa. Las cifras están entre todos los bordes como se anotaron y todos los huecos de hasta { $most } cerrados, también los que los manuales dejan abiertos.
+methods-dead-unknown = Ya no se sabe si se contó la copa muerta. Las cifras están entre la copa muerta marcada sin contar y contada.
+packet-gap-unknown = La regla de huecos de este protocolo no se conoce. No se pueden leer líneas con ella: elija una regla y anótela.
+
+## Exportaciones
+help-export-publisher = quién entrega los datos, para la descripción de un paquete de datos o un archivo Darwin Core

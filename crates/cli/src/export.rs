@@ -24,6 +24,7 @@ pub(crate) fn command(words: &Words) -> Command {
                 .value_parser(Form::ALL.iter().map(|form| form.word()).collect::<Vec<_>>()),
         )
         .arg(option("to", "FOLDER", "help-export-to"))
+        .arg(option("publisher", "NAME", "help-export-publisher"))
         .arg(full.help(words.word("help-export-full")))
 }
 
@@ -42,7 +43,8 @@ pub(crate) fn run(asked: &ArgMatches, words: &Words) -> Done {
     let read = files_read(asked, words)?;
     let question = Question { by: By::Species, ..Question::default() };
     let assessments = assess(&read.input, &question);
-    let whole = Whole { input: &read.input, goals: &read.goals, assessments: &assessments, full };
+    let publisher = text("publisher").map(str::trim).filter(|name| !name.is_empty());
+    let whole = Whole { input: &read.input, goals: &read.goals, assessments: &assessments, full, publisher };
     let files = write(form, &whole, words).map_err(|message| (words.say(&message), Exit::Nothing))?;
     keep(Path::new(folder), &files, words)?;
     show::findings_aside(&read.input.findings, words);

@@ -264,6 +264,39 @@ proptest! {
         };
         prop_assert_eq!(says(&back), says(&records));
     }
+
+    /// A whole import that is undone leaves what stood before it, whatever it brought; the same import twice brings nothing.
+    #[test]
+    fn an_import_undone_leaves_what_stood_and_a_second_one_adds_nothing(
+        before in prop::collection::vec(2_u32..60, 0..5),
+        after in prop::collection::vec(2_u32..60, 1..6),
+    ) {
+        let (mut device, mut records) = (Device::new(5), Records::default());
+        let lines = |stops: &[u32]| {
+            let named = stops.iter().enumerate().map(|(at, &stop)| visit(&at.to_string(), stop + 3));
+            sheet(&format!("{stops:?}"), named.collect())
+        };
+        device.import(&mut records, &lines(&before));
+        let says = |records: &Records| {
+            let (input, goals) = standing(records).into_input();
+            (input.visits, input.plan, input.files, input.findings, goals)
+        };
+        let stood = says(&records);
+        let drafts = gather(&standing(&records), &lines(&after), &[]).drafts;
+        let made = device.write("import", drafts);
+        let action = made.first().map(|one| one.head().action.id);
+        let touched: BTreeSet<_> = made.iter().map(Revision::record).collect();
+        add_all(&mut records, made);
+        prop_assert_eq!(device.import(&mut records, &lines(&after)), 0);
+        // nothing new came where the two are alike
+        prop_assert_eq!(action.is_none(), before == after);
+        if let Some(action) = action {
+            let undone: Vec<Draft> =
+                touched.iter().filter_map(|&record| amend::undo(&records.of(record), action)).collect();
+            add_all(&mut records, device.write("undo", undone));
+        }
+        prop_assert_eq!(says(&records), stood);
+    }
 }
 
 #[test]

@@ -62,6 +62,8 @@ pub struct Whole<'a> {
     pub assessments: &'a [Assessment],
     /// All places as they are, whatever the sites' own settings say.
     pub full: bool,
+    /// Who gives the data out, where somebody says so.
+    pub publisher: Option<&'a str>,
 }
 
 /// The forms that can be written; those that weigh much, with the features that bring them.

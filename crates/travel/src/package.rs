@@ -16,7 +16,7 @@ pub fn files(whole: &Whole, words: &Words) -> Vec<File> {
     let mut files: Vec<File> =
         tables.iter().map(|table| File::text(&format!("{}.csv", table.name), text(table))).collect();
     let resources: Vec<Value> = tables.iter().map(|table| resource(table, words)).collect();
-    let package = json!({
+    let mut package = json!({
         "profile": "tabular-data-package",
         "name": "tautline-readings",
         "title": words.word("package-title"),
@@ -24,6 +24,9 @@ pub fn files(whole: &Whole, words: &Words) -> Vec<File> {
         "sources": sources(whole.input),
         "resources": resources,
     });
+    if let Some(name) = whole.publisher {
+        package["contributors"] = json!([{ "title": name, "role": "publisher" }]);
+    }
     files.push(File::text("datapackage.json", format!("{package:#}\n")));
     files
 }

@@ -7,9 +7,13 @@ use tautline_engine::num::decimal::shortest;
 use tautline_survey::place::Told;
 use tautline_words::Words;
 
-/// Who gives the data out isn't known here, so that the archive says who should be asked.
+/// The description of the archive. Where nobody says who gives the data out, it says that this isn't known.
+///
+/// # Source
+/// Jones and others 2019, Ecological Metadata Language 2.2.0, `eml-dataset` and `eml-resource`: creator, contact and publisher, in
+/// the order in which a dataset has them
 pub(super) fn eml(whole: &Whole, words: &Words) -> String {
-    let name = escaped(&words.word("export-unnamed"));
+    let name = escaped(&whole.publisher.map_or_else(|| words.word("export-unnamed"), str::to_owned));
     let party = |element: &str| format!("<{element}><organizationName>{name}</organizationName></{element}>");
     let files: Vec<&str> = whole.input.files.iter().map(|file| file.sha256.as_str()).collect();
     let id = tautline_survey::canonical::sha256_hex(files.concat().as_bytes());
@@ -17,7 +21,7 @@ pub(super) fn eml(whole: &Whole, words: &Words) -> String {
         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n\
          <eml:eml xmlns:eml=\"https://eml.ecoinformatics.org/eml-2.2.0\" packageId=\"urn:sha256:{id}\" system=\"tautline\" \
          xml:lang=\"{}\">\n<dataset>\n<title>{}</title>\n{}\n<abstract><para>{}</para></abstract>\n\
-         <intellectualRights><para>{}</para></intellectualRights>\n{}{}\n{}</dataset>\n</eml:eml>\n",
+         <intellectualRights><para>{}</para></intellectualRights>\n{}{}\n{}{}</dataset>\n</eml:eml>\n",
         words.language(),
         escaped(&words.word("package-title")),
         party("creator"),
@@ -25,6 +29,7 @@ pub(super) fn eml(whole: &Whole, words: &Words) -> String {
         escaped(&words.word("export-rights")),
         coverage(whole),
         party("contact"),
+        if whole.publisher.is_some() { party("publisher") + "\n" } else { String::new() },
         methods(whole),
     )
 }

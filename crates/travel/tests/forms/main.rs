@@ -43,6 +43,7 @@ impl Made {
             goals: &self.read.goals,
             assessments: &self.assessments,
             full: false,
+            publisher: None,
         }
     }
 

@@ -77,3 +77,29 @@ fn the_description_names_types_units_rules_and_keys() {
         text(&files, one["path"].as_str().unwrap());
     }
 }
+
+/// Creator, contact and publisher stand where a dataset of Ecological Metadata Language 2.2.0 has them (eml-dataset.xsd: creator,
+/// abstract, rights, coverage, contact, publisher, methods); Data Package 1 names contributors with a role.
+#[test]
+fn who_gives_the_data_out_is_named_where_somebody_says_so() {
+    let made = Made::new();
+    let name = "Rim Draw <Grazing> & Sons (invented)";
+    let whole = tautline_travel::Whole { publisher: Some(name), ..made.whole() };
+    let of = |form| tautline_travel::write(form, &whole, &Words::english()).unwrap();
+    let package: Value = serde_json::from_str(&text(&of(Form::Package), "datapackage.json")).unwrap();
+    assert_eq!(package["contributors"], serde_json::json!([{ "title": name, "role": "publisher" }]));
+    let eml = |files: &[tautline_travel::File]| {
+        let archive = files.iter().find(|file| file.bytes.starts_with(b"PK")).unwrap();
+        let mut packed = zip::ZipArchive::new(std::io::Cursor::new(archive.bytes.clone())).unwrap();
+        let mut text = String::new();
+        std::io::Read::read_to_string(&mut packed.by_name("eml.xml").unwrap(), &mut text).unwrap();
+        text
+    };
+    let named = eml(&of(Form::DarwinCore));
+    let escaped = "<organizationName>Rim Draw &lt;Grazing&gt; &amp; Sons (invented)</organizationName>";
+    assert_eq!(named.matches(escaped).count(), 3, "{named}");
+    let at = |element: &str| named.find(element).unwrap_or_else(|| panic!("no {element}"));
+    let order = ["<creator>", "<abstract>", "<intellectualRights>", "<contact>", "<publisher>", "<methods>"];
+    assert!(order.windows(2).all(|pair| at(pair[0]) < at(pair[1])), "{named}");
+    assert!(!eml(&made.files(Form::DarwinCore)).contains("<publisher>"));
+}

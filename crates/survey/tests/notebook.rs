@@ -288,8 +288,8 @@ proptest! {
         let touched: BTreeSet<_> = made.iter().map(Revision::record).collect();
         add_all(&mut records, made);
         prop_assert_eq!(device.import(&mut records, &lines(&after)), 0);
-        // nothing new came where the two are alike
-        prop_assert_eq!(action.is_none(), before == after);
+        // nothing new came where each of its lines stood already
+        prop_assert_eq!(action.is_none(), before.starts_with(&after));
         if let Some(action) = action {
             let undone: Vec<Draft> =
                 touched.iter().filter_map(|&record| amend::undo(&records.of(record), action)).collect();

@@ -24,6 +24,9 @@ const NEVER_COMMON: [&str; 2] = ["cover", "overlap"];
 const READERS_MATTER: [&str; 7] =
     ["side", "reading-window", "alive-without-leaves", "flower-stalks", "tape", "wind-limit", "shortest"];
 
+const GAP_LIMIT: &str = "gap-limit";
+const UNKNOWN_LIMIT: &str = "gap-limit-unknown-up-to";
+
 /// Rule by rule, where protocols differ in meaning.
 ///
 /// # Example
@@ -71,6 +74,10 @@ pub struct Ground {
 /// One protocol needs nothing. Several: the widest gap limit is taken with its own bridging rules; what counts is
 /// cut down to what counts under all of them; dead canopy counts only if it does under all. The bridging rules of
 /// the others are tried too, and the range they give is said.
+///
+/// Where a gap rule is unknown, visits of several years or protocols are brought to the widest rule that any of them can have
+/// been read under, every case bridged that any may have bridged: closing gaps that the reader closed before changes nothing, so
+/// what comes out is the same whatever the rule was.
 pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground {
     let mut prints: Vec<&str> = visits.iter().map(|&visit| input.visits[visit].protocol.as_str()).collect();
     prints.sort_unstable();
@@ -78,18 +85,19 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
     let silent = Protocol::default();
     let protocols: Vec<&Protocol> =
         prints.iter().map(|print| input.protocols.get(*print).unwrap_or(&silent)).collect();
-    let widest =
-        protocols.iter().copied().max_by_key(|protocol| protocol.rule().0.gap.limit).unwrap_or(&silent);
+    let limit = |protocol: &&Protocol| (protocol.rule().0.gap.limit, protocol.gap.unknown().is_some());
+    let widest = protocols.iter().copied().max_by_key(limit).unwrap_or(&silent);
     let (rule, mut assumed) = widest.rule();
     assumed.retain(|one| asked.leaves_open(one));
     let mut ground = Ground { choice: asked.clone(), assumed, findings: Vec::new(), apart: false };
-    ground.findings.extend(protocols.iter().flat_map(|protocol| unknown_rules(protocol)));
     // sheets under a rule that nobody knows were one rule's only where they were read together
     let mut years: Vec<Option<u16>> =
         visits.iter().map(|&visit| input.visits[visit].date.map(Date::year)).collect();
     years.sort_unstable();
     years.dedup();
     let several = protocols.len() > 1 || years.len() > 1;
+    let closed = asked.gap_limit.or(several.then_some(rule.gap.limit));
+    ground.findings.extend(protocols.iter().flat_map(|protocol| unknown_rules(protocol, closed)));
     let unknown = |rule| several && protocols.iter().any(|protocol| protocol.is_unknown(rule));
     let never: Vec<String> = [(Unknown::Cover, "cover"), (Unknown::Dead, "dead")]
         .into_iter()
@@ -108,15 +116,16 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
         return ground;
     }
     if protocols.len() < 2 {
-        // each year is brought to the widest rule that any of them can have been read under
         ground.choice.rule = Some(rule);
-        ground.findings.push(brought_to(rule.gap.limit));
+        ground.findings.push(brought_to(rule.gap.limit, widest));
         return ground;
     }
     let differing = differences(&protocols);
     let names = Value::from(protocols.iter().map(|protocol| protocol.name.clone()).collect::<Vec<_>>());
     let rules = |wanted: &dyn Fn(&str) -> bool| -> Vec<String> {
-        differing.iter().map(|d| d.rule.clone()).filter(|rule| wanted(rule)).collect()
+        // a limit that is unknown differs from a known one as a limit
+        let known = |rule: &String| rule != UNKNOWN_LIMIT || !differing.iter().any(|d| d.rule == GAP_LIMIT);
+        differing.iter().map(|d| d.rule.clone()).filter(known).filter(|rule| wanted(rule)).collect()
     };
     ground.findings.push(Finding::have_a_look(
         Message::new("protocols-differ").with("protocols", names).with("rules", rules(&|_| true)),
@@ -132,8 +141,9 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
     if ground.choice.counts.is_none() {
         ground.choice.counts = Some(shared_counts(&protocols));
     }
-    ground.findings.push(brought_to(shared.gap.limit));
-    if let Some((low, high)) = range_of_the_rest(input, visits, &ground.choice, shared, &protocols) {
+    ground.findings.push(brought_to(shared.gap.limit, widest));
+    let rest = || range_of_the_rest(input, visits, &ground.choice, shared, &protocols);
+    if let Some((low, high)) = (!gap_unknown).then(rest).flatten() {
         ground.findings.push(Finding::have_a_look(
             Message::new("rest-could-matter")
                 .with("low", Value::Share(low, 1))
@@ -149,17 +159,24 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
     ground
 }
 
-fn brought_to(limit: Length) -> Finding {
-    let limit = Value::Length(limit, Notation::decimals(Unit::Centimetre, 2));
-    Finding::note(Message::new("brought-to-common-ground").with("limit", limit))
+/// The rule that visits were brought to, its limit as the protocol writes it that gave it.
+fn brought_to(limit: Length, widest: &Protocol) -> Finding {
+    let (code, notation) = match widest.gap.unknown() {
+        Some(most) => ("brought-to-widest", most.notation()),
+        None => ("brought-to-common-ground", Notation::decimals(Unit::Centimetre, 2)),
+    };
+    Finding::note(Message::new(code).with("limit", Value::Length(limit, notation)))
 }
 
-/// What nobody knows any more of a protocol, each with what was made of it.
-fn unknown_rules(protocol: &Protocol) -> Vec<Finding> {
+/// What nobody knows any more of a protocol, each with what was made of it: all gaps up to `closed` read as canopy where one rule
+/// was asked for or shared, else figures between two ends.
+fn unknown_rules(protocol: &Protocol, closed: Option<Length>) -> Vec<Finding> {
     let about = |code| Message::new(code).with("protocol", protocol.name.as_str());
-    let gap = protocol.gap.unknown_up_to.as_ref().filter(|_| protocol.gap.limit.is_none());
-    let gap =
-        gap.map(|most| about("rule-unknown-gap").with("most", Value::Length(most.length(), most.notation())));
+    let gap = protocol.gap.unknown().map(|most| {
+        let length = |length| Value::Length(length, most.notation());
+        let known = |limit| about("rule-unknown-gap-closed").with("limit", length(limit));
+        closed.map_or_else(|| about("rule-unknown-gap"), known).with("most", length(most.length()))
+    });
     let dead = protocol.is_unknown(Unknown::Dead).then(|| about("rule-unknown-dead"));
     let cover = protocol.is_unknown(Unknown::Cover).then(|| about("rule-unknown-cover"));
     gap.into_iter().chain(dead).chain(cover).map(Finding::have_a_look).collect()
@@ -170,6 +187,24 @@ fn shared_rule(mut rule: ReadingRule, protocols: &[&Protocol]) -> ReadingRule {
     let dead: Vec<DeadRule> = protocols.iter().map(|protocol| protocol.rule().0.dead).collect();
     if dead.windows(2).any(|pair| pair[0] != pair[1]) {
         rule.dead = DeadRule::LeftOut;
+    }
+    // closing what a reader may have closed already is the one thing that brings an unknown rule to the same as the others
+    if protocols.iter().any(|protocol| protocol.gap.unknown().is_some()) {
+        for other in protocols.iter().map(|protocol| protocol.rule().0.gap) {
+            let gap = &mut rule.gap;
+            for (case, may) in [
+                (&mut gap.equal, other.equal),
+                (&mut gap.two_plants, other.two_plants),
+                (&mut gap.across_species, other.across_species),
+                (&mut gap.between_species, other.between_species),
+                (&mut gap.across_dead, other.across_dead),
+                (&mut gap.line_end, other.line_end),
+            ] {
+                if may == Bridging::Bridged {
+                    *case = may;
+                }
+            }
+        }
     }
     rule.shortest = protocols.iter().map(|protocol| protocol.rule().0.shortest).max().unwrap_or(Length::ZERO);
     rule

@@ -234,7 +234,7 @@ impl Protocol {
         state("counts", self.counts.as_ref().map(counts_meaning));
         state("dead", self.dead.map(|dead| json!(dead)));
         state("gap-limit", length(&self.gap.limit));
-        state("gap-limit-unknown-up-to", self.gap.unknown().map(|most| json!(most.nanometres())));
+        state("gap-limit-unknown-up-to", self.gap.unknown().map(|most| json!(most.length().nanometres())));
         state("unknown", unknown_meaning(&self.unknown));
         state("gap-equal", self.gap.equal.map(|bridge| json!(bridge)));
         state("gap-two-plants", self.gap.two_plants.map(|bridge| json!(bridge)));
@@ -277,26 +277,23 @@ impl Protocol {
             )
         };
         // an unknown rule is taken at its widest, which no reading under it can have passed
-        let limit = self.gap.limit.as_ref().map(Measure::length).or(self.gap.unknown());
+        let limit = self.gap.limit.as_ref().map(Measure::length).or(self.gap.unknown().map(Measure::length));
+        let silent = if self.gap.unknown().is_some() { unknown::ALL_BRIDGED } else { plain.gap };
         let gap = match limit {
             // where no gap closes, what a closing gap would do is no question
             None | Some(Length::ZERO) => plain.gap,
             Some(limit) => GapRule {
                 limit,
-                equal: bridge("gap-equal", self.gap.equal, plain.gap.equal),
-                two_plants: bridge("gap-two-plants", self.gap.two_plants, plain.gap.two_plants),
-                across_species: bridge(
-                    "gap-across-species",
-                    self.gap.across_species,
-                    plain.gap.across_species,
-                ),
+                equal: bridge("gap-equal", self.gap.equal, silent.equal),
+                two_plants: bridge("gap-two-plants", self.gap.two_plants, silent.two_plants),
+                across_species: bridge("gap-across-species", self.gap.across_species, silent.across_species),
                 between_species: bridge(
                     "gap-between-species",
                     self.gap.between_species,
-                    plain.gap.between_species,
+                    silent.between_species,
                 ),
-                across_dead: bridge("gap-across-dead", self.gap.across_dead, plain.gap.across_dead),
-                line_end: bridge("gap-line-end", self.gap.line_end, plain.gap.line_end),
+                across_dead: bridge("gap-across-dead", self.gap.across_dead, silent.across_dead),
+                line_end: bridge("gap-line-end", self.gap.line_end, silent.line_end),
             },
         };
         if limit.is_none() {

@@ -131,11 +131,11 @@ fn what_is_unknown_is_no_silence() {
     assert_eq!(findings, []);
     assert!(protocol.is_unknown(Unknown::Dead) && protocol.is_unknown(Unknown::Cover));
     // 6 in are 15.24 cm
-    assert_eq!(protocol.gap.unknown().unwrap().nanometres(), 152_400_000);
+    assert_eq!(protocol.gap.unknown().unwrap().length().nanometres(), 152_400_000);
     let (again, _) = read("again.toml", &to_toml(&protocol));
     assert_eq!(again.fingerprint(), protocol.fingerprint());
     let (plain, _) = read("plain.toml", "name = \"old\"\n[gap]\nlimit = \"unknown\"\n");
-    assert_eq!(plain.gap.unknown().unwrap().nanometres(), 150_000_000);
+    assert_eq!(plain.gap.unknown().unwrap().length().nanometres(), 150_000_000);
     let (_, wrong) = read("wrong.toml", "name = \"old\"\n[gap]\nlimit = \"unknown up to a lot\"\n");
     assert_eq!((wrong[0].message.code, wrong[0].place.as_ref().unwrap().row), ("protocol-not-a-length", 3));
 }

@@ -156,6 +156,8 @@ pub struct LineResult {
     pub protocol: String,
     /// The rule that was applied.
     pub rule: ReadingRule,
+    /// The rules that make least and most of it, where nobody knows the one it was read under.
+    pub ends: Option<[ReadingRule; 2]>,
     /// What the rule had to take one way because the protocol is silent.
     pub assumed: Vec<Assumption>,
     /// How it was written down.
@@ -269,11 +271,18 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
     }
     let in_limit = |length| Value::Length(length, Notation::decimals(Unit::Centimetre, 2));
     if rule.gap.limit < recorded_rule.gap.limit {
-        return Err(placed(Finding::must_settle(
-            about("finer-than-recorded")
+        let message = match protocol.gap.unknown() {
+            Some(most) => {
+                let as_written = |length| Value::Length(length, most.notation());
+                about("finer-than-it-may-have-been")
+                    .with("asked", as_written(rule.gap.limit))
+                    .with("most", as_written(most.length()))
+            }
+            None => about("finer-than-recorded")
                 .with("asked", in_limit(rule.gap.limit))
                 .with("recorded", in_limit(recorded_rule.gap.limit)),
-        )));
+        };
+        return Err(placed(Finding::must_settle(message)));
     }
     let counts = choice.counts.clone().unwrap_or_else(|| protocol.counts_or_woody());
     let slope_cosine = planned.and_then(|line| line.slope).filter(|_| choice.on_the_level).map(Slope::cosine);
@@ -339,6 +348,7 @@ fn blank(
         pass: visit.pass.clone(),
         protocol: visit.protocol.clone(),
         rule: work.rule,
+        ends: work.ends,
         assumed,
         recording: match (visit.intercepts.is_empty(), lengths_only) {
             (true, _) => Recording::NothingFound,

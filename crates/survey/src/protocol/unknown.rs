@@ -1,11 +1,22 @@
 //! Sheets out of a cabinet, of which nobody knows any more how they were read: what is unknown, and between which rules the
 //! figures lie.
 
-use super::{Bridge, Gap, Protocol};
+use super::{Gap, Protocol};
 use crate::measure::Measure;
 use serde::{Deserialize, Serialize};
 use tautline_engine::length::{DecimalMark, Length, Unit};
-use tautline_engine::rule::{DeadRule, ReadingRule};
+use tautline_engine::rule::{Bridging, DeadRule, GapRule, ReadingRule};
+
+/// What an unknown rule is taken to close in the cases on which its protocol is silent: all that it may have closed.
+pub(super) const ALL_BRIDGED: GapRule = GapRule {
+    limit: Length::ZERO,
+    equal: Bridging::Bridged,
+    two_plants: Bridging::Bridged,
+    across_species: Bridging::Bridged,
+    between_species: Bridging::Bridged,
+    across_dead: Bridging::Bridged,
+    line_end: Bridging::Bridged,
+};
 
 /// The widest gap that any rule of the shipped protocols closes: what an unknown gap rule may have been, where nobody says
 /// that it was less.
@@ -31,22 +42,8 @@ pub enum Unknown {
 
 impl Gap {
     /// How far the limit may reach, where it is unknown.
-    pub fn unknown(&self) -> Option<Length> {
-        self.limit.is_none().then_some(self.unknown_up_to.as_ref()).flatten().map(Measure::length)
-    }
-
-    /// The same cases, those that are silent bridged: the rule that closes most of all that this may have been.
-    fn all_bridged(&self) -> Self {
-        let or_bridged = |stated: Option<Bridge>| stated.or(Some(Bridge::Bridged));
-        Self {
-            equal: or_bridged(self.equal),
-            two_plants: or_bridged(self.two_plants),
-            across_species: or_bridged(self.across_species),
-            between_species: or_bridged(self.between_species),
-            across_dead: or_bridged(self.across_dead),
-            line_end: or_bridged(self.line_end),
-            ..self.clone()
-        }
+    pub fn unknown(&self) -> Option<&Measure> {
+        self.unknown_up_to.as_ref().filter(|_| self.limit.is_none())
     }
 }
 
@@ -82,7 +79,6 @@ impl Protocol {
         let [mut least, mut most] = [limit.map_or(rule, |limit| rule.with_limit(limit)); 2];
         if self.gap.unknown().is_some() && limit.is_none() {
             least = least.with_limit(Length::ZERO);
-            most.gap = Self { gap: self.gap.all_bridged(), ..self.clone() }.rule().0.gap;
         }
         if self.is_unknown(Unknown::Dead) {
             least.dead = DeadRule::Apart;

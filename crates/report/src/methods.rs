@@ -11,7 +11,7 @@ use tautline_survey::line::{LineResult, Recording};
 use tautline_survey::measure::Measure;
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
-use tautline_survey::protocol::{Counts, Protocol, Unknown};
+use tautline_survey::protocol::{Counts, Protocol};
 
 /// The version of this software, of which every room has the same.
 const VERSION: &str = env!("CARGO_PKG_VERSION");
@@ -85,9 +85,9 @@ fn of_a_line(assessment: &Assessment, page: &Page) -> Vec<String> {
     let Some(first) = assessment.lines.first() else { return Vec::new() };
     let mut said = vec![page.say(&Message::new("methods-counts").with("what", counts(first, page)))];
     said.extend(gap_rule(first, page));
-    let dead_unknown = protocol_of(first, page).is_some_and(|one| one.is_unknown(Unknown::Dead));
+    let dead_between = first.ends.is_some_and(|[least, most]| least.dead != most.dead);
     said.push(page.word(match first.rule.dead {
-        _ if dead_unknown => "methods-dead-unknown",
+        _ if dead_between => "methods-dead-unknown",
         DeadRule::LeftOut => "methods-dead-left-out",
         DeadRule::Apart => "methods-dead-apart",
         DeadRule::ShortJoinsLive => "methods-dead-joins",
@@ -121,23 +121,20 @@ fn counts(line: &LineResult, page: &Page) -> String {
     said
 }
 
-fn protocol_of<'a>(line: &LineResult, page: &Page<'a>) -> Option<&'a Protocol> {
-    page.input.protocols.get(&line.protocol)
-}
-
 /// The gap limit, and what a gap does in every case that handbooks leave open.
 fn gap_rule(line: &LineResult, page: &Page) -> Vec<String> {
     let gap = line.rule.gap;
-    let unknown = protocol_of(line, page).and_then(|protocol| protocol.gap.unknown_up_to.as_ref());
-    // where years were brought to one rule, that rule is said
-    if let Some(most) = unknown.filter(|_| page.question.choice.gap_limit.is_none()) {
-        let most = Value::Length(most.length(), most.notation());
+    let protocol = page.input.protocols.get(&line.protocol);
+    // where one rule was asked for or shared, that rule is said
+    if let (_, Some(most)) = line.gap_limits() {
+        let written = protocol.and_then(|protocol| protocol.gap.unknown()).map(Measure::notation);
+        let most = Value::Length(most, written.unwrap_or(line.length.notation()));
         return vec![page.say(&Message::new("methods-gap-unknown").with("most", most))];
     }
     if gap.limit == tautline_engine::length::Length::ZERO {
         return vec![page.word("methods-no-gap")];
     }
-    let stated = page.input.protocols.get(&line.protocol).and_then(|protocol| protocol.gap.limit.as_ref());
+    let stated = protocol.and_then(|protocol| protocol.gap.limit.as_ref().or(protocol.gap.unknown()));
     let notation = stated.filter(|stated| stated.length() == gap.limit).map_or_else(
         || tautline_engine::length::Notation::decimals(tautline_engine::length::Unit::Centimetre, 2),
         Measure::notation,

@@ -12,6 +12,7 @@ use tautline_survey::goal::Subject;
 use tautline_survey::input::Input;
 use tautline_survey::limits::CHANCE_TO_SETTLE_PER_MILLE;
 use tautline_survey::message::Message;
+use tautline_survey::protocol::Protocol;
 
 /// What is said about a change to somebody who reads no statistics.
 const PLAIN: [&str; 8] = [
@@ -118,9 +119,16 @@ pub(crate) fn next(assessment: &Assessment, page: &Page) -> Option<Said> {
         sentences.push(page.say(&Message { code, values: Vec::new() }.with("more", more)));
     }
     let days = assessment.lines.iter().filter_map(|line| line.date);
+    let mut protocols = assessment.lines.iter().filter_map(|line| page.input.protocols.get(&line.protocol));
+    let unknown = protocols.any(Protocol::has_unknown);
+    let (dated, undated) = if unknown {
+        ("report-next-visit-agree", "report-next-visit-agree-undated")
+    } else {
+        ("report-next-visit", "report-next-visit-undated")
+    };
     sentences.push(match days.max() {
-        Some(day) => page.say(&Message::new("report-next-visit").with("day", day.to_string())),
-        None => page.word("report-next-visit-undated"),
+        Some(day) => page.say(&Message::new(dated).with("day", day.to_string())),
+        None => page.word(undated),
     });
     (!assessment.lines.is_empty()).then(|| Said { heading: page.word("report-next"), sentences })
 }

@@ -179,8 +179,11 @@ pub struct LineOutput {
     pub length_nm: i64,
     /// Length read in nanometres.
     pub read_nm: i64,
-    /// Gap limit applied, in nanometres.
+    /// Gap limit applied, in nanometres; the least that it may have been where nobody knows it.
     pub gap_limit_nm: i64,
+    /// The widest that the gap limit may have been, where nobody knows it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub gap_limit_high_nm: Option<i64>,
     /// Live canopy of what counts, overlap once.
     pub canopy: CoverRange,
     /// The counted species added up.
@@ -438,7 +441,8 @@ pub fn line(result: &LineResult) -> LineOutput {
         recording: result.recording,
         length_nm: result.length.length().nanometres(),
         read_nm: result.read.nanometres(),
-        gap_limit_nm: result.rule.gap.limit.nanometres(),
+        gap_limit_nm: result.gap_limits().0.nanometres(),
+        gap_limit_high_nm: result.gap_limits().1.map(tautline_engine::length::Length::nanometres),
         canopy: range(result.canopy),
         sum: range(result.sum),
         dead: range(result.dead),

@@ -14,6 +14,10 @@ const WIDEST: Length = Length::from_units(50, Unit::Centimetre);
 
 /// The curve, or why there is none.
 pub(crate) fn section(id: &str, assessment: &Assessment, page: &Page) -> Vec<Block> {
+    // dead canopy that may have been counted or not would need two curves
+    if assessment.lines.iter().any(|line| line.ends.is_some_and(|[least, most]| least.dead != most.dead)) {
+        return vec![paragraph(page.word("report-curve-dead-unknown"))];
+    }
     let steps = curve(page.input, assessment, WIDEST).unwrap_or_default();
     let (Some(first), Some(last)) = (steps.first().copied(), steps.last().copied()) else {
         return vec![paragraph(page.word("report-curve-none"))];
@@ -38,7 +42,8 @@ pub(crate) fn section(id: &str, assessment: &Assessment, page: &Page) -> Vec<Blo
             unknown: page.word("report-curve-unknown"),
         },
     };
-    let said = Message::new("report-curve-said")
+    let unknown = assessment.lines.iter().any(|line| line.gap_limits().1.is_some());
+    let said = Message::new(if unknown { "report-curve-said-unknown" } else { "report-curve-said" })
         .with("recorded", shown(first.limit))
         .with("cover", Value::Share(first.cover, 1))
         .with("widest", shown(WIDEST))

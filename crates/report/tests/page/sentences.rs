@@ -3,7 +3,7 @@
 use crate::reader::says;
 use crate::sites::{asked, cm, four_lines, intercept, page, site};
 use tautline_survey::assess::Question;
-use tautline_survey::protocol::Protocol;
+use tautline_survey::protocol::{Gap, Protocol, Unknown, widest_unknown};
 use tautline_survey::visit::State;
 
 /// By hand: covers 10, 20, 30, 40 % have mean 25 %, s = 12.909944 points, SE = 6.454972, 3 df; t(0.90, 3) = 1.637744
@@ -93,4 +93,35 @@ fn closed_gaps_and_dead_canopy_stay_apart() {
         ],
     );
     says(&page, &["No goal was set for this site"]);
+}
+
+/// By hand: on 10 m, 100 to 150 and 160 to 200 cm are 90 cm as written, 100 cm where the gap of 10 cm closes; 92 and 102 cm on the
+/// second line, so 9.1 to 10.1 % of the site.
+#[test]
+fn a_rule_that_nobody_knows_is_said_wherever_it_matters() {
+    let line =
+        |more: u32| vec![intercept(1, 100, 150, State::Live), intercept(2, 160, 200 + more, State::Live)];
+    let gap = Gap { unknown_up_to: Some(widest_unknown()), ..Gap::default() };
+    let protocol = Protocol { name: "old sheets (invented)".into(), gap, ..Protocol::default() };
+    let lines = [line(0), line(2)];
+    let said = page(&site("Invented flat", protocol.clone(), &lines), &Question::default());
+    says(
+        &said,
+        &[
+            "9.1 % to 10.1 %",
+            "Each figure is shown between every edge as written and all gaps up to 15 cm closed",
+            "With all gaps under 15.0 cm closed, whatever rule the lines were read under, canopy cover is 10.1 %",
+            "agree on rules and write them down as a protocol first",
+            "Which gaps were read as canopy isn't known any more.",
+        ],
+    );
+    assert!(!said.contains("again under the same rules"));
+    let dead = Protocol { unknown: vec![Unknown::Dead], ..protocol };
+    says(
+        &page(&site("Invented flat", dead, &lines), &Question::default()),
+        &[
+            "whether dead canopy was counted on these lines, so there is no one curve",
+            "Whether dead canopy was counted isn't known",
+        ],
+    );
 }

@@ -201,6 +201,14 @@ pub struct LineResult {
 }
 
 impl LineResult {
+    /// The gap limit that was applied, and the widest that it may have been where nobody knows it; the first is then the least.
+    pub fn gap_limits(&self) -> (Length, Option<Length>) {
+        match self.ends.map(|ends| ends.map(|rule| rule.gap.limit)) {
+            Some([least, most]) if least < most => (least, Some(most)),
+            _ => (self.rule.gap.limit, None),
+        }
+    }
+
     /// A length as a share of what was read.
     pub fn share(&self, length: Length) -> f64 {
         length.share_of(self.read)

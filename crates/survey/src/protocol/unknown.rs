@@ -53,6 +53,11 @@ impl Protocol {
         self.unknown.contains(&rule)
     }
 
+    /// Whether any rule is known to be unknown.
+    pub fn has_unknown(&self) -> bool {
+        !self.unknown.is_empty() || self.gap.unknown().is_some()
+    }
+
     /// Whether any figure under it lies between two, because a rule is unknown.
     pub fn lies_between(&self) -> bool {
         self.gap.unknown().is_some() || self.is_unknown(Unknown::Dead)

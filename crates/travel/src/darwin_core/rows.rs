@@ -209,11 +209,12 @@ fn inventory(input: &Input, line: &LineResult, visit: &Visit, id: &str) -> Vec<S
         "restricted search".to_owned(),
         protocol_name(input, line),
         protocol.map_or(String::new(), |protocol| {
-            format!(
-                "gap limit {} m; fingerprint {}",
-                shortest(metres(line.rule.gap.limit)),
-                protocol.fingerprint()
-            )
+            let (limit, most) = line.gap_limits();
+            let limit = shortest(metres(limit));
+            let limit = most.map_or(format!("gap limit {limit} m"), |most| {
+                format!("gap limit unknown, {limit} to {} m", shortest(metres(most)))
+            });
+            format!("{limit}; fingerprint {}", protocol.fingerprint())
         }),
         protocol.map_or(String::new(), |protocol| protocol.source.clone()),
         forms.unwrap_or_default(),

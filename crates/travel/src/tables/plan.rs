@@ -94,13 +94,17 @@ pub(super) fn plants(input: &Input) -> Table {
 pub(super) fn protocols(input: &Input) -> Table {
     let rows = input.protocols.iter().map(|(fingerprint, protocol)| {
         let (rule, assumed) = protocol.rule();
+        let least = protocol.ends(None).map_or(rule, |[least, _]| least).gap.limit;
+        let most =
+            if least < rule.gap.limit { Cell::Number(super::metres(rule.gap.limit)) } else { Cell::Empty };
         let assumed: Vec<String> =
             assumed.iter().map(|taken| format!("{}: {}", taken.rule, taken.taken)).collect();
         vec![
             Cell::text(fingerprint),
             Cell::text(&protocol.name),
             Cell::text(&protocol.source),
-            Cell::Number(super::metres(rule.gap.limit)),
+            Cell::Number(super::metres(least)),
+            most,
             Cell::text(&assumed.join("; ")),
             Cell::text(&to_toml(protocol)),
         ]
@@ -112,6 +116,7 @@ pub(super) fn protocols(input: &Input) -> Table {
             Column::new("name", Holds::Text),
             Column::new("source", Holds::Text),
             Column::of("gap_limit_m", "m").needed(),
+            Column::of("gap_limit_high_m", "m"),
             Column::new("assumed", Holds::Text),
             Column::new("rules", Holds::Text),
         ],

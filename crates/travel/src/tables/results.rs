@@ -27,8 +27,12 @@ pub(super) fn line_cover(whole: &Whole) -> Table {
                 Cell::text(line.stratum.as_deref().unwrap_or("")),
                 Cell::text(line.plot.as_deref().unwrap_or("")),
                 Cell::Number(metres(line.read)),
-                Cell::Number(metres(line.rule.gap.limit)),
             ];
+            let (limit, most) = line.gap_limits();
+            row.extend([
+                Cell::Number(metres(limit)),
+                most.map_or(Cell::Empty, |most| Cell::Number(metres(most))),
+            ]);
             for bounds in [line.canopy, line.sum, line.dead] {
                 row.extend(ends(bounds, metres));
                 row.extend(ends(bounds, |length| line.share(length)));
@@ -47,6 +51,7 @@ pub(super) fn line_cover(whole: &Whole) -> Table {
             Column::new("plot", Holds::Text),
             Column::of("read_m", "m").needed(),
             Column::of("gap_limit_m", "m").needed(),
+            Column::of("gap_limit_high_m", "m"),
             Column::of("canopy_m", "m").needed(),
             Column::of("canopy_high_m", "m"),
             Column::of("canopy_cover", SHARE).needed(),

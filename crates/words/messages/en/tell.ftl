@@ -35,7 +35,12 @@ rule-unknown-cover = Nobody knows any more which meaning of cover “{ $protocol
 protocols-apart-unknown = These readings can't be set side by side: nobody knows any more what was meant by { $rules } in some of them, and no arithmetic undoes it. Each year stands for itself.
 methods-gap-unknown = Which gaps were read as canopy isn't known any more. The figures lie between every edge as written and all gaps up to { $most } closed, also those that handbooks leave open.
 methods-dead-unknown = Whether dead canopy was counted isn't known any more. The figures lie between marked dead canopy left out and counted.
+report-curve-said-unknown = With all gaps under { $recorded } closed, whatever rule the lines were read under, canopy cover is { $cover }; closing gaps up to { $widest } would make it { $most } on the same lines. A finer rule can't be worked out: nobody knows which gaps that small were written down.
+report-curve-dead-unknown = Nobody knows any more whether dead canopy was counted on these lines, so there is no one curve.
+report-next-visit-agree = To follow change, agree on rules and write them down as a protocol first, since nobody knows any more by which these lines were read. Then read the same lines again at the same time of the year ({ $day } was the last day of reading) and at the same stage of growth.
+report-next-visit-agree-undated = To follow change, agree on rules and write them down as a protocol first, since nobody knows any more by which these lines were read. Then read the same lines again at the same time of the year and at the same stage of growth, and write down the day.
 packet-gap-unknown = The gap rule of this protocol is unknown. Lines can't be read under it: choose a rule and write it down.
 
 ## Exports
+export-column-gap-limit-high-m = The widest that the gap limit may have been, where nobody knows it any more; the limit beside it is then the least
 help-export-publisher = who gives the data out, for the description of a data package or a Darwin Core archive

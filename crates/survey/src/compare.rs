@@ -96,21 +96,21 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
     years.sort_unstable();
     years.dedup();
     let several = protocols.len() > 1 || years.len() > 1;
-    let closed = asked.gap_limit.or(several.then_some(rule.gap.limit));
-    ground.findings.extend(protocols.iter().flat_map(|protocol| unknown_rules(protocol, closed)));
     let unknown = |rule| several && protocols.iter().any(|protocol| protocol.is_unknown(rule));
-    let never: Vec<String> = [(Unknown::Cover, "cover"), (Unknown::Dead, "dead")]
+    let never: Vec<Value> = [(Unknown::Cover, "rule-cover"), (Unknown::Dead, "rule-dead")]
         .into_iter()
         .filter(|(rule, _)| unknown(*rule))
-        .map(|(_, rule)| rule.to_owned())
+        .map(|(_, word)| Value::Word(word))
         .collect();
     if !never.is_empty() {
         ground.apart = true;
-        ground
-            .findings
-            .push(Finding::must_settle(Message::new("protocols-apart-unknown").with("rules", never)));
+        ground.findings.push(Finding::must_settle(
+            Message::new("protocols-apart-unknown").with("rules", Value::List(never)),
+        ));
         return ground;
     }
+    let closed = asked.gap_limit.or(several.then_some(rule.gap.limit));
+    ground.findings.extend(protocols.iter().flat_map(|protocol| unknown_rules(protocol, closed)));
     let gap_unknown = protocols.iter().any(|protocol| protocol.gap.unknown().is_some());
     if protocols.len() < 2 && !(several && gap_unknown) {
         return ground;

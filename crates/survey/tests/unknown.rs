@@ -146,6 +146,7 @@ fn years_meet_on_the_widest_rule_or_not_at_all() {
         let apart = change_of(&sheets(&protocol, &[1986, 2026], &pieces()));
         assert!(apart.figures.is_empty(), "{rule:?}");
         assert!(apart.findings.iter().any(|one| one.message.code == "protocols-apart-unknown"));
+        assert!(apart.findings.iter().all(|one| one.message.code != "rule-unknown-gap-closed"));
         // each year stands for itself
         let years = assess(&sheets(&protocol, &[1986, 2026], &pieces()), &Question::default());
         assert!(years.iter().all(|year| year.figure(&Subject::Canopy).is_some()));

@@ -6,6 +6,7 @@ use bolero::check;
 use tautline_engine::length::{Bare, DecimalMark, Division, Length, Notation, Unit, read, write};
 use tautline_survey::date::Date;
 use tautline_survey::goal::{self, Goal};
+use tautline_survey::input::Input;
 use tautline_survey::measure::Measure;
 use tautline_survey::place::{LinePlace, Openness, Position, Told};
 use tautline_survey::plan::Slope;
@@ -61,7 +62,9 @@ fn place() {
             assert!((-90.0..=90.0).contains(&latitude) && (-180.0..=180.0).contains(&longitude));
             let place = LinePlace { site: String::new(), line: String::new(), start, end: None };
             for width in [1, 100] {
-                let Told::Blurred(middle, metres) = place.told(Openness::Blurred(width)) else {
+                let Told::Blurred(middle, metres) =
+                    Input::default().told_of(&place, Openness::Blurred(width))
+                else {
                     panic!("a blurred place is told")
                 };
                 let [latitude, longitude] = middle.degrees();

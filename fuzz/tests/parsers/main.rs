@@ -4,6 +4,7 @@
 //! As plain tests each target runs what lies under `__fuzz__/NAME/corpus` and `__fuzz__/NAME/crashes`, then random
 //! text for 15 seconds. A text that broke something goes into `crashes` and stays.
 
+mod boundaries;
 mod files;
 mod records;
 mod text;

@@ -11,8 +11,19 @@ use std::path::Path;
 use tautline_words::Words;
 
 /// The stylesheets, in the order in which they count.
-const STYLES: [&str; 11] =
-    ["tokens.css", "ground.css", "parts.css", "pages.css", "read.css", "practice.css", "plan.css", "handbook.css", "follow.css", "desk.css", "print.css"];
+const STYLES: [&str; 11] = [
+    "tokens.css",
+    "ground.css",
+    "parts.css",
+    "pages.css",
+    "read.css",
+    "practice.css",
+    "plan.css",
+    "handbook.css",
+    "follow.css",
+    "desk.css",
+    "print.css",
+];
 
 /// Each icon's name and side, and whether it reaches the edges.
 const ICONS: [(&str, u32, bool); 3] =

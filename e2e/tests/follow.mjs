@@ -105,7 +105,7 @@ export const tests = {
     await show(page, "#/agree");
     await reads(page, "On the one line that both read");
     const [advice] = /reader B sees each edge about [\d.]+ cm further out\./.exec(printed);
-    assert.ok(await inSheets(page).toLowerCase().includes(advice.toLowerCase()), advice);
+    assert.ok((await inSheets(page)).toLowerCase().includes(advice.toLowerCase()), advice);
     await page.getByLabel("Set beside").selectOption("reader B");
     await reads(page, /reader A sees each edge about .* further in/i);
     assert.deepEqual(await axe(page), []);

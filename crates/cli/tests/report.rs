@@ -182,7 +182,8 @@ fn a_pdf_is_written_whole_is_known_again_and_a_template_that_fails_is_named() {
     assert_eq!(said.matches("the readings stand").count(), 2, "{said}");
     let said =
         reported(&["--into", &at("each"), "--as", "pdf", "--for", "landowner", "--archival"], READINGS);
-    assert!(said.contains("2 reports written, 2 pages"), "{said}");
+    // one sheet each, and on its back what the words mean
+    assert!(said.contains("2 reports written, 4 pages"), "{said}");
     std::fs::write(at("letterhead.typ"), "#let letterhead(report) = nothing-known").unwrap();
     let template = folder.to_str().unwrap();
     let refused = tautline(&["report", "-", "--into", &at("again.pdf"), "--template", template], READINGS);

@@ -15,10 +15,6 @@ const SMALL: u16 = 340;
 
 /// Words of a report of sites: fewer for one who has a page of it.
 pub(crate) fn of_sites(page: &Page) -> Vec<Meaning> {
-    // a landowner's sheet of paper is one; what can be unfolded stands on the screen
-    if page.reader == Reader::Landowner && page.medium == Medium::Print {
-        return Vec::new();
-    }
     let wanted = |meaning: &Meaning| match meaning {
         Meaning::Cover | Meaning::Interval | Meaning::Verdict => true,
         Meaning::GapRule | Meaning::SumOfSpecies => page.reader != Reader::Landowner,

@@ -31,7 +31,7 @@ pub(crate) fn told(id: &str, assessment: &Assessment, years: &[(String, &Assessm
         answers: if there { answers(id, assessment, page) } else { Vec::new() },
         changed: onward::changed(assessment, page).filter(|_| there),
         next: onward::next(assessment, page),
-        meanings: (there && !meaning::of_sites(page).is_empty()).then(|| meaning::jump(page)),
+        meanings: there.then(|| meaning::jump(page)),
         beside: found.beside_the_figure(&format!("{id}-checks"), page).filter(|_| there),
         parts,
         parts_label: page.say(&label),

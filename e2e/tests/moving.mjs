@@ -16,7 +16,8 @@ export const tests = {
     const notice = page.getByLabel("The notebook moves");
     await notice.getByText("All that is on this device has been sent").waitFor();
     assert.match(await notice.textContent(), /https:\/\/flats-2\.local/);
-    // what is written now is on this device alone
+    // what is written now is on this device alone, once the exchange has come to its end
+    await page.locator(".badge:not(.under-way)").waitFor();
     await page.unrouteAll({ behavior: "wait" }); // what the test itself fetches would pass although the page is offline
     await context.setOffline(true);
     await show(page, "#/take-in");

@@ -353,12 +353,22 @@ impl Session {
         });
     }
 
-    /// Keeps what a person set, and goes on in the words that they chose.
+    /// Keeps what a person set, and goes on by it.
     pub(crate) fn set(self, settings: Settings) {
         let kept = settings.clone();
-        self.with_device(async move |device| kept.keep(device).await, |()| ());
         let before = self.settings.get_untracked();
-        if (&before.language, &before.lengths) == (&settings.language, &settings.lengths) {
+        let speaks_another = before.language != settings.language;
+        self.with_device(
+            async move |device| kept.keep(device).await,
+            move |()| {
+                // another language, another page: every word of it
+                if speaks_another && let Some(window) = web_sys::window() {
+                    // a page that can't be loaded again speaks it the next time
+                    let _ = window.location().reload();
+                }
+            },
+        );
+        if speaks_another || before.lengths == settings.lengths {
             return self.settings.set(settings);
         }
         let which = if words::are_all(&self.words()) { Which::All } else { Which::First };

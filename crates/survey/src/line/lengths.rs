@@ -25,27 +25,8 @@ pub(super) fn work_out(work: &Work, result: &mut LineResult) {
             }
         })
         .collect();
-    result.species = codes
-        .iter()
-        .zip(&sums)
-        .map(|(code, &(live, dead))| SpeciesResult {
-            code: code.clone(),
-            form: work.form(code),
-            counted: work.is_counted(code),
-            live: Bounds::known(live),
-            dead: Bounds::known(dead),
-            composition: None,
-            height: traits::mean_height(work, code),
-            density: traits::density(work, code),
-            intercepts: work
-                .visit
-                .intercepts
-                .iter()
-                .filter(|i| work.code(&i.species) == *code)
-                .map(|i| i.id)
-                .collect(),
-        })
-        .collect();
+    result.species =
+        species(work, &codes, sums.iter().map(|&(live, dead)| (Bounds::known(live), Bounds::known(dead))));
 
     let once = work.protocol.overlap == Some(Overlap::Once);
     let live_of =
@@ -119,10 +100,27 @@ fn between(work: &Work, result: &mut LineResult, codes: &[String], [_, most]: [R
     let sum = |end: fn(&(Bounds, Bounds)) -> Length| counted.iter().map(|&one| end(&bounds[one])).sum();
     result.sum = Bounds { low: sum(|one| one.0.low), high: sum(|one| one.0.high) };
     result.dead = Bounds { low: Length::ZERO, high: sum(|one| one.1.high).min(work.read) };
-    result.species = codes
+    result.species = species(work, codes, bounds.iter().copied());
+    let (forms, groups) = work.unions(codes);
+    result.forms = forms.iter().map(|(form, members)| (*form, union(members))).collect();
+    result.groups = groups.iter().map(|(group, members)| (group.clone(), union(members))).collect();
+    result.codes = codes.to_vec();
+}
+
+/// What each species comes to, with its live and its dead canopy, in the order of the codes.
+fn species(
+    work: &Work,
+    codes: &[String],
+    canopy: impl Iterator<Item = (Bounds, Bounds)>,
+) -> Vec<SpeciesResult> {
+    let intercepts = |code: &str| {
+        let own = work.visit.intercepts.iter().filter(|i| work.code(&i.species) == *code);
+        own.map(|i| i.id).collect()
+    };
+    codes
         .iter()
-        .zip(&bounds)
-        .map(|(code, &(live, dead))| SpeciesResult {
+        .zip(canopy)
+        .map(|(code, (live, dead))| SpeciesResult {
             code: code.clone(),
             form: work.form(code),
             counted: work.is_counted(code),
@@ -131,19 +129,9 @@ fn between(work: &Work, result: &mut LineResult, codes: &[String], [_, most]: [R
             composition: None,
             height: traits::mean_height(work, code),
             density: traits::density(work, code),
-            intercepts: work
-                .visit
-                .intercepts
-                .iter()
-                .filter(|i| work.code(&i.species) == *code)
-                .map(|i| i.id)
-                .collect(),
+            intercepts: intercepts(code),
         })
-        .collect();
-    let (forms, groups) = work.unions(codes);
-    result.forms = forms.iter().map(|(form, members)| (*form, union(members))).collect();
-    result.groups = groups.iter().map(|(group, members)| (group.clone(), union(members))).collect();
-    result.codes = codes.to_vec();
+        .collect()
 }
 
 /// How little and how much canopy there may be under a wider gap limit than the recorded one, unknowable as it is.

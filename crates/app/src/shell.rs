@@ -76,12 +76,7 @@ fn open(session: Session) -> impl IntoView {
     follow_settings(session);
     follow_route(session, route);
     session.read();
-    // another language, another page: every word of it
-    let language = Memo::new(move |_| session.settings.with(|settings| settings.language.clone()));
-    move || {
-        language.track();
-        frame(session, route)
-    }
+    frame(session, route)
 }
 
 fn frame(session: Session, route: ReadSignal<Route>) -> impl IntoView {

@@ -5,13 +5,9 @@ use crate::settings::{Letters, Settings, Theme};
 use leptos::prelude::*;
 use tautline_survey::message::Value;
 use tautline_words::{Lengths, Words};
-use wasm_bindgen::JsCast as _;
 
 /// The names of the languages in the catalogue, each in itself.
 const LANGUAGES: [(&str, &str); 2] = [("en", "desk-language-en"), ("es", "desk-language-es")];
-
-/// The place of the choice of a language: it keeps the focus while every word around it changes.
-const LANGUAGE: &str = "own-language";
 
 /// All of it.
 pub(super) fn own(session: Session) -> impl IntoView {
@@ -46,10 +42,7 @@ fn said(session: Session) -> impl IntoView {
         view! { <option value=code lang=code.to_owned() selected=own.language == code>{session.word(name)}</option> }
     });
     let languages = languages.collect_view();
-    let speak = move |event| {
-        change(session, |settings| settings.language = event_target_value(&event));
-        request_animation_frame(focus_language);
-    };
+    let speak = move |event| change(session, |settings| settings.language = event_target_value(&event));
     let lengths = Lengths::ALL.map(|lengths| {
         let name = session.word(match lengths {
             Lengths::AsWritten => "desk-lengths-as-written",
@@ -61,18 +54,10 @@ fn said(session: Session) -> impl IntoView {
     let measure = move |event| change(session, |settings| settings.lengths = event_target_value(&event));
     view! {
         <section><h2>{session.word("desk-said")}</h2>
-            <label>{session.word("desk-language")}<select id=LANGUAGE on:change=speak>{languages}</select></label>
+            <label>{session.word("desk-language")}<select on:change=speak>{languages}</select></label>
             <label>{session.word("desk-lengths")}<select on:change=measure>{lengths.collect_view()}</select></label>
             <p class="quiet">{session.word("desk-lengths-what")}</p>
         </section>
-    }
-}
-
-fn focus_language() {
-    let place = document().get_element_by_id(LANGUAGE);
-    if let Some(place) = place.and_then(|place| place.dyn_into::<web_sys::HtmlElement>().ok()) {
-        // an element that can't have the focus keeps none
-        let _ = place.focus();
     }
 }
 

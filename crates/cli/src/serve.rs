@@ -27,6 +27,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .arg(notebook)
         .arg(port(option("port", "NUMBER", "help-serve-port")))
         .arg(path(option("app", "DIR", "help-serve-app")))
+        .arg(flag("open", "help-serve-open"))
         .arg(flag("share", "help-share"))
         .arg(option("name", "NAME", "help-share-name").requires("share"))
         .arg(port(option("share-port", "NUMBER", "help-share-port").requires("share")))
@@ -42,7 +43,7 @@ pub(crate) fn serve(asked: &ArgMatches, words: &Words) -> Done {
     let setup = Setup {
         notebook: notebook.into(),
         port: asked.get_one("port").copied(),
-        app: asked.get_one("app").cloned(),
+        app: asked.get_one("app").cloned().or_else(own_app),
         share: if asked.get_flag("share") { Some(share(asked, words)?) } else { None },
     };
     let server = Server::begin(&setup).map_err(|why| refused(why.message(notebook)))?;
@@ -68,9 +69,28 @@ pub(crate) fn serve(asked: &ArgMatches, words: &Words) -> Done {
             show::aside(&words.say(&Message::new("share-unnamed").with("why", why.as_str())));
         }
     }
+    match &setup.app {
+        // where no browser can be begun from here, the address stands above
+        Some(_) if asked.get_flag("open") && open::that_detached(server.origin()).is_err() => {
+            show::aside(&words.word("serve-no-browser"));
+        }
+        Some(_) => {}
+        None => show::aside(&words.word("serve-without-app")),
+    }
     server.run().map_err(|error| refused(Message::new("serve-system").with("why", error.to_string())))?;
     show::line(&words.say(&Message::new("serve-ended").with("notebook", notebook)));
     Ok(Exit::Well)
+}
+
+/// The built app where it lies by custom: beside the command, beside the command's folder (where it is built), or where
+/// systems keep what programs share.
+fn own_app() -> Option<PathBuf> {
+    let own = std::env::current_exe().ok()?.canonicalize().ok()?;
+    let folder = own.parent()?;
+    ["web", "../web", "../share/tautline/web"]
+        .map(|way| folder.join(way))
+        .into_iter()
+        .find(|found| found.join("index.html").is_file())
 }
 
 fn share(asked: &ArgMatches, words: &Words) -> Result<ShareSetup, (String, Exit)> {

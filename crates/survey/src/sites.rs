@@ -145,36 +145,75 @@ pub fn hold_back(input: &mut Input) {
 /// assert!(of_site(&Input::default(), "Hollow Flat").visits.is_empty());
 /// ```
 pub fn of_site(input: &Input, site: &str) -> Input {
-    let mut own = Input {
-        files: input.files.clone(),
-        plan: input.plan.iter().filter(|line| line.site == site).cloned().collect(),
-        strata: input.strata.iter().filter(|stratum| stratum.site == site).cloned().collect(),
-        replaced: input.replaced.iter().filter(|word| word.site == site).cloned().collect(),
-        plants: input.plants.clone(),
-        protocols: input.protocols.clone(),
-        settlements: input.settlements.clone(),
-        ..Input::default()
-    };
-    let mut places = BTreeMap::new();
-    for (index, visit) in input.visits.iter().enumerate().filter(|(_, visit)| visit.site == site) {
-        if input.held.contains(&index) {
-            own.held.insert(own.visits.len());
-        }
-        places.insert(index, own.visits.len());
-        own.visits.push(visit.clone());
-    }
-    own.findings.extend(input.findings.iter().filter_map(|finding| about_it(finding, site, &places)));
-    own
+    BySite::of(input).site(site)
 }
 
-/// A finding with the places of the site's visits; none where it is about other sites alone.
-fn about_it(finding: &Finding, site: &str, places: &BTreeMap<usize, usize>) -> Option<Finding> {
-    let mut finding = finding.clone();
-    let Some(about) = finding.about.as_mut() else { return Some(finding) };
-    if !about.site.is_empty() && about.site != site {
-        return None;
+/// Where in an input each site's own stands, so that one site after another can be taken out of thousands.
+pub(crate) struct BySite<'a> {
+    input: &'a Input,
+    visits: BTreeMap<&'a str, Vec<usize>>,
+    plan: BTreeMap<&'a str, Vec<&'a PlannedLine>>,
+    findings: BTreeMap<&'a str, Vec<usize>>,
+}
+
+impl<'a> BySite<'a> {
+    /// Looks through an input once.
+    pub(crate) fn of(input: &'a Input) -> Self {
+        let mut own =
+            Self { input, visits: BTreeMap::new(), plan: BTreeMap::new(), findings: BTreeMap::new() };
+        for (index, visit) in input.visits.iter().enumerate() {
+            own.visits.entry(&visit.site).or_default().push(index);
+        }
+        for line in &input.plan {
+            own.plan.entry(&line.site).or_default().push(line);
+        }
+        for (index, finding) in input.findings.iter().enumerate() {
+            // under no name stand those of no one site
+            let site = finding.about.as_deref().map_or("", |about| about.site.as_str());
+            own.findings.entry(site).or_default().push(index);
+        }
+        own
     }
-    if !about.visits.is_empty() {
+
+    /// What of the input is about one site.
+    pub(crate) fn site(&self, site: &str) -> Input {
+        let input = self.input;
+        let visits = self.visits.get(site).map_or(&[][..], Vec::as_slice);
+        let places: BTreeMap<usize, usize> = visits.iter().copied().zip(0..).collect();
+        let mut findings: Vec<usize> =
+            ["", site].into_iter().filter_map(|name| self.findings.get(name)).flatten().copied().collect();
+        findings.sort_unstable();
+        findings.dedup();
+        let is_own = |named: &str| named == site;
+        Input {
+            files: input.files.clone(),
+            plan: self.plan.get(site).into_iter().flatten().copied().cloned().collect(),
+            strata: input.strata.iter().filter(|stratum| is_own(&stratum.site)).cloned().collect(),
+            replaced: input.replaced.iter().filter(|word| is_own(&word.site)).cloned().collect(),
+            plants: input.plants.clone(),
+            protocols: input.protocols.clone(),
+            settlements: input
+                .settlements
+                .iter()
+                .filter(|word| word.site.is_empty() || is_own(&word.site))
+                .cloned()
+                .collect(),
+            held: places
+                .iter()
+                .filter(|(whole, _)| input.held.contains(whole))
+                .map(|(_, own)| *own)
+                .collect(),
+            visits: visits.iter().map(|&index| input.visits[index].clone()).collect(),
+            findings: findings.iter().filter_map(|&index| among(&input.findings[index], &places)).collect(),
+            ..Input::default()
+        }
+    }
+}
+
+/// A finding with the places of the site's visits; none where it names visits and none of these.
+fn among(finding: &Finding, places: &BTreeMap<usize, usize>) -> Option<Finding> {
+    let mut finding = finding.clone();
+    if let Some(about) = finding.about.as_mut().filter(|about| !about.visits.is_empty()) {
         about.visits = about.visits.iter().filter_map(|visit| places.get(visit).copied()).collect();
         if about.visits.is_empty() {
             return None;

@@ -10,10 +10,10 @@ use crate::goal::Goal;
 use crate::input::Input;
 use crate::notebook::current::Current;
 use crate::notebook::payload::Payload;
-use crate::sites::{SiteRow, of_site, output, rows};
+use crate::sites::{BySite, SiteRow, output, rows};
 use crate::sync::Place;
 use serde::{Deserialize, Serialize};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::{BTreeMap, BTreeSet, btree_map};
 
 /// The version of what is kept; another one is made anew.
 const VERSION: u32 = 1;
@@ -115,18 +115,46 @@ impl Summaries {
         question: &Question,
         end: Option<Place>,
     ) -> usize {
+        self.renewal(current, input, question, end).count()
+    }
+
+    /// The same, one changed site at each step, for whoever has others wait between two.
+    pub fn renewal<'a>(
+        &'a mut self,
+        current: &Current,
+        input: &'a Input,
+        question: &'a Question,
+        end: Option<Place>,
+    ) -> Renewal<'a> {
         let prints = prints(current, input, question);
         self.sites.retain(|site, _| prints.contains_key(site));
-        let mut renewed = 0;
-        for (site, print) in prints {
-            if self.sites.get(&site).is_none_or(|known| known.print != print) {
-                let own = of_site(input, &site);
-                self.sites.insert(site, summary(&own, question, print));
-                renewed += 1;
-            }
-        }
-        self.upto = end;
-        renewed
+        Renewal { summaries: self, waiting: prints.into_iter(), sites: BySite::of(input), question, end }
+    }
+}
+
+/// Summaries on their way to hold again; they do once there is no further step.
+pub struct Renewal<'a> {
+    summaries: &'a mut Summaries,
+    waiting: btree_map::IntoIter<String, String>,
+    sites: BySite<'a>,
+    question: &'a Question,
+    end: Option<Place>,
+}
+
+impl Iterator for Renewal<'_> {
+    type Item = ();
+
+    fn next(&mut self) -> Option<()> {
+        let known = &mut self.summaries.sites;
+        let changed =
+            self.waiting.find(|(site, print)| known.get(site).is_none_or(|known| known.print != *print));
+        let Some((site, print)) = changed else {
+            self.summaries.upto = self.end.take();
+            return None;
+        };
+        let own = self.sites.site(&site);
+        known.insert(site, summary(&own, self.question, print));
+        Some(())
     }
 }
 
@@ -160,16 +188,14 @@ fn prints(current: &Current, input: &Input, question: &Question) -> BTreeMap<Str
             None => shared.push(standing.revision.sha256()),
         }
     }
-    let held: BTreeSet<(&str, String)> = input
-        .held
-        .iter()
-        .map(|&visit| (input.visits[visit].site.as_str(), format!("{:?}", input.visits[visit].identity())))
-        .collect();
+    let mut held: BTreeMap<&str, BTreeSet<String>> = BTreeMap::new();
+    for visit in input.held.iter().map(|&visit| &input.visits[visit]) {
+        held.entry(&visit.site).or_default().insert(format!("{:?}", visit.identity()));
+    }
     let shared = format!("{question:?} {}", shared.join(" "));
     let print = |(site, mut records): (String, Vec<&str>)| {
         records.sort_unstable();
-        let held: Vec<&str> =
-            held.iter().filter(|(own, _)| *own == site).map(|(_, visit)| visit.as_str()).collect();
+        let held: Vec<&str> = held.get(site.as_str()).into_iter().flatten().map(String::as_str).collect();
         let text = format!("{shared}\n{}\n{}", records.join(" "), held.join(" "));
         (site, sha256_hex(text.as_bytes()))
     };

@@ -3,8 +3,10 @@
 
 use crate::Done;
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::sync::{Mutex, PoisonError};
+use std::thread;
 use wasm_bindgen_cli_support::Bindgen;
 use wasm_split_cli_support::{Options, transform};
 
@@ -57,12 +59,15 @@ pub(crate) fn bind(module: &Path, out: &Path, optimiser: &[String]) -> Done<Boun
         );
     }
     let text = |path: &Path| fs::read_to_string(path).map_err(|why| format!("{}: {why}", path.display()));
+    let first = bound.join("app_bg.wasm");
+    optimise(cut.iter().chain([&first]).map(PathBuf::as_path).collect(), optimiser)?;
+    let bytes = |path: &Path| fs::read(path).map_err(|why| format!("{}: {why}", path.display()));
     let parts = cut.iter().map(|part| {
         let name = part.file_name().unwrap_or_default().to_string_lossy().into_owned();
-        Ok((name, optimised(part, optimiser)?))
+        Ok((name, bytes(part)?))
     });
     let done = Bound {
-        wasm: optimised(&bound.join("app_bg.wasm"), optimiser)?,
+        wasm: bytes(&first)?,
         script: text(&bound.join("app.js"))?,
         rooms: text(&scratch.join(ROOMS))?,
         parts: parts.collect::<Done<_>>()?,
@@ -84,14 +89,32 @@ fn cut(module: &Path, scratch: &Path, main: &Path) -> Done<Vec<std::path::PathBu
     Ok(cut.split_modules)
 }
 
-/// A part's bytes, made small where there is an optimiser.
-fn optimised(wasm: &Path, optimiser: &[String]) -> Done<Vec<u8>> {
-    if let [program, more @ ..] = optimiser {
-        let given = ["--strip-debug", "--strip-producers", "-Oz", "-o"];
-        let status = Command::new(program).args(more).arg(wasm).args(FEATURES).args(given).arg(wasm).status();
-        if !status.map_err(|why| format!("{program}: {why}"))?.success() {
-            return Err(format!("{program} could not optimise {}", wasm.display()));
+/// Makes parts small where there is an optimiser: one after the other on every processor.
+fn optimise(parts: Vec<&Path>, optimiser: &[String]) -> Done<()> {
+    let left = Mutex::new(parts);
+    let next = || left.lock().unwrap_or_else(PoisonError::into_inner).pop();
+    let work = || {
+        while let Some(part) = next() {
+            optimise_one(part, optimiser)?;
         }
+        Ok(())
+    };
+    thread::scope(|scope| {
+        let hands = thread::available_parallelism().map_or(1, usize::from);
+        let hands: Vec<_> = (0..hands).map(|_| scope.spawn(work)).collect();
+        hands
+            .into_iter()
+            .try_for_each(|hand| hand.join().unwrap_or_else(|_| Err("the optimiser's hand fell".to_owned())))
+    })
+}
+
+fn optimise_one(part: &Path, optimiser: &[String]) -> Done<()> {
+    let [program, more @ ..] = optimiser else { return Ok(()) };
+    let given = ["--strip-debug", "--strip-producers", "-Oz", "-o"];
+    let status = Command::new(program).args(more).arg(part).args(FEATURES).args(given).arg(part).status();
+    if status.map_err(|why| format!("{program}: {why}"))?.success() {
+        Ok(())
+    } else {
+        Err(format!("{program} could not optimise {}", part.display()))
     }
-    fs::read(wasm).map_err(|why| format!("{}: {why}", wasm.display()))
 }

@@ -16,6 +16,17 @@ use std::collections::BTreeMap;
 /// A head and what it holds, if that is there to be used.
 type Read = (Result<Payload, NoPayload>, Revision);
 
+/// A head whose content was read, which is most of what it takes to know what stands: whoever has others wait reads
+/// them one by one.
+pub struct ReadHead(Read);
+
+impl ReadHead {
+    /// Reads a head.
+    pub fn of(head: Revision) -> Self {
+        Self((Payload::of(&head), head))
+    }
+}
+
 /// A head that something stands on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Head {
@@ -63,8 +74,17 @@ pub struct Current {
 impl Current {
     /// What stands, from the heads of all records in any order.
     pub fn of(heads: Vec<Revision>) -> Self {
+        Self::of_read(read(heads))
+    }
+
+    /// The same of heads that were read one by one.
+    pub fn of_heads(heads: Vec<ReadHead>) -> Self {
+        Self::of_read(heads.into_iter().map(|head| head.0).collect())
+    }
+
+    fn of_read(heads: Vec<Read>) -> Self {
         let mut by_record: BTreeMap<RecordId, Vec<Read>> = BTreeMap::new();
-        for (payload, head) in read(heads) {
+        for (payload, head) in heads {
             by_record.entry(head.record()).or_default().push((payload, head));
         }
         let mut current = Self::default();
@@ -299,11 +319,15 @@ pub fn written_by(revision: &Revision) -> Message {
     let time = revision.head().time.minute();
     let code = revision.id().short();
     match revision.content::<IgnoredAny>() {
-        Some(Content { author, device, .. }) => Message::new("written-by")
-            .with("author", author)
-            .with("device", device)
-            .with("time", time)
-            .with("revision", code),
+        Some(Content { author, device, .. }) => {
+            let message = match (author.is_empty(), device.is_empty()) {
+                (false, false) => Message::new("written-by").with("author", author).with("device", device),
+                (false, true) => Message::new("written-by-author").with("author", author),
+                (true, false) => Message::new("written-on").with("device", device),
+                (true, true) => Message::new("written-by-nobody"),
+            };
+            message.with("time", time).with("revision", code)
+        }
         None => Message::new("written-by-erased").with("time", time).with("revision", code),
     }
 }

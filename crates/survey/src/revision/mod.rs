@@ -20,6 +20,7 @@ use crate::canonical;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use serde_json::{Map, Value};
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 /// What a revision is a revision of: `visit`, `line`, or a word that only a newer version knows.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -83,12 +84,12 @@ pub struct Content<T> {
     pub payload: Option<T>,
 }
 
-/// A revision with its canonical bytes.
+/// A revision with its canonical bytes. None is ever changed, so all copies share one.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Revision {
-    head: HeadMatter,
-    sha256: String,
-    content: Option<String>,
+    head: Arc<HeadMatter>,
+    sha256: Arc<str>,
+    content: Option<Arc<str>>,
 }
 
 /// Why something is no revision.
@@ -119,7 +120,7 @@ impl Revision {
         let content = canonical_text(content)?;
         head.content_sha256 = canonical::sha256_hex(content.as_bytes());
         let sha256 = canonical::sha256_hex(canonical_text(&head)?.as_bytes());
-        Ok(Self { head, sha256, content: Some(content) })
+        Ok(Self::of(head, sha256, Some(content)))
     }
 
     /// A revision that was written down before, held against its hashes.
@@ -129,7 +130,7 @@ impl Revision {
     pub fn checked(head: HeadMatter, content: Option<&Value>) -> Result<Self, RevisionError> {
         let content = content.map(canonical_text).transpose()?;
         let sha256 = canonical::sha256_hex(canonical_text(&head)?.as_bytes());
-        let revision = Self { head, sha256, content };
+        let revision = Self::of(head, sha256, content);
         if revision.content_is_whole() { Ok(revision) } else { Err(RevisionError::OtherHash) }
     }
 
@@ -137,21 +138,25 @@ impl Revision {
     ///
     /// `None` where the head matter can't be read.
     pub fn kept(head: &str, sha256: String, content: Option<String>) -> Option<Self> {
-        Some(Self { head: serde_json::from_str(head).ok()?, sha256, content })
+        Some(Self::of(serde_json::from_str(head).ok()?, sha256, content))
+    }
+
+    fn of(head: HeadMatter, sha256: String, content: Option<String>) -> Self {
+        Self { head: Arc::new(head), sha256: sha256.into(), content: content.map(Arc::from) }
     }
 
     /// The head matter.
-    pub const fn head(&self) -> &HeadMatter {
+    pub fn head(&self) -> &HeadMatter {
         &self.head
     }
 
     /// Its id.
-    pub const fn id(&self) -> RevisionId {
+    pub fn id(&self) -> RevisionId {
         self.head.id
     }
 
     /// The record it belongs to.
-    pub const fn record(&self) -> RecordId {
+    pub fn record(&self) -> RecordId {
         self.head.record
     }
 
@@ -163,7 +168,7 @@ impl Revision {
     /// The canonical text of the head matter.
     pub fn head_text(&self) -> String {
         // what made it a revision was that it has canonical bytes
-        canonical_text(&self.head).unwrap_or_default()
+        canonical_text(&*self.head).unwrap_or_default()
     }
 
     /// The canonical text of the content; none where it was blanked.

@@ -24,6 +24,9 @@ record-unread = a record
 ## What stands
 two-versions = { $what }: unlike versions stand side by side: { $versions }. None of them is used until one is chosen with “tautline settle”.
 written-by = by { $author } on { $device }, { $time } UTC (…{ $revision })
+written-by-author = by { $author }, { $time } UTC (…{ $revision })
+written-on = on { $device }, { $time } UTC, no name given (…{ $revision })
+written-by-nobody = no name given, { $time } UTC (…{ $revision })
 written-by-erased = blanked, { $time } UTC (…{ $revision })
 record-not-understood = A record of the kind “{ $kind }” (…{ $revision }) isn't what its kind says. It is kept and not used.
 records-newer = { $records ->
@@ -278,7 +281,10 @@ serve-ended = Ended; all that was acknowledged is in { $notebook }.
 help-serve = Serve a notebook to the app in this computer's browsers, and to programs, until Ctrl-C
 help-serve-notebook = The notebook, begun where there is none; notebook.tautline, if left out
 help-serve-port = Listen on this port from now on, in place of the one that was first free and is kept in the notebook
-help-serve-app = The folder of the built app
+help-serve-app = The folder of the built app; if left out, web beside this command or beside its folder
+help-serve-open = Open the app in this computer's browser
+serve-no-browser = No browser could be begun from here: open the address above in one.
+serve-without-app = There is no built app beside this command, so the notebook alone is served; name its folder with --app.
 
 ## Sharing with the crew's devices
 help-share = Let the crew's phones and tablets share in it too, over their own network, at a secure address

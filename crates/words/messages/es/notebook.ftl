@@ -24,6 +24,9 @@ record-unread = un registro
 ## What stands
 two-versions = { $what }: hay versiones distintas lado a lado: { $versions }. No se usa ninguna hasta que se elija una con “tautline settle”.
 written-by = de { $author } en { $device }, { $time } UTC (…{ $revision })
+written-by-author = de { $author }, { $time } UTC (…{ $revision })
+written-on = en { $device }, { $time } UTC, sin nombre (…{ $revision })
+written-by-nobody = sin nombre, { $time } UTC (…{ $revision })
 written-by-erased = borrado, { $time } UTC (…{ $revision })
 record-not-understood = Un registro de la clase “{ $kind }” (…{ $revision }) no es lo que dice su clase. Se guarda y no se usa.
 records-newer = { $records ->
@@ -278,7 +281,10 @@ serve-ended = Terminado; todo lo confirmado está en { $notebook }.
 help-serve = Servir un cuaderno a la aplicación en los navegadores de esta computadora, y a programas, hasta Ctrl-C
 help-serve-notebook = El cuaderno, que se empieza si no existe; si se omite, notebook.tautline
 help-serve-port = Escuchar desde ahora en este puerto, en lugar del primero que estaba libre y quedó guardado en el cuaderno
-help-serve-app = La carpeta de la aplicación construida
+help-serve-app = La carpeta de la aplicación construida; si se omite, web junto a este comando o junto a su carpeta
+help-serve-open = Abrir la aplicación en el navegador de esta computadora
+serve-no-browser = Desde aquí no se pudo abrir un navegador: abra en uno la dirección de arriba.
+serve-without-app = No hay aplicación construida junto a este comando, así que se sirve solo el cuaderno; nombre su carpeta con --app.
 
 ## Sharing with the crew's devices
 help-share = Dejar que también lo compartan los teléfonos y tabletas de la cuadrilla, por su propia red, en una dirección segura

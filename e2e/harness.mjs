@@ -10,6 +10,9 @@ export const COMMAND = named("TAUTLINE");
 export const APP = named("TAUTLINE_APP");
 export const AXE = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
 
+/** How many times slower the pages are made: what holds on a quick machine alone shows. */
+const SLOWER = Number(process.env.TAUTLINE_SLOWER ?? 1);
+
 /** Screens that the app is tried on. */
 export const SIZES = {
   phone: { width: 390, height: 844 },
@@ -94,7 +97,8 @@ export async function visitor(browser, origin, more = {}) {
     if (message.type() === "error" && !away) wrong.push(message.text());
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(20_000 * SLOWER);
+  if (SLOWER > 1) await (await context.newCDPSession(page)).send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
   await page.goto(origin);
   await page.locator("html[data-opened]").waitFor({ state: "attached" });
   return { context, page, wrong };

@@ -1,6 +1,14 @@
-// At the desk: language, letters, search.
+// At the desk: language, units, letters; what if; where numbers come from; search, history, taking back; lists.
 import assert from "node:assert/strict";
 import { SCREENS, SIZES, axe, openDemo, show } from "../harness.mjs";
+
+const SITE = SCREENS.site;
+
+/** Chooses on the notebook's screen, and waits until the device has kept it. */
+async function choose(page, label, option) {
+  await show(page, "#/notebook");
+  await page.getByLabel(new RegExp(`^${label}`)).selectOption({ label: option });
+}
 
 /** What runs out of the page or is cut off, where nothing may. */
 const lost = (page) =>
@@ -22,11 +30,115 @@ const lost = (page) =>
   });
 const NOTHING = { wide: 0, cut: [], over: false };
 
+/** Everything that the device's disk holds of the notebook, as one text. */
+const disk = (page) =>
+  page.evaluate(async () => {
+    const done = (asked) =>
+      new Promise((found, failed) => {
+        asked.onsuccess = () => found(asked.result);
+        asked.onerror = () => failed(asked.error);
+      });
+    const base = await done(indexedDB.open("tautline"));
+    const log = [...base.objectStoreNames].find((name) => name === "log");
+    const all = await done(base.transaction(log).objectStore(log).getAll());
+    base.close();
+    return JSON.stringify(all);
+  });
+
+/** Takes a typed sheet in. */
+async function take(page, sheet) {
+  await show(page, "#/take-in");
+  await page.getByLabel("Or type a sheet as it stands on paper").fill(sheet);
+  await page.getByRole("button", { name: "Keep it" }).click();
+  await page.waitForURL(/#\/$/);
+}
+
+/** A site of up to ninety lines of 100 ft, each with twenty intercepts of one length, a foot and some tenths; no line is another's. */
+function sheet(lines) {
+  let text = "Site: Wide Bench\nUnit: decimal ft\nDate: 2026-06-09\n";
+  for (let line = 0; line < lines; line += 1) {
+    text += `Line ${line + 1}, 100 ft\n`;
+    for (let at = 0; at < 20; at += 1) {
+      const start = at * 50 + (line % 10);
+      const stop = start + 11 + Math.floor(line / 10);
+      text += `${["ATCA", "KRLA", "GUSA"][at % 3]} ${(start / 10).toFixed(1)}-${(stop / 10).toFixed(1)}\n`;
+    }
+  }
+  return text;
+}
+
+/** How long it takes, in milliseconds, from each change of a field until the answer stands in the page. */
+const times = (page, selector, values) =>
+  page.evaluate(
+    async ([selector, values]) => {
+      const field = document.querySelector(selector);
+      const answer = document.querySelector(".ask .asked");
+      const found = [];
+      for (const value of values) {
+        await new Promise((done) => requestAnimationFrame(() => setTimeout(done, 60)));
+        const changed = new Promise((done) => {
+          const look = new MutationObserver(() => {
+            look.disconnect();
+            done(performance.now());
+          });
+          look.observe(answer, { childList: true, subtree: true, characterData: true });
+        });
+        field.value = value;
+        const began = performance.now();
+        field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+        found.push((await changed) - began);
+      }
+      return found;
+    },
+    [selector, values],
+  );
+
 export const tests = {
+  async "in Spanish every screen speaks Spanish, and axe finds nothing"({ visit }) {
+    const { page } = await visit();
+    await openDemo(page);
+    await choose(page, "Language", "Español");
+    // another language is another page
+    await page.locator("html[lang='es']").waitFor({ state: "attached" });
+    await page.getByRole("heading", { name: "Cuaderno" }).waitFor();
+    for (const [screen, hash] of Object.entries(SCREENS)) {
+      await show(page, hash);
+      assert.deepEqual(await axe(page), [], screen);
+      // words that English screens have, and no name in the demo
+      const text = (await page.locator("body, .sheet article").allInnerTexts()).join("\n");
+      const english = text.match(/^.*\b(Sites|Notebook|Take in|Settle|lines|every|shown|Keep|which|and|is)\b.*$/gm);
+      assert.equal(english, null, screen);
+    }
+    await show(page, SITE);
+    await page.getByText("Cobertura", { exact: false }).first().waitFor();
+    // a decimal comma, as in Spain where the browser names no other country (CLDR, es)
+    assert.match(await page.locator(".sheet article").innerText(), /\d,\d\s%/);
+    await page.reload();
+    await page.locator("html[lang='es']").waitFor({ state: "attached" });
+  },
+
   async "a browser that asks for Spanish is answered in it"({ visit }) {
     const { page } = await visit({ locale: "es-MX" });
     await page.locator("html[lang='es']").waitFor({ state: "attached" });
     assert.deepEqual(await axe(page), []);
+  },
+
+  async "results are said in metres for whoever likes those, readings stay as written"({ visit }) {
+    const { page } = await visit({ viewport: SIZES.desktop });
+    await openDemo(page);
+    await show(page, SITE);
+    const article = page.locator(".sheet article");
+    // the tapes of the site are 100 ft: 100 × 0.3048 m, the foot of 1959
+    await article.getByText("100 ft").first().waitFor();
+    const before = await article.innerText();
+    await choose(page, "Lengths that are worked out", "in metres and centimetres");
+    await show(page, SITE);
+    await article.getByText("30.5 m").first().waitFor();
+    const after = await article.innerText();
+    // a row of the appendix: its row in the file, then what was typed
+    const rows = (text) => text.split("\n").filter((row) => /^\d+\t[A-Z]{4}\t/.test(row));
+    assert.ok(rows(before).length > 100, `${rows(before).length} rows of readings`);
+    assert.deepEqual(rows(after), rows(before));
   },
 
   async "with letters twice as large nothing is cut off, on a phone and on half a phone"({ visit }) {
@@ -50,6 +162,58 @@ export const tests = {
     await look("320 px wide");
   },
 
+  async "what if: thirty lines are answered within a frame, and the record stays as it was"({ visit }) {
+    const { page } = await visit({ viewport: SIZES.desktop });
+    await openDemo(page);
+    await take(page, sheet(30));
+    await show(page, "#/site/Wide%20Bench");
+    const before = await disk(page);
+    await page.getByText("What if", { exact: true }).click();
+    const answer = page.locator(".ask .asked .answer").first();
+    const recorded = await answer.innerText();
+    const values = [];
+    for (let inches = 1; inches <= 30; inches += 1) values.push(`${inches} in`);
+    const took = (await times(page, ".ask input[type=text]", values)).sort((a, b) => a - b);
+    const [median, worst] = [took[took.length / 2], took.at(-1)];
+    console.log(`        what if, 30 lines: ${median.toFixed(1)} ms at the median, ${worst.toFixed(1)} ms at the worst, of 16 ms`);
+    assert.notEqual(await answer.innerText(), recorded);
+    // one line less
+    await page.getByRole("checkbox", { name: "Line 30" }).uncheck();
+    await page.locator(".ask .asked").getByText("29 lines").waitFor();
+    // one species less is less cover: by hand, every intercept lies apart, so cover falls by that species' share
+    await page.getByRole("button", { name: "All as in the notebook" }).click();
+    assert.equal(await answer.innerText(), recorded);
+    const cover = async () => Number(/cover ([\d.]+)/.exec(await answer.innerText())[1]);
+    const whole = await cover();
+    await page.getByRole("checkbox", { name: /^ATCA/ }).uncheck();
+    const part = await cover();
+    // 7 of the 20 intercepts of each line are ATCA, all of one length: 13/20 are left
+    assert.ok(Math.abs(part - (whole * 13) / 20) < 0.11, `${part} of ${whole}`);
+    // the report below follows after a pause, and says what was asked
+    await page.getByText("except ATCA").first().waitFor();
+    assert.equal(await disk(page), before, "nothing of it is in the record");
+  },
+
+  async "a number opens down to a row of a sheet"({ visit }) {
+    const { page } = await visit({ viewport: SIZES.tablet });
+    await openDemo(page);
+    await show(page, SITE);
+    await page.locator("details.chains > summary").click();
+    const chains = page.locator("details.chains .chain");
+    await chains.locator("> li > details > summary").first().click();
+    // verdict, figure, line, reading: each opens the next
+    for (let depth = 0; ; depth += 1) {
+      const own = chains.locator("details[open] > ul").nth(depth);
+      await own.waitFor();
+      const next = own.locator("details:not([open]) > summary");
+      if ((await next.count()) === 0) break;
+      await next.first().click();
+    }
+    const text = await chains.innerText();
+    assert.match(text, /\.(csv|sheet) row \d+: \w+/, text.slice(0, 2000));
+    assert.deepEqual(await axe(page), []);
+  },
+
   async "everything is found, and each find opens"({ visit }) {
     const { page } = await visit();
     await openDemo(page);
@@ -68,4 +232,61 @@ export const tests = {
     await page.waitForURL(/#\/site\//);
   },
 
+  async "the demo is taken back whole, and brought back; an edited plant stands as before"({ visit }) {
+    const { page } = await visit();
+    await openDemo(page);
+    await show(page, "#/history");
+    assert.deepEqual(await axe(page), []);
+    await page.getByRole("button", { name: /^Take this back: import/ }).click();
+    await page.getByText(/Taken back: \d+ records stand as before/).waitFor();
+    await show(page, "#/");
+    await page.getByRole("button", { name: "Look at the demo" }).waitFor();
+    await show(page, "#/history");
+    await page.getByRole("button", { name: /^Take this back: undone/ }).click();
+    await show(page, "#/");
+    await page.getByRole("link", { name: /Hollow Flat/ }).first().waitFor();
+    // a plant gets another common name, and its record's history makes the first stand again
+    await show(page, "#/lists/plants");
+    const plant = page.locator(".plants details").first();
+    await plant.locator("summary").click();
+    const code = await plant.getByLabel("Code").inputValue();
+    await plant.getByLabel("Common name").fill("quillbrush");
+    await plant.getByRole("button", { name: "Keep it" }).click();
+    await page.getByText("Kept on this device.").waitFor();
+    await show(page, "#/search");
+    await page.getByRole("searchbox").fill("quillbrush");
+    await page.getByRole("link", { name: new RegExp(`^${code} `) }).waitFor();
+    await show(page, "#/history");
+    await page.getByRole("link", { name: "the plant list" }).first().click();
+    await page.getByRole("button", { name: /^Make this stand again/ }).first().click();
+    await page.getByText(/stands again/).first().waitFor();
+    await show(page, "#/search");
+    await page.getByRole("searchbox").fill("quillbrush");
+    await page.getByText("Nothing in the notebook holds all of these words.").waitFor();
+  },
+
+  async "another rule is another protocol; another name is the same"({ visit }) {
+    const { page } = await visit({ viewport: SIZES.desktop });
+    await openDemo(page);
+    await show(page, "#/lists");
+    const all = page.locator("section").first().locator(".hits li");
+    const before = await all.count();
+    await all.first().getByRole("link").click();
+    await page.getByLabel("Name", { exact: true }).fill("renamed, invented");
+    await page.getByText("Kept as a revision of this protocol.").waitFor();
+    assert.deepEqual(await axe(page), []);
+    await page.getByRole("button", { name: "Keep it" }).click();
+    await page.getByText("Kept on this device.").waitFor();
+    await show(page, "#/lists");
+    assert.equal(await all.count(), before);
+    await all.getByRole("link", { name: "renamed, invented" }).click();
+    await page.getByLabel("gap limit").fill("7 in");
+    await page.getByText(/Kept as another protocol/).waitFor();
+    await page.getByRole("button", { name: "Keep it" }).click();
+    // it is the one that is shown from now on
+    await page.getByText("Kept as a revision of this protocol.").waitFor();
+    await show(page, "#/lists");
+    await page.getByText("no line read under it").first().waitFor();
+    assert.equal(await all.count(), before + 1);
+  },
 };

@@ -25,6 +25,7 @@ use leptos::prelude::*;
 use leptos::reactive::computed::ScopedFuture;
 use leptos::task::spawn_local;
 use leptos::wasm_split::{SplitLoaderError, wasm_split};
+use std::pin::Pin;
 
 /// A room that could not be fetched: it isn't on this device, and there is no network.
 pub(crate) type NotHere = SplitLoaderError;
@@ -49,10 +50,17 @@ room!(handbook, pages::handbook_room);
 room!(plan, pages::plan_room);
 room!(practice, pages::practice_room);
 
+/// Work that comes to its end by and by.
+type Working<T> = Pin<Box<dyn Future<Output = T>>>;
+
 /// What stands, and what every site comes to.
+pub(crate) async fn work(asked: Asked) -> Result<Stood, NotHere> {
+    Ok(begun(asked).await?.await)
+}
+
 #[wasm_split(work, wasm_split_path = leptos::wasm_split, fallible)]
-pub(crate) fn work(asked: Asked) -> Result<Stood, NotHere> {
-    Ok(Stood::of(asked))
+fn begun(asked: Asked) -> Result<Working<Stood>, NotHere> {
+    Ok(Box::pin(Stood::of(asked)))
 }
 
 /// The demo, taken in as files are.

@@ -61,6 +61,10 @@ pub(crate) struct Session {
     pub(crate) settings: RwSignal<Settings>,
     pub(crate) badge: RwSignal<Badge>,
     pub(crate) sharing: RwSignal<Sharing>,
+    /// What stands is being worked out.
+    looking: StoredValue<bool>,
+    /// Something was written while an exchange was under way: another follows.
+    share_again: StoredValue<bool>,
     /// The address that the shared notebook moves to, where it said so.
     pub(crate) moving_to: RwSignal<Option<String>>,
     /// What was said last, for eyes and ears.
@@ -85,6 +89,8 @@ impl Session {
             is_read: RwSignal::new(false),
             settings: RwSignal::new(settings),
             sharing: RwSignal::new(Sharing::Unknown),
+            looking: StoredValue::new(false),
+            share_again: StoredValue::new(false),
             moving_to: RwSignal::new(None),
             said: RwSignal::new(String::new()),
         };
@@ -222,6 +228,11 @@ impl Session {
     /// disk: an exchange that is under way must neither show what is to be out of sight nor hold a reader up.
     pub(crate) fn look_again(self, then: impl FnOnce() + 'static) {
         spawn_local(async move {
+            // one look after the other: each begins from what the last one saw
+            while self.looking.get_value() {
+                a_turn().await;
+            }
+            self.looking.set_value(true);
             let drafts = match drafts::texts().await {
                 Ok(texts) => Some(texts),
                 Err(error) => {
@@ -236,6 +247,7 @@ impl Session {
                     Err(_) => self.tell(self.word("app-room-not-here")),
                 }
             }
+            self.looking.set_value(false);
             self.renew_badge();
             then();
         });
@@ -384,8 +396,9 @@ impl Session {
     /// Shares with the notebook that this page came from, until each has what the other has.
     pub(crate) fn share(self) {
         if self.sharing.get_untracked() == Sharing::UnderWay {
-            return;
+            return self.share_again.set_value(true);
         }
+        self.share_again.set_value(false);
         self.sharing.set(Sharing::UnderWay);
         self.share_on();
     }
@@ -435,6 +448,9 @@ impl Session {
     fn shared(self, how: Sharing) {
         self.sharing.set(how);
         self.renew_badge();
+        if how == Sharing::Done && self.share_again.get_value() {
+            self.share();
+        }
     }
 
     fn renew_badge(self) {

@@ -1,6 +1,7 @@
 //! What stands in the notebook, looked through by the checks, and what every site comes to.
 
 use crate::device::Device;
+use crate::device::here::a_turn;
 use std::rc::Rc;
 use tautline_store::Keep as _;
 use tautline_survey::assess::{Question, SiteGoal};
@@ -8,7 +9,11 @@ use tautline_survey::check::check;
 use tautline_survey::draft::blind::Withheld;
 use tautline_survey::draft::{LineDraft, Setup};
 use tautline_survey::input::Input;
-use tautline_survey::notebook::{self, current::Current, payload::Key};
+use tautline_survey::notebook::{
+    self,
+    current::{Current, ReadHead},
+    payload::Key,
+};
 use tautline_survey::revision::Revision;
 use tautline_survey::summary::Summaries;
 use tautline_survey::sync::Place;
@@ -27,18 +32,21 @@ pub(crate) struct Standing {
 
 impl Standing {
     /// What stands, without what must not be seen by those who read blind.
-    fn without(mut current: Current, end: Option<Place>, blind: Vec<Setup>) -> Self {
+    async fn without(mut current: Current, end: Option<Place>, blind: Vec<Setup>) -> Self {
         let withheld = Withheld::take(&mut current, blind);
         let (mut input, goals) = current.input();
+        if input.visits.len() > RECORDS {
+            a_turn().await;
+        }
         check(&mut input);
         Self { current, input, goals, withheld, end }
     }
 
     /// The same with others reading blind.
-    fn again(&self, blind: Vec<Setup>) -> Self {
+    async fn again(&self, blind: Vec<Setup>) -> Self {
         let mut current = self.current.clone();
         self.withheld.clone().give_back(&mut current);
-        Self::without(current, self.end.clone(), blind)
+        Self::without(current, self.end.clone(), blind).await
     }
 
     /// Whether the log still ends where it did when this was taken from it: whatever is written or blanked moves its end.
@@ -93,24 +101,51 @@ pub(crate) struct Stood {
     pub(crate) renewed: Option<(Summaries, String)>,
 }
 
+/// So many records are read, and so many sites worked out, before others have their turn.
+const RECORDS: usize = 200;
+const SITES: usize = 10;
+
 impl Stood {
-    /// Works out what has changed.
-    pub(crate) fn of(asked: Asked) -> Self {
+    /// Works out what has changed, a part at a time: a notebook of many years keeps nobody from typing.
+    pub(crate) async fn of(asked: Asked) -> Self {
         let Asked { log, before, drafts, mut summaries } = asked;
         let seen = || before.withheld.blind().to_vec();
         let blind = drafts.map_or_else(seen, |drafts| blind(&drafts));
         let standing = match log {
-            Some(log) => Standing::without(Current::of(log.heads), log.end, blind),
+            Some(log) => Standing::without(current(log.heads).await, log.end, blind).await,
             None if blind == before.withheld.blind() => return Self { standing: None, renewed: None },
-            None => before.again(blind),
+            None => before.again(blind).await,
         };
         let end = standing.upto();
-        let renewed = (!summaries.hold_for(end.as_ref())).then(|| {
-            summaries.renew(&standing.current, &standing.input, &standing.question(), end);
+        let renewed = if summaries.hold_for(end.as_ref()) {
+            None
+        } else {
+            let question = standing.question();
+            let renewal = summaries.renewal(&standing.current, &standing.input, &question, end);
+            for (number, ()) in renewal.enumerate() {
+                turn_after(number, SITES).await;
+            }
             let text = summaries.text();
-            (summaries, text)
-        });
+            Some((summaries, text))
+        };
         Self { standing: Some(standing), renewed }
+    }
+}
+
+/// What stands, from the heads of all records.
+async fn current(heads: Vec<Revision>) -> Current {
+    let mut read = Vec::with_capacity(heads.len());
+    for (number, head) in heads.into_iter().enumerate() {
+        read.push(ReadHead::of(head));
+        turn_after(number, RECORDS).await;
+    }
+    Current::of_heads(read)
+}
+
+/// Gives others their turn after each so many.
+async fn turn_after(number: usize, each: usize) {
+    if number % each == each - 1 {
+        a_turn().await;
     }
 }
 

@@ -107,37 +107,51 @@ impl Device {
         texts: &[(&str, &str)],
     ) -> Result<Appended, KeepError> {
         loop {
-            let last = self.end();
-            let mut memory = self.memory.clone();
-            let appended = memory.append(batch)?;
-            let new = memory.log(Cursor(last), usize::MAX)?;
-            let mark = memory.end()?.filter(|place| place.at > last);
-            let writing = self.disk.transaction(&[LOG, MARKS, TEXTS, PHOTOS], true)?;
-            let log = writing.store(LOG)?;
-            let beyond = log.get_all_keys_with_key_and_limit(&above(last)?.into(), 1).map_err(Fault::from)?;
-            if list(&answer(&beyond).await?).length() > 0 {
-                writing.abort();
-                self.load().await?;
-                continue;
+            match self.try_append(batch, photos, texts).await {
+                Ok(Some(appended)) => return Ok(appended),
+                // another window has written meanwhile: what it wrote comes first
+                Ok(None) => self.load().await?,
+                Err(error) => {
+                    // memory is ahead of the disk, which holds nothing of this
+                    self.memory = Memory::default();
+                    self.load().await?;
+                    return Err(error);
+                }
             }
-            for Entry { at, revision } in &new {
-                move_to(&log, *at, revision).await?;
-            }
-            if let Some(place) = mark {
-                writing
-                    .store(MARKS)?
-                    .put_with_key(&place.mark.into(), &number(place.at))
-                    .map_err(Fault::from)?;
-            }
-            put_texts(&writing, texts)?;
-            photos::put(&writing, photos, &memory)?;
-            if appended.erased > 0 {
-                photos::let_go(&writing, &memory).await?;
-            }
-            writing.complete().await?;
-            self.memory = memory;
-            return Ok(appended);
         }
+    }
+
+    /// The same; none where the disk holds what memory does not, and then nothing of it is written.
+    async fn try_append(
+        &mut self,
+        batch: &[Revision],
+        photos: &[Bytes],
+        texts: &[(&str, &str)],
+    ) -> Result<Option<Appended>, KeepError> {
+        let last = self.end();
+        let appended = self.memory.append(batch)?;
+        let new = self.memory.log(Cursor(last), usize::MAX)?;
+        let mark = self.memory.end()?.filter(|place| place.at > last);
+        let writing = self.disk.transaction(&[LOG, MARKS, TEXTS, PHOTOS], true)?;
+        let log = writing.store(LOG)?;
+        let beyond = log.get_all_keys_with_key_and_limit(&above(last)?.into(), 1).map_err(Fault::from)?;
+        if list(&answer(&beyond).await?).length() > 0 {
+            writing.abort();
+            return Ok(None);
+        }
+        for Entry { at, revision } in &new {
+            move_to(&log, *at, revision).await?;
+        }
+        if let Some(place) = mark {
+            writing.store(MARKS)?.put_with_key(&place.mark.into(), &number(place.at)).map_err(Fault::from)?;
+        }
+        put_texts(&writing, texts)?;
+        photos::put(&writing, photos, &self.memory)?;
+        if appended.erased > 0 {
+            photos::let_go(&writing, &self.memory).await?;
+        }
+        writing.complete().await?;
+        Ok(Some(appended))
     }
 
     /// Makes revisions of drafts and takes them in, with the photos that they name: one action, all of it or nothing.

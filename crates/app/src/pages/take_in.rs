@@ -5,10 +5,10 @@ use crate::parts::files;
 use crate::parts::findings::findings;
 use crate::route::Route;
 use crate::session::{Copies, Session};
-use leptos::html;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use std::rc::Rc;
+use std::time::Duration;
 use tautline_exchange::{Options, Source, read};
 use tautline_survey::check::check;
 use tautline_survey::draft::LineDraft;
@@ -18,6 +18,12 @@ use tautline_survey::notebook::gather::{Gathered, gather};
 use tautline_survey::revision::{FORMAT, Header, Held, read_held};
 use wasm_bindgen::JsCast as _;
 use web_sys::{DragEvent, FileList, HtmlInputElement};
+
+/// A sheet of so many bytes, some lines with their intercepts, is read within a picture.
+const AT_EACH_KEY: usize = 2000;
+
+/// How long a person who types a longer one must rest.
+const PAUSE: Duration = Duration::from_millis(250);
 
 /// What was understood of files, before anything is written.
 #[derive(Default)]
@@ -114,7 +120,7 @@ pub(crate) fn take_in() -> impl IntoView {
             <span>{session.word("app-pick-files")}</span>
             <input type="file" multiple on:change=picked/>
         </label>
-        {typed(session, take)}
+        {typed(session, take, move || understood.set(None))}
         <div aria-live="polite">{move || understood.get().map(|found| shown(session, &found, understood))}</div>
     }
 }
@@ -132,18 +138,30 @@ fn read_files(session: Session, list: FileList, take: impl Fn(Vec<Source>) + 'st
     });
 }
 
-/// A sheet typed from paper, read at each key.
-fn typed(session: Session, take: impl Fn(Vec<Source>) + Copy + 'static) -> impl IntoView {
-    let place = NodeRef::<html::Textarea>::new();
-    let read = move |_| {
-        let text = place.get().map(|area| area.value()).unwrap_or_default();
+/// A sheet typed from paper, read at each key; a long one in each pause, and until then nothing is understood of it.
+fn typed(
+    session: Session,
+    take: impl Fn(Vec<Source>) + Copy + 'static,
+    forget: impl Fn() + 'static,
+) -> impl IntoView {
+    let read = move |text: String| {
         if !text.trim().is_empty() {
             take(vec![Source { name: session.word("app-typed-name"), bytes: text.into_bytes() }]);
         }
     };
+    let mut read_later = leptos::leptos_dom::helpers::debounce(PAUSE, read);
+    let type_on = move |event| {
+        let text = event_target_value(&event);
+        if text.len() > AT_EACH_KEY {
+            forget();
+            read_later(text);
+        } else {
+            read(text);
+        }
+    };
     view! {
         <label class="typed">{session.word("app-typed")}
-            <textarea node_ref=place rows="10" spellcheck="false" autocapitalize="off" placeholder=session.word("app-typed-example") on:input=read></textarea>
+            <textarea rows="10" spellcheck="false" autocapitalize="off" placeholder=session.word("app-typed-example") on:input=type_on></textarea>
         </label>
     }
 }

@@ -49,10 +49,15 @@ for (const [size, viewport] of Object.entries(SIZES)) {
   }
   await show(page, SCREENS.notebook);
   await page.getByRole("radio", { name: "as the browser has them" }).check();
-  await page.locator("#own-language").selectOption("es");
-  await page.waitForTimeout(200);
+  const speak = async (language) => {
+    await page.locator("#own-language").selectOption(language);
+    // another language is another page
+    await page.locator(`html[lang="${language}"]`).waitFor({ state: "attached" });
+    await page.locator("#own-language").waitFor();
+  };
+  await speak("es");
   await picture(`spanish-${size}-sunlight`);
-  await page.locator("#own-language").selectOption("en");
+  await speak("en");
 }
 
 // the screen on which a line is read, in its states; a screen of its own height, so without what lies below

@@ -139,7 +139,9 @@ impl Session {
     }
 
     /// The words for what was worked out: lengths stand in the units that the person likes. A tape is read in its own.
+    /// A screen that says something in them follows those units.
     pub(crate) fn result_words(self) -> Rc<Words> {
+        self.settings.track();
         self.result_words.get_value()
     }
 

@@ -31,7 +31,7 @@ for (const [size, viewport] of Object.entries(SIZES)) {
   await page.setViewportSize(viewport);
   await show(page, SCREENS.site);
   await page.getByText("What if", { exact: true }).click();
-  await page.getByLabel("Gap rule").fill("6 in");
+  await page.getByRole("textbox", { name: "Gap rule" }).fill("6 in");
   await page.waitForTimeout(300);
   await page.screenshot({ path: new URL(`what-if-${size}-sunlight.png`, out).pathname });
   await page.locator("details.chains > summary").click();
@@ -50,10 +50,10 @@ for (const [size, viewport] of Object.entries(SIZES)) {
   await show(page, SCREENS.notebook);
   await page.getByRole("radio", { name: "as the browser has them" }).check();
   const speak = async (language) => {
-    await page.locator("#own-language").selectOption(language);
+    await page.getByLabel(/^(Language|Idioma)/).selectOption(language);
     // another language is another page
     await page.locator(`html[lang="${language}"]`).waitFor({ state: "attached" });
-    await page.locator("#own-language").waitFor();
+    await page.getByLabel(/^(Language|Idioma)/).waitFor();
   };
   await speak("es");
   await picture(`spanish-${size}-sunlight`);

@@ -6,7 +6,9 @@ use tautline_engine::confidence::{Bounds, zeros};
 use tautline_engine::estimate::SamplingError;
 use tautline_engine::verdict::Verdict;
 use tautline_survey::assess::{Assessment, Figure, Judgement, Threshold};
-use tautline_survey::explain::{confidence_value, figure_words, goal_words, more_words, no_bound_words};
+use tautline_survey::explain::{
+    confidence_value, figure_words, goal_words, more_words, no_bound_words, verdict_words,
+};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
 
@@ -43,13 +45,7 @@ pub(crate) fn in_short(judgement: &Judgement, page: &Page) -> String {
 
 /// The verdict itself, in one sentence.
 pub(crate) fn sentence(judgement: &Judgement, page: &Page) -> String {
-    let message = match judgement.verdict {
-        Verdict::Met => Message::new("verdict-met"),
-        Verdict::NotMet => Message::new("verdict-not-met"),
-        Verdict::NotYetShown => Message::new("verdict-not-yet-shown"),
-    };
-    let what = figure_words(&judgement.goal.subject, judgement.attribute);
-    page.say(&message.with("goal", goal_words(&judgement.goal.wanted)).with("what", what))
+    page.say(&verdict_words(&judgement.goal, judgement.verdict.code()))
 }
 
 /// What the readings show, in plain words.

@@ -1,7 +1,7 @@
 //! How a figure came about: from the verdict through the formulas, with their sources, down to the readings.
 
 use crate::assess::{Assessment, Attribute, Figure, Judgement, NoVerdict, Part, PartKind, intercept};
-use crate::goal::{Relation, Subject, Wanted};
+use crate::goal::{Goal, Relation, Subject, Wanted};
 use crate::input::Input;
 use crate::limits;
 use crate::line::LineResult;
@@ -145,6 +145,17 @@ pub fn protocol_words(input: &Input, fingerprint: &str) -> Message {
             .with("fingerprint", fingerprint.chars().take(12).collect::<String>()),
         None => Message::new("title-no-protocol"),
     }
+}
+
+/// The verdict on a goal, by its code, in one sentence.
+pub fn verdict_words(goal: &Goal, verdict: &str) -> Message {
+    let code = match verdict {
+        "met" => "verdict-met",
+        "not-met" => "verdict-not-met",
+        _ => "verdict-not-yet-shown",
+    };
+    let what = figure_words(&goal.subject, Attribute::of(&goal.wanted));
+    Message::new(code).with("goal", goal_words(&goal.wanted)).with("what", what)
 }
 
 /// The words for what a goal asks: `at least 15 %`.

@@ -1,9 +1,11 @@
 //! One site: its report as it would be printed, and what can be asked of it without changing anything.
 
+use super::sites::{about, cover_words, written_twice};
 use super::what_if::{Asked, what_if};
 use super::{chain, permission, photos};
 use crate::parts::files::hand_out;
 use crate::parts::sheet::sheet;
+use crate::parts::small;
 use crate::parts::withheld::withheld;
 use crate::route::Route;
 use crate::session::Session;
@@ -12,6 +14,7 @@ use leptos::prelude::*;
 use std::time::Duration;
 use tautline_report::Telling;
 use tautline_survey::assess::{Assessment, Question, assess};
+use tautline_survey::explain::verdict_words;
 use tautline_survey::input::Input;
 use tautline_survey::sites::of_site;
 
@@ -49,17 +52,41 @@ pub(crate) fn site(name: String) -> impl IntoView {
         }
     });
     let waiting = move || asked.with(|asked| drawn.with(|drawn| asked != drawn));
-    let [ask_of, chain_of, permission_of, photos_of] =
-        [name.clone(), name.clone(), name.clone(), name.clone()];
+    let [called, head_of, ask_of, chain_of, permission_of, photos_of] = [(); 6].map(|()| name.clone());
     let report = move || report(session, &name, &drawn.get());
     view! {
+        <h1>{called}</h1>
         {withheld(session)}
+        {move || head(session, &head_of)}
         {move || what_if(session, &ask_of, asked)}
         <div class="report" class:waiting=waiting aria-busy=move || waiting().to_string()>{report}</div>
         {chain::chains(session, chain_of, drawn)}
         {permission::permissions(permission_of)}
         {photos::photos(photos_of)}
     }
+}
+
+/// The verdict first, then the figure, then how it was come by and what waits.
+fn head(session: Session, name: &str) -> Option<impl IntoView + use<>> {
+    let summaries = session.summaries();
+    let summary = summaries.sites().get(name)?;
+    let newest = summary.years.last()?;
+    let words = session.words();
+    let verdicts = newest.verdicts.iter().map(|(goal, code)| {
+        view! { <p class=format!("verdict {code}")>{words.say(&verdict_words(goal, code))}</p> }
+    });
+    let verdicts = verdicts.collect_view();
+    let cover = cover_words(newest).map(|message| words.say(&message));
+    let twice = written_twice(session).get(name).copied().unwrap_or(0);
+    let about: Vec<String> = about(summary, twice).iter().map(|message| words.say(message)).collect();
+    Some(view! {
+        <section class="head">
+            {verdicts}
+            {small::of_year(newest, small::end_of([newest]))}
+            <p>{cover}</p>
+            <p class="quiet">{about.join(" · ")}</p>
+        </section>
+    })
 }
 
 /// The report on screen, and as a file.

@@ -1,7 +1,7 @@
 //! All sites: verdict, cover and interval against the goal, the last visit, what waits. The first run starts here.
 
 use crate::later;
-use crate::parts::small::{Small, small};
+use crate::parts::small;
 use crate::parts::withheld::withheld;
 use crate::route::{Route, go};
 use crate::session::Session;
@@ -9,8 +9,6 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use std::collections::BTreeMap;
 use std::sync::Arc;
-use tautline_survey::assess::threshold;
-use tautline_survey::goal::Subject;
 use tautline_survey::message::{Message, Value};
 use tautline_survey::summary::{Summaries, Summary, YearSummary};
 
@@ -54,7 +52,7 @@ fn first_run(session: Session) -> impl IntoView {
 }
 
 fn list(session: Session, summaries: Arc<Summaries>) -> impl IntoView {
-    let end = end_of_scale(&summaries);
+    let end = small::end_of(summaries.sites().values().filter_map(|site| site.years.last()));
     let (wanted, set) = signal(String::new());
     let (only, choose) = signal(String::new());
     let fits = move |site: &str, summary: &Summary, twice: usize| {
@@ -100,14 +98,6 @@ fn list(session: Session, summaries: Arc<Summaries>) -> impl IntoView {
     }
 }
 
-/// Where the scale ends that all pictures share: the next tenth above every interval.
-fn end_of_scale(summaries: &Summaries) -> f64 {
-    let newest = summaries.sites().values().filter_map(|site| site.years.last());
-    let highest =
-        newest.filter_map(|year| year.interval.or(year.cover)).map(|(_, high)| high).fold(0.1, f64::max);
-    ((highest * 10.0).ceil() / 10.0).min(1.0)
-}
-
 /// Which sites are shown, each by its code and its words.
 const ONLY: [(&str, &str); 5] = [
     ("", "desk-only-all"),
@@ -131,7 +121,7 @@ fn is_so(only: &str, summary: &Summary, twice: usize) -> bool {
 }
 
 /// How many records of each site two people wrote unlike.
-fn written_twice(session: Session) -> BTreeMap<String, usize> {
+pub(super) fn written_twice(session: Session) -> BTreeMap<String, usize> {
     let standing = session.standing();
     let mut twice = BTreeMap::new();
     for conflict in &standing.current.conflicts {
@@ -146,13 +136,8 @@ fn item(session: Session, site: &str, summary: &Summary, twice: usize, end: f64)
     let words = session.words();
     let address = Route::Site(site.to_owned()).address();
     let newest = summary.years.last();
-    let verdict = newest.and_then(|year| year.verdicts.first());
-    let goal = verdict.map(|(goal, _)| goal).filter(|goal| goal.subject == Subject::Canopy);
-    let picture = newest.and_then(|year| {
-        let (cover, interval) = (year.cover?, year.interval);
-        Some(small(Small { cover, interval, goal: goal.map(|goal| threshold(&goal.wanted)), end }))
-    });
-    let verdict = verdict.map(|(_, code)| {
+    let picture = newest.and_then(|year| small::of_year(year, end));
+    let verdict = newest.and_then(|year| year.verdicts.first()).map(|(_, code)| {
         view! { <strong class=format!("verdict {code}")>{words.word(code)}</strong> }
     });
     let said = newest.and_then(cover_words).map(|message| words.say(&message));
@@ -185,7 +170,7 @@ pub(super) fn cover_words(year: &YearSummary) -> Option<Message> {
 }
 
 /// When the site was read, on how many lines, and what waits there.
-fn about(summary: &Summary, twice: usize) -> Vec<Message> {
+pub(super) fn about(summary: &Summary, twice: usize) -> Vec<Message> {
     let mut said = Vec::new();
     if let Some(last) = summary.last {
         said.push(Message::new("app-site-last").with("date", last.to_string()));

@@ -3,7 +3,7 @@
 
 mod fields;
 
-use crate::parts::small::{Small, small};
+use crate::parts::small;
 use crate::session::Session;
 use crate::standing::Standing;
 use leptos::prelude::*;
@@ -11,8 +11,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 use tautline_engine::confidence::Method;
 use tautline_engine::length::DecimalMark;
-use tautline_survey::assess::{Assessment, Question, assess, natural_order, threshold};
-use tautline_survey::goal::Subject;
+use tautline_survey::assess::{Assessment, Question, assess, natural_order};
 use tautline_survey::input::Input;
 use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
@@ -180,9 +179,7 @@ fn answers(session: Session, newest: Held, asked: RwSignal<Asked>) -> impl IntoV
             {move || {
                 let (answer, recorded) = newest.with_value(|newest| (newest.answer(&asked.get()), newest.recorded.clone()));
                 let ends = [Some(&recorded), answer.as_ref()];
-                let high = |one: &YearSummary| one.interval.or(one.cover).map(|(_, high)| high);
-                let end = ends.into_iter().flatten().filter_map(high).fold(0.1, f64::max);
-                let end = ((end * 10.0).ceil() / 10.0).min(1.0);
+                let end = small::end_of(ends.into_iter().flatten());
                 view! {
                     {one(session, "desk-asked", answer.as_ref(), end)}
                     {one(session, "desk-recorded", Some(&recorded), end)}
@@ -195,11 +192,7 @@ fn answers(session: Session, newest: Held, asked: RwSignal<Asked>) -> impl IntoV
 /// One answer: its picture, and its words with every verdict.
 fn one(session: Session, name: &str, answer: Option<&YearSummary>, end: f64) -> impl IntoView + use<> {
     let words = session.words();
-    let judged = answer.and_then(|answer| answer.verdicts.first());
-    let goal = judged.map(|(goal, _)| goal).filter(|goal| goal.subject == Subject::Canopy);
-    let goal = goal.map(|goal| threshold(&goal.wanted));
-    let picture = answer
-        .and_then(|answer| Some(small(Small { cover: answer.cover?, interval: answer.interval, goal, end })));
+    let picture = answer.and_then(|answer| small::of_year(answer, end));
     let cover = answer.and_then(super::sites::cover_words);
     let cover = cover.unwrap_or_else(|| Message::new("desk-asked-nothing"));
     let lines = answer.map_or(0, |answer| answer.lines);

@@ -2,10 +2,9 @@
 
 use tautline_engine::confidence::{NoBound, zeros};
 use tautline_engine::estimate::SamplingError;
-use tautline_engine::verdict::Verdict;
 use tautline_survey::assess::{Assessment, Judgement, NoVerdict};
 use tautline_survey::explain::{
-    confidence_value, figure_value, figure_words, goal_words, more_words, no_bound_words, standing_words,
+    confidence_value, figure_value, figure_words, more_words, no_bound_words, standing_words, verdict_words,
 };
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
@@ -19,15 +18,8 @@ fn ends([low, high]: [f64; 2], show: impl Fn(f64) -> String, words: &Words) -> S
 /// The sentences of a verdict, the plain one first.
 pub(super) fn verdict(assessment: &Assessment, judgement: &Judgement, words: &Words) -> Vec<String> {
     let what = figure_words(&judgement.goal.subject, judgement.attribute);
-    let code = match judgement.verdict {
-        Verdict::Met => "verdict-met",
-        Verdict::NotMet => "verdict-not-met",
-        Verdict::NotYetShown => "verdict-not-yet-shown",
-    };
     let confidence = confidence_value(judgement.confidence);
-    let mut said = vec![words.say(
-        &Message::new(code).with("goal", goal_words(&judgement.goal.wanted)).with("what", what.clone()),
-    )];
+    let mut said = vec![words.say(&verdict_words(&judgement.goal, judgement.verdict.code()))];
     let Some(figure) = judgement.figure.map(|at| &assessment.figures[at]) else {
         said.push(words.say(&Message::new("verdict-no-figure").with("what", what)));
         return said;

@@ -50,6 +50,16 @@ pub enum Attribute {
 }
 
 impl Attribute {
+    /// What a goal asks about.
+    pub const fn of(wanted: &Wanted) -> Self {
+        match wanted {
+            Wanted::Cover(_) => Self::Cover,
+            Wanted::Height(_) => Self::Height,
+        }
+    }
+}
+
+impl Attribute {
     /// A stable key for data.
     pub const fn code(self) -> &'static str {
         match self {

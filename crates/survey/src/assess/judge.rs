@@ -82,10 +82,7 @@ pub(super) fn interval(
 }
 
 pub(super) fn judge(question: &Question, assessment: &Assessment, goal: &Goal) -> Judgement {
-    let attribute = match goal.wanted {
-        Wanted::Cover(_) => Attribute::Cover,
-        Wanted::Height(_) => Attribute::Height,
-    };
+    let attribute = Attribute::of(&goal.wanted);
     let threshold = threshold(&goal.wanted);
     let figure = assessment
         .figures

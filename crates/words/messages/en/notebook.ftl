@@ -284,7 +284,6 @@ help-serve-port = Listen on this port from now on, in place of the one that was 
 help-serve-app = The folder of the built app; if left out, web beside this command or beside its folder
 help-serve-open = Open the app in this computer's browser
 serve-no-browser = No browser could be begun from here: open the address above in one.
-serve-without-app = There is no built app beside this command, so the notebook alone is served; name its folder with --app.
 
 ## Sharing with the crew's devices
 help-share = Let the crew's phones and tablets share in it too, over their own network, at a secure address

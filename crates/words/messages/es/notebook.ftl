@@ -284,7 +284,6 @@ help-serve-port = Escuchar desde ahora en este puerto, en lugar del primero que 
 help-serve-app = La carpeta de la aplicación construida; si se omite, web junto a este comando o junto a su carpeta
 help-serve-open = Abrir la aplicación en el navegador de esta computadora
 serve-no-browser = Desde aquí no se pudo abrir un navegador: abra en uno la dirección de arriba.
-serve-without-app = No hay aplicación construida junto a este comando, así que se sirve solo el cuaderno; nombre su carpeta con --app.
 
 ## Sharing with the crew's devices
 help-share = Dejar que también lo compartan los teléfonos y tabletas de la cuadrilla, por su propia red, en una dirección segura

@@ -450,6 +450,17 @@ pub(crate) fn not_a_number(found: &str, option: &str, words: &Words) -> (String,
     (words.say(&message), Exit::NotUnderstood)
 }
 
+/// A number of days.
+pub(crate) fn days_option(
+    asked: &ArgMatches,
+    name: &'static str,
+    words: &Words,
+) -> Result<Option<u32>, (String, Exit)> {
+    let read =
+        |found: &String| found.trim().parse().map_err(|_| not_a_number(found, &format!("--{name}"), words));
+    asked.get_one::<String>(name).map(read).transpose()
+}
+
 /// Lengths with semicolons or commas, rising; the last one's unit is also that of those without.
 fn gap_breaks(text: &str, unit: Option<Bare>, mark: DecimalMark) -> Option<Vec<Length>> {
     let parts: Vec<&str> = text.split([';', ',']).map(str::trim).collect();

@@ -35,6 +35,7 @@ pub(crate) fn change_command(shared: Command, words: &Words) -> Command {
                 .action(ArgAction::SetTrue),
         )
         .arg(option("untreated", "SITE"))
+        .arg(option("span", "DAYS"))
         .arg(option("picture", "FILE"))
         .arg(report_option("help-change-report", words))
 }
@@ -106,6 +107,7 @@ pub(crate) fn change(asked: &ArgMatches, words: &Words) -> Done {
         power: points_option(asked, "power", words)?.filter(|power| *power < 1.0).unwrap_or(default),
         temporary: asked.get_flag("temporary"),
         untreated: text("untreated").map(str::to_owned),
+        span: crate::call::days_option(asked, "span", words)?,
     };
     if question.from >= question.to {
         return Err((words.word("option-years"), Exit::NotUnderstood));

@@ -40,6 +40,27 @@ impl Desk {
         tautline(&all, sheet)
     }
 
+    /// Three lines that Ada read in 2022 and Bea on a day of 2026, each with 10 points more; taken into the notebook of the log.
+    fn hollow_flat(&self, later: &str) {
+        let mut visits = HEADING.to_owned();
+        for (day, reader, stop) in [("2022-06-01", "Ada", 200), (later, "Bea", 300)] {
+            for line in 1..=3 {
+                writeln!(visits, "Hollow Flat,{line},10 m,{day},{reader},,SHRB,100,{}", stop + line).unwrap();
+            }
+        }
+        let sheet = self.path("visits.csv");
+        std::fs::write(&sheet, visits).unwrap();
+        let [notebook, rules] = [self.path("log.tautline"), self.path("rules.toml")];
+        tautline(&["import", "--notebook", &notebook, &sheet, "--protocol", &rules], "");
+    }
+
+    /// What is said of the change from 2022 to 2026.
+    fn change(&self, more: &[&str]) -> String {
+        let notebook = self.path("log.tautline");
+        let asked = ["change", "--notebook", &notebook, "--from", "2022", "--to", "2026"];
+        text(&tautline(&[&asked[..], more].concat(), ""))
+    }
+
     fn log(&self, sheet: &str) -> Output {
         let notebook = self.path("log.tautline");
         let asked = [
@@ -131,29 +152,46 @@ fn two_lines_are_no_calibration() {
 #[test]
 fn what_the_log_holds_of_readers_is_taken_off_a_change() {
     let desk = Desk::new();
-    let notebook = desk.path("log.tautline");
     desk.log(&calibration("2026-06-01", ["Coach", "Bea"], [10, 20, 30]));
     desk.log(&calibration("2026-06-01", ["Coach", "Ada"], [-10, -10, -10]));
-    let mut visits = HEADING.to_owned();
-    for (day, reader, stop) in [("2022-06-01", "Ada", 200), ("2026-06-01", "Bea", 300)] {
-        for line in 1..=3 {
-            writeln!(visits, "Hollow Flat,{line},10 m,{day},{reader},,SHRB,100,{}", stop + line).unwrap();
-        }
-    }
-    let rules = desk.path("rules.toml");
-    let sheet = desk.path("visits.csv");
-    std::fs::write(&sheet, visits).unwrap();
-    tautline(&["import", "--notebook", &notebook, &sheet, "--protocol", &rules], "");
-    let asked = ["change", "--notebook", &notebook, "--from", "2022", "--to", "2026"];
-    let printed = text(&tautline(&asked, ""));
-    for said in
-        ["Bea reads 3.0 points more than Ada on the 3 lines that both read.", "the change is +7.0 points"]
-    {
+    desk.hollow_flat("2026-06-01");
+    let printed = desk.change(&[]);
+    for said in [
+        "Bea reads 3.0 points more than Ada on the 3 lines that both read.",
+        "the change is +7.0 points",
+        "Ada beside Coach on 2026-06-01 (on the last day of the later visit)",
+    ] {
         assert!(printed.contains(said), "“{said}” is not in\n{printed}");
     }
     // under another gap rule the log doesn't speak of what was read
-    let printed = text(&tautline(&[&asked[..], &["--gap-rule", "8 cm"]].concat(), ""));
+    let printed = desk.change(&["--gap-rule", "8 cm"]);
     for said in ["Read by Ada earlier and by Bea later", "under another protocol"] {
         assert!(printed.contains(said), "“{said}” is not in\n{printed}");
     }
+}
+
+/// Beside the coach Ada had 1 point less twelve days before the visit of 2022 (1 June), and 9 points more a year before that; Bea had 2
+/// more (1, 2, 3) seventeen days before that of 2026 (18 June), and 8 more after it. Taken is what was nearest before: Bea reads 3 points
+/// more. A span of 15 days leaves Bea's out. By hand, with the calendar.
+#[test]
+fn the_nearest_calibration_before_each_visit_is_taken() {
+    let desk = Desk::new();
+    desk.log(&calibration("2021-05-20", ["Coach", "Ada"], [90, 90, 90]));
+    desk.log(&calibration("2022-05-20", ["Coach", "Ada"], [-10, -10, -10]));
+    desk.hollow_flat("2026-06-18");
+    assert!(!desk.change(&[]).contains("The log has both"), "nobody has set Bea beside the coach yet");
+    desk.log(&calibration("2026-07-01", ["Coach", "Bea"], [80, 80, 80]));
+    assert!(desk.change(&[]).contains("nothing that came before these visits"), "{}", desk.change(&[]));
+    desk.log(&calibration("2026-06-01", ["Coach", "Bea"], [10, 20, 30]));
+    let printed = desk.change(&[]);
+    for said in [
+        "set beside a third reader (6 lines in all), Bea reads 3.0 points more than Ada.",
+        "the change is +7.0 points",
+        "Ada beside Coach on 2022-05-20 (12 days before the earlier visit), Bea beside Coach on 2026-06-01 (17 days before the later visit).",
+    ] {
+        assert!(printed.contains(said), "“{said}” is not in\n{printed}");
+    }
+    assert!(desk.change(&["--span", "17"]).contains("Bea reads 3.0 points more"));
+    let printed = desk.change(&["--span", "15"]);
+    assert!(printed.contains("the nearest calibration was 17 days old"), "{printed}");
 }

@@ -52,6 +52,7 @@ impl Changes {
                 power: f64::from(CHANCE_TO_SETTLE_PER_MILLE) / 1000.0,
                 temporary: false,
                 untreated: None,
+                span: None,
             };
             change(input, &asked)
         });

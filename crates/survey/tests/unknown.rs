@@ -129,6 +129,7 @@ fn change_of(input: &Input) -> tautline_survey::follow::SiteChange {
         power: 0.8,
         temporary: false,
         untreated: None,
+        span: None,
     };
     change(input, &asked).remove(0)
 }

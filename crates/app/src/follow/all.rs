@@ -147,6 +147,7 @@ async fn of_changes(session: Session, standing: &Standing, (from, to): (u16, u16
         power: f64::from(CHANCE_TO_SETTLE_PER_MILLE) / 1000.0,
         temporary: false,
         untreated: None,
+        span: super::log::days(&session.settings.get_untracked().span),
     };
     let row = |one: &SiteChange| {
         let said = one.figures.first().and_then(|figure| follow::sentences(one, figure).into_iter().next());

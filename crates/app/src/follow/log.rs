@@ -32,7 +32,7 @@ pub(super) fn log(session: Session) -> impl IntoView {
 }
 
 /// Days that a calibration lasts; none where none is set.
-fn days(typed: &str) -> Option<u32> {
+pub(super) fn days(typed: &str) -> Option<u32> {
     typed.trim().parse().ok().filter(|days| *days > 0)
 }
 

@@ -62,7 +62,7 @@ impl Asked {
     }
 
     /// The change that is asked about; none where the site was read in one year only.
-    fn change(self, standing: &Standing, site: &str) -> Option<ChangeQuestion> {
+    fn change(self, standing: &Standing, site: &str, span: Option<u32>) -> Option<ChangeQuestion> {
         let (from, to) = pair(&years(&standing.input, Some(site)), self.from.get(), self.to.get())?;
         let untreated = self.untreated.get().trim().to_owned();
         Some(ChangeQuestion {
@@ -73,6 +73,7 @@ impl Asked {
             power: f64::from(self.chance.get()) / 1000.0,
             temporary: self.new_lines.get(),
             untreated: Some(untreated).filter(|name| !name.is_empty() && name != site),
+            span,
         })
     }
 }
@@ -94,7 +95,8 @@ pub(super) fn site(session: Session, name: String) -> impl IntoView {
             let question = asked.question(&standing);
             return Wanted::Trend(standing, Box::new(question));
         }
-        match asked.change(&standing, &own) {
+        let span = super::log::days(&session.settings.get().span);
+        match asked.change(&standing, &own, span) {
             Some(change) => Wanted::Change(standing, Box::new(change)),
             None => Wanted::OneYear,
         }

@@ -51,9 +51,7 @@ pub(crate) fn show_log(asked: &ArgMatches, words: &Words, here: &Here) -> Done {
             (words.say(&message), Exit::NotUnderstood)
         })?,
     };
-    let span = text(asked, "span")
-        .map(|found| found.parse().map_err(|_| crate::call::not_a_number(found, "--span", words)))
-        .transpose()?;
+    let span = crate::call::days_option(asked, "span", words)?;
     if let Some(reader) = text(asked, "reader") {
         input.calibrations.retain(|one| one.reader == reader);
         input.visits.retain(|visit| visit.reader == reader);

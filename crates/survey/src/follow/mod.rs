@@ -1,18 +1,22 @@
 //! Change between two visits of a site: what changed, how sure it is, where on the tape, and what is unlike.
 
 mod figure;
+mod logged;
 pub(crate) mod noted;
 mod output;
 mod readers;
+mod readers_words;
 mod sentences;
 mod tape;
 mod unlike;
 
 pub use figure::{ChangeFigure, ChangePart, Checks, Design, LostPairing};
+pub use logged::{NotTaken, Taken, Visit};
 pub use noted::Noted;
 pub use output::{ChangeOutput, NotedOutput, output};
 pub use readers::{ReaderBias, Readers};
-pub use sentences::{chain, readers_words, sentences, untreated_words};
+pub use readers_words::readers_words;
+pub use sentences::{chain, sentences, untreated_words};
 pub use tape::{LineChange, TapeChange};
 
 use crate::assess::{Question, dedupe, round, subjects, usable_lines};
@@ -44,6 +48,8 @@ pub struct ChangeQuestion {
     pub temporary: bool,
     /// A neighbour that was left untreated, for the difference of differences.
     pub untreated: Option<String>,
+    /// Days that a calibration of readers lasts in the office; none where none was given.
+    pub span: Option<u32>,
 }
 
 /// The change of one site.

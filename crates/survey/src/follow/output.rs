@@ -1,6 +1,6 @@
 //! What `tautline change --json` prints.
 
-use super::{ChangeFigure, LineChange, Noted, Readers, SiteChange};
+use super::{ChangeFigure, LineChange, Noted, Readers, SiteChange, Taken, Visit};
 use crate::finding::Finding;
 use crate::goal::Subject;
 use crate::input::{Input, SourceFile};
@@ -93,6 +93,39 @@ pub struct ReadersOutput {
     pub interval: Option<(f64, f64)>,
     /// A smaller change may be lines and readers alone.
     pub believed: Option<f64>,
+    /// What of the log of calibrations it rests on; empty where the lines that both read are at hand.
+    pub taken: Vec<TakenOutput>,
+}
+
+/// A calibration that was taken, and how old it was.
+#[derive(Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct TakenOutput {
+    /// Who was set beside another.
+    pub reader: String,
+    /// Beside whom.
+    pub against: String,
+    /// Its day.
+    pub date: String,
+    /// Days before the visit that it speaks for.
+    pub days: u32,
+    /// That visit: the `earlier` or the `later`.
+    pub visit: &'static str,
+}
+
+impl TakenOutput {
+    fn of(one: &Taken) -> Self {
+        Self {
+            reader: one.reader.clone(),
+            against: one.against.clone(),
+            date: one.date.to_string(),
+            days: one.days,
+            visit: match one.visit {
+                Visit::Earlier => "earlier",
+                Visit::Later => "later",
+            },
+        }
+    }
 }
 
 /// The change of one subject; differences are shares of the line, later less earlier.
@@ -245,6 +278,7 @@ fn site(change: &SiteChange, say: &dyn Fn(&Message) -> String) -> SiteOutput {
                 corrected: measured.corrected.value,
                 interval: measured.interval.ok().map(|both| (both.low, both.high)),
                 believed: measured.believed,
+                taken: measured.taken.iter().map(TakenOutput::of).collect(),
             }),
             _ => None,
         },

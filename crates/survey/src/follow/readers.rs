@@ -1,8 +1,10 @@
 //! What unlike readers at the two visits do to a change, where lines that both read say how unlike they are.
 
+use super::logged::{self, NotTaken, Taken, logged};
 use super::{ChangeQuestion, SiteChange, interval};
 use crate::agree::{Calibration, agreements};
 use crate::assess::Question;
+use crate::date::Date;
 use crate::goal::Subject;
 use crate::input::Input;
 use crate::line::LineResult;
@@ -28,6 +30,10 @@ pub struct ReaderBias {
     pub answer: Result<Answer, NoBound>,
     /// A smaller change than this may be lines and readers alone.
     pub believed: Option<f64>,
+    /// What of the log of calibrations it rests on; nothing where the lines that both read are at hand.
+    pub taken: Vec<Taken>,
+    /// Each was set beside a third in its own time, not on lines that both read.
+    pub is_by_a_third: bool,
 }
 
 /// What is known of unlike readers.
@@ -41,8 +47,8 @@ pub enum Readers {
         earlier: String,
         /// Who read later.
         later: String,
-        /// The log of calibrations has both, but under other rules.
-        logged_otherwise: bool,
+        /// Why the log of calibrations, which has both, doesn't say either.
+        not_taken: Option<NotTaken>,
     },
 }
 
@@ -56,18 +62,24 @@ pub(super) fn readers(input: &Input, change: &SiteChange, asked: &ChangeQuestion
     // lines read by both count in whatever year they were read
     let question = Question { year: None, ..asked.question.clone() };
     let (mut value, mut squared, mut doubt, mut lines) = (0.0, 0.0, 0.0, 0);
+    let (mut taken, mut is_by_a_third) = (BTreeSet::new(), false);
     for ((earlier, later), share) in shares.iter().filter(|((earlier, later), _)| earlier != later) {
-        let ways = differences(input, &question, change, (earlier, later));
-        let differences: Vec<f64> = ways.read.into_values().collect();
-        if differences.len() < 2 {
-            let (earlier, later) = (earlier.clone(), later.clone());
-            return Some(Readers::NotMeasured { earlier, later, logged_otherwise: ways.logged_otherwise });
+        let way = match way(input, &question, change, asked.span, (earlier, later)) {
+            Ok(way) => way,
+            Err(not_taken) => {
+                let (earlier, later) = (earlier.clone(), later.clone());
+                return Some(Readers::NotMeasured { earlier, later, not_taken });
+            }
+        };
+        value += share * way.value;
+        is_by_a_third |= way.errors.len() > 1;
+        for (own, df) in way.errors {
+            let own = share * share * own;
+            squared += own;
+            doubt += own * own / df;
         }
-        let own = share * share * variance(&differences) / count(differences.len());
-        value += share * mean(&differences);
-        squared += own;
-        doubt += own * own / count(differences.len() - 1);
-        lines += differences.len();
+        lines += way.lines;
+        taken.extend(way.taken);
     }
     let df = if doubt > 0.0 { squared * squared / doubt } else { count(lines - 1) };
     let bias = Estimate {
@@ -86,6 +98,8 @@ pub(super) fn readers(input: &Input, change: &SiteChange, asked: &ChangeQuestion
         interval: interval(&corrected, change.confidence),
         answer: answer(&corrected, change.confidence, change.matters),
         believed,
+        taken: taken.into_iter().collect(),
+        is_by_a_third,
         bias,
         corrected,
     })))
@@ -113,63 +127,65 @@ fn shares(change: &SiteChange) -> BTreeMap<(String, String), f64> {
     if shares.keys().any(unnamed) { BTreeMap::new() } else { shares }
 }
 
-/// A line in a year: what two readers are set beside each other on.
-type Place = (String, String, Option<u16>);
-
-/// How two readers differ, line by line.
-struct Ways {
-    read: BTreeMap<Place, f64>,
-    logged_otherwise: bool,
+/// How much more one reader sees than another.
+pub(super) struct Way {
+    value: f64,
+    /// Variances of the means that it is made of, with their degrees of freedom.
+    errors: Vec<(f64, f64)>,
+    lines: usize,
+    taken: Vec<Taken>,
 }
 
-/// How much more the later reader sees than the earlier one, on each line that both read in one year: from the readings where they
-/// are at hand, else from the log.
-fn differences(
+impl Way {
+    /// The mean of differences on two lines or more.
+    pub(super) fn of(differences: &[f64], taken: Vec<Taken>) -> Self {
+        let lines = differences.len();
+        let error = (variance(differences) / count(lines), count(lines - 1));
+        Self { value: mean(differences), errors: vec![error], lines, taken }
+    }
+
+    /// From one reader to a third, and from the third to the other.
+    pub(super) fn then(self, later: Self, taken: Vec<Taken>) -> Self {
+        Self {
+            value: later.value - self.value,
+            errors: [self.errors, later.errors].concat(),
+            lines: self.lines + later.lines,
+            taken,
+        }
+    }
+}
+
+/// How much more the later reader sees than the earlier one: from the lines that both read in one year where they are at hand, else
+/// from the log, by what was nearest before the visits.
+fn way(
     input: &Input,
     question: &Question,
     change: &SiteChange,
+    span: Option<u32>,
     (earlier, later): (&str, &str),
-) -> Ways {
+) -> Result<Way, Option<NotTaken>> {
+    let pairs = agreements(input, question, Some(earlier)).into_iter().filter(|one| one.second == later);
+    let differences: Vec<f64> = pairs.flat_map(|one| one.lines).filter_map(|pair| pair.difference).collect();
+    if differences.len() > 1 {
+        return Ok(Way::of(&differences, Vec::new()));
+    }
     let lines = change.earlier.iter().chain(&change.later);
     let own: BTreeSet<&String> = lines.map(|line| &input.visits[line.visit].protocol).collect();
     // what was logged was worked out by the protocol's own rules
     let as_written = question.choice.gap_limit.is_none() && question.choice.counts.is_none();
     let same_rules = |one: &Calibration| as_written && one.protocols.iter().collect::<BTreeSet<_>>() == own;
-    let mut read = logged(input, (earlier, later), &same_rules);
-    let logged_otherwise = read.is_empty() && !logged(input, (earlier, later), &|_| true).is_empty();
-    for one in agreements(input, question, Some(earlier)).iter().filter(|one| one.second == later) {
-        for pair in &one.lines {
-            if let Some(difference) = pair.difference {
-                read.insert((one.site.clone(), pair.first.line.clone(), one.year), difference);
-            }
-        }
-    }
-    Ways { read, logged_otherwise }
-}
-
-/// The same from the log of calibrations: of each other, or of both beside a third on the same line in the same year.
-fn logged(
-    input: &Input,
-    (earlier, later): (&str, &str),
-    counts: &dyn Fn(&Calibration) -> bool,
-) -> BTreeMap<Place, f64> {
-    let more = |reader: &str, against: &str| -> BTreeMap<Place, f64> {
-        let own = input.calibrations.iter().filter(|one| counts(one));
-        own.filter(|one| one.reader == reader && one.against == against).flat_map(places).collect()
+    let asked = logged::Asked {
+        earlier: (earlier, last_day(&change.earlier, earlier)),
+        later: (later, last_day(&change.later, later)),
+        span,
     };
-    let mut read = BTreeMap::new();
-    let thirds: BTreeSet<&str> = input.calibrations.iter().map(|one| one.against.as_str()).collect();
-    for third in thirds {
-        let before = more(earlier, third);
-        for (place, after) in more(later, third) {
-            read.extend(before.get(&place).map(|before| (place.clone(), after - before)));
-        }
+    match logged(&input.calibrations, &asked, &same_rules) {
+        Some(found) => found.map_err(Some),
+        None => Err(None),
     }
-    read.extend(more(earlier, later).into_iter().map(|(place, less)| (place, -less)));
-    read.extend(more(later, earlier));
-    read
 }
 
-fn places(one: &Calibration) -> impl Iterator<Item = (Place, f64)> + '_ {
-    one.lines.iter().map(|line| ((one.site.clone(), line.line.clone(), Some(one.date.year())), line.share()))
+/// The last day on which a reader read lines of a visit.
+fn last_day(lines: &[LineResult], reader: &str) -> Option<Date> {
+    lines.iter().filter(|line| line.reader == reader).filter_map(|line| line.date).max()
 }

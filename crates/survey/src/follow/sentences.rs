@@ -1,6 +1,6 @@
 //! A change in sentences: for anybody first, then for a specialist, then the whole chain.
 
-use super::{Beyond, ChangeFigure, ChangePart, Design, LostPairing, Readers, SiteChange};
+use super::{Beyond, ChangeFigure, ChangePart, Design, LostPairing, SiteChange};
 use crate::explain::{Step, confidence_value, subject_words};
 use crate::message::{Message, Value};
 use crate::output::estimator;
@@ -22,7 +22,7 @@ fn signed(difference: f64) -> Value {
 }
 
 /// The number alone with its sign, for between two ends.
-fn number(difference: f64) -> Value {
+pub(super) fn number(difference: f64) -> Value {
     let figure = Value::Number(difference * 100.0, 1);
     if difference > 0.0 { Message::new("plus").with("figure", figure).into() } else { figure }
 }
@@ -131,43 +131,6 @@ fn lost(figure: &ChangeFigure) -> Option<Message> {
     let code = if costs.is_some() { "pairing-lost" } else { "pairing-lost-nothing" };
     let message = Message::new(code).with("own", size(own)).with("same", size(se));
     Some(message.with("times", Value::Number(costs.unwrap_or(1.0), 1)))
-}
-
-/// What unlike readers do to the change of canopy; nothing where they aren't unlike.
-pub fn readers_words(change: &SiteChange) -> Vec<Message> {
-    let measured = match &change.readers {
-        None => return Vec::new(),
-        Some(Readers::NotMeasured { earlier, later, logged_otherwise }) => {
-            let message = Message::new("readers-not-measured");
-            let mut said = vec![message.with("earlier", earlier.as_str()).with("later", later.as_str())];
-            said.extend(logged_otherwise.then(|| Message::new("readers-logged-otherwise")));
-            return said;
-        }
-        Some(Readers::Measured(measured)) => measured,
-    };
-    let names = |lines: &[crate::line::LineResult]| {
-        let mut names: Vec<String> = lines.iter().map(|line| line.reader.clone()).collect();
-        names.sort();
-        names.dedup();
-        names
-    };
-    let Ok(interval) = measured.interval else { return Vec::new() };
-    let code = if measured.bias.value < 0.0 { "readers-measured-less" } else { "readers-measured" };
-    let mut said = vec![
-        Message::new(code)
-            .with("earlier", names(&change.earlier))
-            .with("later", names(&change.later))
-            .with("bias", Value::Number(measured.bias.value.abs() * 100.0, 1))
-            .with("lines", measured.bias.lines)
-            .with("change", number(measured.corrected.value))
-            .with("low", number(interval.low))
-            .with("high", number(interval.high))
-            .with("confidence", confidence_value(change.confidence)),
-    ];
-    said.extend(measured.believed.map(|believed| {
-        Message::new("readers-believed").with("believed", Value::Number(believed * 100.0, 1))
-    }));
-    said
 }
 
 /// What a site did beyond its untreated neighbour.

@@ -339,3 +339,18 @@ readers-measured-less = { $later } reads { $bias } points less than { $earlier }
 readers-believed = A change of less than { $believed } points may be lines and readers alone.
 readers-logged-otherwise = The log has both of them, but under another protocol than these lines were read under, and so is not used.
 readers-not-measured = Read by { $earlier } earlier and by { $later } later, who have not read two lines in common: what they see differently stands in the change and isn't in its interval.
+readers-measured-by-a-third = By the log of calibrations, each of them set beside a third reader ({ $lines } lines in all), { $later } reads { $bias } points more than { $earlier }. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
+readers-measured-by-a-third-less = By the log of calibrations, each of them set beside a third reader ({ $lines } lines in all), { $later } reads { $bias } points less than { $earlier }. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
+readers-from-the-log = Taken from the log, the nearest before the visits: { $taken }.
+taken-for-the-earlier = { $reader } beside { $against } on { $date } ({ $days ->
+        [0] on the last day of the earlier visit
+        [one] one day before the earlier visit
+       *[other] { $days } days before the earlier visit
+    })
+taken-for-the-later = { $reader } beside { $against } on { $date } ({ $days ->
+        [0] on the last day of the later visit
+        [one] one day before the later visit
+       *[other] { $days } days before the later visit
+    })
+readers-logged-after = The log has both of them, but nothing that came before these visits, and so is not used.
+readers-logged-too-old = The log has both of them, but the nearest calibration was { $days } days old at a visit, more than your office's span, and so is not used.

@@ -339,3 +339,18 @@ readers-measured-less = { $later } lee { $bias } puntos menos que { $earlier } e
 readers-believed = Un cambio menor que { $believed } puntos puede ser solo de las líneas y los lectores.
 readers-logged-otherwise = Ambos están en el registro, pero con otro protocolo que el de estas líneas, así que no se usa.
 readers-not-measured = Leyó { $earlier } antes y { $later } después, que no han leído dos líneas en común: lo que ven distinto está en el cambio y no entra en su intervalo.
+readers-measured-by-a-third = Según el registro de calibraciones, cada cual puesto junto a un tercer lector ({ $lines } líneas en total), { $later } lee { $bias } puntos más que { $earlier }. Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, entre { $low } y { $high } con una confianza del { $confidence }.
+readers-measured-by-a-third-less = Según el registro de calibraciones, cada cual puesto junto a un tercer lector ({ $lines } líneas en total), { $later } lee { $bias } puntos menos que { $earlier }. Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, entre { $low } y { $high } con una confianza del { $confidence }.
+readers-from-the-log = Tomado del registro, lo más cercano antes de las visitas: { $taken }.
+taken-for-the-earlier = { $reader } junto a { $against } el { $date } ({ $days ->
+        [0] el último día de la visita anterior
+        [one] un día antes de la visita anterior
+       *[other] { $days } días antes de la visita anterior
+    })
+taken-for-the-later = { $reader } junto a { $against } el { $date } ({ $days ->
+        [0] el último día de la visita posterior
+        [one] un día antes de la visita posterior
+       *[other] { $days } días antes de la visita posterior
+    })
+readers-logged-after = El registro tiene a ambos, pero nada anterior a estas visitas, así que no se usa.
+readers-logged-too-old = El registro tiene a ambos, pero la calibración más cercana tenía { $days } días en una visita, más que el plazo de su oficina, así que no se usa.

@@ -55,6 +55,20 @@ fn bundle<'a>(language: &str, texts: impl IntoIterator<Item = &'a str>) -> Bundl
     bundle
 }
 
+/// What a code, or a variant of it, says in a bundle; nothing where it has no words for it.
+fn said(bundle: &Bundle, code: &str, variant: Option<&str>, arguments: &FluentArgs) -> Option<String> {
+    let message = bundle.get_message(code)?;
+    let pattern = match variant {
+        None => message.value()?,
+        Some(variant) => message.get_attribute(variant)?.value(),
+    };
+    let mut errors = Vec::new();
+    Some(bundle.format_pattern(pattern, Some(arguments), &mut errors).into_owned())
+}
+
+/// The two ends of a range, as messages name them. A message that has the variant `alike` says it where both print alike.
+const ENDS: [[&str; 2]; 3] = [["low", "high"], ["lowest", "highest"], ["earliest", "latest"]];
+
 /// Where Spanish is written with a decimal point.
 ///
 /// # Source
@@ -173,15 +187,23 @@ impl Words {
         for (name, value) in &message.values {
             arguments.set(*name, self.argument(value));
         }
-        self.format(message.code, &arguments)
+        let alike = || said(&self.bundle, message.code, Some("alike"), &arguments);
+        let alike = self.ends_are_alike(message).then(alike).flatten();
+        alike.unwrap_or_else(|| self.format(message.code, &arguments))
+    }
+
+    /// Whether the two ends of the message's range are printed as the same number: then it is said as one.
+    fn ends_are_alike(&self, message: &Message) -> bool {
+        let named = |wanted: &str| {
+            let found = message.values.iter().find(|(name, _)| *name == wanted);
+            found.map(|(_, value)| self.value(value))
+        };
+        ENDS.iter().any(|[low, high]| named(low).is_some_and(|low| named(high) == Some(low)))
     }
 
     fn format(&self, code: &str, arguments: &FluentArgs) -> String {
         let mut bundles = [Some(&self.bundle), self.fallback.as_ref()].into_iter().flatten();
-        let found = bundles.find_map(|bundle| Some((bundle, bundle.get_message(code)?.value()?)));
-        let Some((bundle, pattern)) = found else { return code.to_owned() };
-        let mut errors = Vec::new();
-        bundle.format_pattern(pattern, Some(arguments), &mut errors).into_owned()
+        bundles.find_map(|bundle| said(bundle, code, None, arguments)).unwrap_or_else(|| code.to_owned())
     }
 
     /// The words for a code without values.

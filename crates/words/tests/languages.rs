@@ -8,7 +8,7 @@ use std::path::Path;
 use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
 
-/// The codes of a language's files, each with the file it stands in and the values that it names.
+/// The codes of a language's files and their variants, each with the file it stands in and the values that it names.
 fn codes(language: &str) -> BTreeMap<String, (String, BTreeSet<String>)> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("messages").join(language);
     let mut found: BTreeMap<String, (String, BTreeSet<String>)> = BTreeMap::new();
@@ -19,10 +19,13 @@ fn codes(language: &str) -> BTreeMap<String, (String, BTreeSet<String>)> {
         let mut open: Option<String> = None;
         for line in fs::read_to_string(&path).unwrap().lines() {
             let begins = line.starts_with(|c: char| c.is_ascii_lowercase()).then(|| line.split_once(" ="));
-            if let Some((code, _)) = begins.flatten() {
-                let before = found.insert(code.to_owned(), (file.clone(), BTreeSet::new()));
+            let variant = line.strip_prefix("    .").and_then(|line| line.split_once(" ="));
+            let whose = || open.iter().find_map(|open| open.split('.').next()).unwrap_or_default();
+            let code = begins.flatten().map(|(code, _)| code.to_owned());
+            if let Some(code) = code.or_else(|| Some(format!("{}.{}", whose(), variant?.0))) {
+                let before = found.insert(code.clone(), (file.clone(), BTreeSet::new()));
                 assert!(before.is_none(), "{language}/{file}: “{code}” stands twice, also in {before:?}");
-                open = Some(code.to_owned());
+                open = Some(code);
             }
             let Some((_, values)) = open.as_ref().and_then(|code| found.get_mut(code)) else { continue };
             for rest in line.split('$').skip(1) {
@@ -58,9 +61,26 @@ fn every_code_is_understood_in_each_language() {
     for language in Words::LANGUAGES {
         let words = Words::in_language(language).unwrap();
         let not_understood: Vec<String> =
-            codes(language).into_keys().filter(|code| !words.has(code)).collect();
+            codes(language).into_keys().filter(|code| !code.contains('.') && !words.has(code)).collect();
         assert!(not_understood.is_empty(), "{language}: {not_understood:?}");
     }
+}
+
+/// A range whose ends are rounded to one number is said as one number.
+#[test]
+fn ends_that_print_alike_are_one_number() {
+    let ends = |low, high| {
+        Message::new("agree-limits")
+            .with("share", Value::Share(0.95, 0))
+            .with("low", Value::Number(low, 1))
+            .with("high", Value::Number(high, 1))
+    };
+    let words = Words::english();
+    assert!(words.say(&ends(2.36, 2.44)).contains("would differ by 2.4 points, to the digits shown,"));
+    assert!(words.say(&ends(2.34, 2.44)).contains("would differ by 2.3 to 2.4 points,"));
+    let spanish = Words::in_language("es").unwrap();
+    assert!(spanish.say(&ends(2.36, 2.44)).contains("diferirían en 2,4 puntos, según las cifras mostradas"));
+    assert!(spanish.say(&ends(2.34, 2.44)).contains("de 2,3 a 2,4 puntos"));
 }
 
 /// Unicode CLDR writes `9,4 %` in `es`, `9.4 %` in `es-MX` (from memory).

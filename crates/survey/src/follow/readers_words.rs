@@ -41,7 +41,8 @@ pub fn readers_words(change: &SiteChange) -> Vec<Message> {
             .with("earlier", names(&change.earlier))
             .with("later", names(&change.later))
             .with("bias", Value::Number(measured.bias.value.abs() * 100.0, 1))
-            .with("lines", measured.bias.lines)
+            .with("lines", measured.bias.lines),
+        Message::new("readers-taken-off")
             .with("change", number(measured.corrected.value))
             .with("low", number(interval.low))
             .with("high", number(interval.high))

@@ -39,8 +39,10 @@ app-demo-missing = The demo could not be fetched. Open the app once with a netwo
 app-find = Find a site
 app-more-sites = { $more } more: write a part of the name above.
 app-site-cover = cover { $cover }, between { $low } and { $high }
+    .alike = cover { $cover }, to the digits shown
 app-site-cover-alone = cover { $cover }, no interval
 app-site-cover-between = cover between { $low } and { $high }, no interval
+    .alike = cover { $low }, to the digits shown, no interval
 app-site-cover-between-sure = cover between { $low } and { $high }; with its doubt between { $from } and { $to }
 app-site-lines = { $lines ->
     [one] 1 line

@@ -146,6 +146,7 @@ nothing-found-on-line = nothing found
 to-settle = { $recorded }, to settle
 closed-count = { $count } · { $length }
 between-ends = { $low } to { $high }
+    .alike = { $low }
 title-site = { $site }
 title-site-year = { $site }, { $year }
 title-site-plot = { $site }, plot { $plot }
@@ -178,6 +179,7 @@ plants = plants
 at-least = at least { $value }
 at-most = at most { $value }
 between = { $low } to { $high }
+    .alike = { $low }
 live = live
 dead = dead
 tree = tree
@@ -250,6 +252,7 @@ explain-figure = { $what }: { $value }
 explain-high-end = Known only between two ends; the high end gives { $value }.
 explain-one-sided = One-sided { $confidence } bounds, { $how }: { $low } and { $high }.
 explain-two-sided = Two-sided { $confidence } interval, { $how }: { $low } to { $high }.
+    .alike = Two-sided { $confidence } interval, { $how }: { $low } at both ends, to the digits shown.
 explain-student-t = estimate ± t · SE with t({ $probability }, { $df }) = { $t } (Cochran 1977, 2.8)
 explain-logit-t = logit p ± t · SE / (p (1 − p)) with t({ $probability }, { $df }) = { $t }, taken back (Korn and Graubard 1998)
 explain-logit-t-effective = logit p ± t · SE / (p (1 − p)) with t({ $probability }, { $df }) = { $t }, taken back; effective df from 2 / (2/{ $own } + u²), u = SE (1 − 2p) / (p (1 − p)), since the error of a small cover wavers with it (docs/intervals.md)

@@ -14,6 +14,7 @@ change-not-shown = The readings show no change of { $what } between { $from } an
 change-none-that-matters = { $what } changed by less than { $matters } between { $from } and { $to }, if at all.
 change-untold = Whether { $what } changed between { $from } and { $to } can't be told: { $reason }.
 change-from-to = In percentage points of cover the change lies between { $low } and { $high }, with { $confidence } confidence.
+    .alike = In percentage points of cover the change is { $low }, to the digits shown, with { $confidence } confidence.
 change-hidden = That is not the same as no change: one of up to { $hidden } could be hidden in it, with { $confidence } confidence no larger one.
 change-lines-to-see = About { $lines ->
         [one] one line
@@ -69,6 +70,7 @@ explain-signs = Check by signs, all ways counted: p = { $p } (Fisher 1935, 21)
 explain-signs-drawn = Check by signs, 9,999 ways drawn: p = { $p } (Fisher 1935, 21)
 explain-ranks = Check by signed ranks: sum above zero { $above } of { $lines } lines that changed, p = { $p } (Wilcoxon 1945)
 explain-median-change = Median change of the lines { $value }, { $low } to { $high } with { $confidence } confidence (Hodges and Lehmann 1963)
+    .alike = Median change of the lines { $value }, to the digits shown, with { $confidence } confidence (Hodges and Lehmann 1963)
 explain-change-line = Line { $line }: { $before } to { $after }
 
 ## Command
@@ -106,8 +108,11 @@ agree-one-line-less = On the one line that both read, { $second } has { $differe
 agree-more = On the { $lines } lines that both read, { $second } has { $difference } more canopy than { $first } on average.
 agree-less = On the { $lines } lines that both read, { $second } has { $difference } less canopy than { $first } on average.
 agree-limits = On { $share } of such lines they would differ by { $low } to { $high } points, if differences spread like a bell curve (Bland and Altman 1986).
+    .alike = On { $share } of such lines they would differ by { $low } points, to the digits shown, if differences spread like a bell curve (Bland and Altman 1986).
 agree-bias = The average difference lies between { $low } and { $high } points, with { $confidence } confidence. It adds to every change between their years, and more lines don't shrink it.
+    .alike = The average difference is { $low } points, to the digits shown, with { $confidence } confidence. It adds to every change between their years, and more lines don't shrink it.
 agree-reliability = Agreement as an intraclass correlation: { $value } ({ $low } to { $high } with { $confidence } confidence; form 2,1 of Shrout and Fleiss 1979; { $readers } readers, { $lines } lines). Lines that are alike force it down, so it passes or fails nobody.
+    .alike = Agreement as an intraclass correlation: { $value } (to the digits shown with { $confidence } confidence; form 2,1 of Shrout and Fleiss 1979; { $readers } readers, { $lines } lines). Lines that are alike force it down, so it passes or fails nobody.
 agree-nobody = No line was read by two readers in one year.
 habit-closes-gaps = { $second } reads as canopy { $gaps } gaps that { $first } wrote down, up to about { $closed }. Read the gap rule aloud and measure one gap together.
 habit-wider = { $second } sees each edge about { $way } further out. Agree on the outermost live leaf, and stand straight over it.
@@ -129,6 +134,7 @@ trend-between-ends = { $site }: { $what } is known only between two ends in some
 trend-years-are-the-sample = All lines of a site share its dry and wet years, so the years are the sample: the model of lines and years knows that (restricted likelihood; errors and degrees of freedom by Kenward and Roger 1997), the figures without a model (Theil and Sen; Mann and Kendall) take each year's level as one value.
 trend-lines-count-alike = In the model all lines count alike, whatever stratum they lie in; each year's level is by area.
 trend-by-model = Lines and years together: { $slope } points a year, between { $low } and { $high } with { $confidence } confidence (SE { $se }, { $df } df, p = { $p }).
+    .alike = Lines and years together: { $slope } points a year, to the digits shown, with { $confidence } confidence (SE { $se }, { $df } df, p = { $p }).
 trend-no-model = There is no model of lines and years: { $reason }.
 trend-no-years = What the years did to all lines alike can't be told from what is left, so the model's slope of { $slope } points a year looks surer than it is, and gets no p.
 trend-swings = A typical year lies { $years } points off the trend for all lines alike; lines lie { $lines } points apart; { $left } points are left.
@@ -140,14 +146,18 @@ fit-nothing-left = the readings lie exactly on a straight line, so no error can 
 fit-no-summit = the readings don't settle how far lines and years vary
 no-years-in-the-model = no years in the model
 forecast-met = If the trend went on, { $what } would reach { $value } (the goal: { $goal }) about { $year }: between { $earliest } and { $latest } with { $confidence } confidence.
+    .alike = If the trend went on, { $what } would reach { $value } (the goal: { $goal }) about { $year }, within that year with { $confidence } confidence.
 forecast-met-or-never = If the trend went on, { $what } would reach { $value } (the goal: { $goal }) about { $year }: not before { $earliest }, and perhaps never, with { $confidence } confidence.
 forecast-lost = If the trend went on, { $what } would pass { $value }, out of the goal ({ $goal }), about { $year }: between { $earliest } and { $latest } with { $confidence } confidence.
+    .alike = If the trend went on, { $what } would pass { $value }, out of the goal ({ $goal }), about { $year }, within that year with { $confidence } confidence.
 forecast-lost-or-never = If the trend went on, { $what } would pass { $value }, out of the goal ({ $goal }), about { $year }: not before { $earliest }, and perhaps never, with { $confidence } confidence.
 forecast-not-by = The trend doesn't cross { $value } by { $last }, as many years ahead as were looked back on; further it doesn't speak.
 forecast-not-shown = With no trend shown, the readings don't say when { $what } would cross { $value }.
 forecast-caution = The years speak of the line's level, not of a single dry or wet year, and no trend knows of rain, fire or grazing to come.
 region-by-area = All { $sites } sites by area: { $slope } points a year, between { $low } and { $high } with { $confidence } confidence ({ $df } df, years less two).
+    .alike = All { $sites } sites by area: { $slope } points a year, to the digits shown, with { $confidence } confidence ({ $df } df, years less two).
 region-alike = All { $sites } sites counted alike, since the area of some isn't known: { $slope } points a year, between { $low } and { $high } with { $confidence } confidence ({ $df } df, years less two).
+    .alike = All { $sites } sites counted alike, since the area of some isn't known: { $slope } points a year, to the digits shown, with { $confidence } confidence ({ $df } df, years less two).
 region-shares-years = Sites share their dry and wet years (a typical year moves all by { $years } points), so more sites don't shrink that part of the error.
 region-shares-all-years = How much of the years' swing sites share can't be told, so all of it is taken as shared.
 region-drawn = “Drawn” lends a thin site strength from the others: it moves towards them as far as its own error is large beside how far sites differ (Paule and Mandel 1982; Efron and Morris 1975). Use the site's own slope to speak of that site alone.
@@ -334,13 +344,13 @@ column-of-variance = of all variance
 column-se-after = SE with it, points
 
 ## Readers of a change
-readers-measured = { $later } reads { $bias } points more than { $earlier } on the { $lines } lines that both read. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
-readers-measured-less = { $later } reads { $bias } points less than { $earlier } on the { $lines } lines that both read. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
+readers-measured = { $later } reads { $bias } points more than { $earlier } on the { $lines } lines that both read.
+readers-measured-less = { $later } reads { $bias } points less than { $earlier } on the { $lines } lines that both read.
 readers-believed = A change of less than { $believed } points may be lines and readers alone.
 readers-logged-otherwise = The log has both of them, but under another protocol than these lines were read under, and so is not used.
 readers-not-measured = Read by { $earlier } earlier and by { $later } later, who have not read two lines in common: what they see differently stands in the change and isn't in its interval.
-readers-measured-by-a-third = By the log of calibrations, each of them set beside a third reader ({ $lines } lines in all), { $later } reads { $bias } points more than { $earlier }. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
-readers-measured-by-a-third-less = By the log of calibrations, each of them set beside a third reader ({ $lines } lines in all), { $later } reads { $bias } points less than { $earlier }. With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
+readers-measured-by-a-third = By the log of calibrations, each of them set beside a third reader ({ $lines } lines in all), { $later } reads { $bias } points more than { $earlier }.
+readers-measured-by-a-third-less = By the log of calibrations, each of them set beside a third reader ({ $lines } lines in all), { $later } reads { $bias } points less than { $earlier }.
 readers-from-the-log = Taken from the log, the nearest before the visits: { $taken }.
 taken-for-the-earlier = { $reader } beside { $against } on { $date } ({ $days ->
         [0] on the last day of the earlier visit
@@ -354,3 +364,5 @@ taken-for-the-later = { $reader } beside { $against } on { $date } ({ $days ->
     })
 readers-logged-after = The log has both of them, but nothing that came before these visits, and so is not used.
 readers-logged-too-old = The log has both of them, but the nearest calibration was { $days } days old at a visit, more than your office's span, and so is not used.
+readers-taken-off = With that taken off, and its own doubt put in, the change is { $change } points, between { $low } and { $high } with { $confidence } confidence.
+    .alike = With that taken off, and its own doubt put in, the change is { $change } points, to the digits shown, with { $confidence } confidence.

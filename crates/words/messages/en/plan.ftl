@@ -186,10 +186,12 @@ cheapest = cheapest
 cheapest-beyond-pilot = cheapest, beyond the pilot's length
 beyond-pilot = beyond the pilot's length
 lengths-sure = With lines of the pilot redrawn, eight in ten times the cheapest length lay from { $low } to { $high } m; in { $nearly } of them the one above cost at most a tenth more than the cheapest.
+    .alike = With lines of the pilot redrawn, eight in ten times the cheapest length was { $low } m; in { $nearly } of them the one above cost at most a tenth more than the cheapest.
 lengths-fall = Variance falls with length to the power { $fall } (1: each metre tells something new; 0: a longer line tells nothing new).
 lengths-unknown = Length against number takes a pilot of two lines of one length or more, with starts and stops, and a goal or --half-width.
 costs-cheapest = { $lines } lines of { $length } m: { $minutes } minutes
 costs-likely = With lines of the pilot redrawn, eight in ten times the cheapest length lay from { $low } to { $high } m.
+    .alike = With lines of the pilot redrawn, eight in ten times the cheapest length was { $low } m.
 
 ## Simulated
 title-simulated = The same change, survey by survey
@@ -244,5 +246,6 @@ benchmark-scale-unlike = It speaks of { $theirs }, you of { $yours }: nothing fo
 benchmark-from-memory = Known from memory: look it up before you judge by it.
 benchmark-fits = Scale and rule are yours. As a goal: --goal "{ $goal }"
 benchmark-range = { $low } to { $high }
+    .alike = { $low }
 benchmark-could-be = No match. Read your way, its numbers could be anything in { $ranges }. Agree on the rule with whoever set the goal before you judge by it.
 benchmarks-not-official = None of these is an official tolerance, and none was made for your ground. Which plants count, season and region are yours to compare.

@@ -164,6 +164,10 @@ read-site-cover = The site so far, { $lines ->
     [one] 1 line
    *[other] { $lines } lines
 }: cover { $cover }, between { $low } and { $high }.
+    .alike = The site so far, { $lines ->
+        [one] 1 line
+       *[other] { $lines } lines
+    }: cover { $cover }, to the digits shown.
 read-site-cover-alone = The site so far, { $lines ->
     [one] 1 line
    *[other] { $lines } lines

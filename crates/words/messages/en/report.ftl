@@ -85,7 +85,9 @@ report-files = Files that were read
 ## A verdict for anybody
 report-comes-to = On the lines that were read, { $what } comes to { $value }.
 report-comes-between = From what was written down, { $what } can only be placed between { $low } and { $high } on the lines that were read.
+    .alike = From what was written down, { $what } is { $low } on the lines that were read, to the digits shown.
 report-lies-between = Other lines would have given another figure; allowing for that, it lies between { $low } and { $high }, with { $confidence } confidence.
+    .alike = Other lines would have given another figure; allowing for that, it is { $low }, to the digits shown, with { $confidence } confidence.
 report-is-or-more = Other lines would have given another figure; allowing for that, it is { $lower } or more, with { $confidence } confidence.
 report-is-or-less = Other lines would have given another figure; allowing for that, it is { $upper } or less, with { $confidence } confidence.
 report-is-within = Other lines would have given another figure; allowing for that, it is { $lower } or more and { $upper } or less, each with { $confidence } confidence.
@@ -110,6 +112,7 @@ report-marks-said = Signs for live canopy, closed gaps, dead canopy and counted 
 report-row-at-least = { $value }, at least { $bound }
 report-row-at-most = { $value }, at most { $bound }
 report-row-between = { $value }, { $low } to { $high }
+    .alike = { $value }
 report-row-no-bound = { $value }; no bound, since { $reason }
 report-goal-mark = goal: { $goal }
 report-axis = per cent of the line
@@ -165,6 +168,7 @@ report-lines-of = { $all ->
 report-not-counted = { $species } (doesn't count)
 # no-break spaces: a range stays in one row
 report-from-to = { $low }{"\u00A0"}to{"\u00A0"}{ $high }
+    .alike = { $low }
 report-over = over { $low }
 report-none = –
 

@@ -19,6 +19,13 @@ few-lines-or-intercepts = { $site }, { $what }: it stands on { $lines ->
     [one] one intercept
    *[other] { $intercepts } intercepts
 }. In simulated surveys with as few, 90 % intervals held the true cover { $lowest } to { $highest } times in 100.
+    .alike = { $site }, { $what }: it stands on { $lines ->
+        [one] one line
+       *[other] { $lines } lines
+    } and { $intercepts ->
+        [one] one intercept
+       *[other] { $intercepts } intercepts
+    }. In simulated surveys with as few, 90 % intervals held the true cover { $lowest } times in 100.
 widths-missing = Plants per area of { $what } can't be worked out: the width of every live plant is needed, and some are missing on { $lines }.
 line-partly-read = { $site }, line { $line }: read only up to { $to } of { $length }. It is left out of the estimate; --use-partly-read takes the part that was read.
 line-read-again = { $site }, line { $line } was read more than once in { $year }: the reading by { $used } is used, the one by { $other } is kept for comparison.
@@ -100,6 +107,7 @@ protocols-differ = These lines were read under unlike protocols ({ $protocols })
 protocols-apart = No arithmetic brings these readings together ({ $rules } differ), so there is no estimate from them all. Read one way, they may differ by up to 2.6 times from another (Wambolt et al. 2006).
 brought-to-common-ground = They were brought to the coarsest rule they share: gaps up to { $limit }, what counts under all of them.
 rest-could-matter = What else differs in the gap rule could move the lines' mean cover between { $low } and { $high }.
+    .alike = What else differs in the gap rule leaves the lines' mean cover at { $low }, to the digits shown.
 rest-not-computable = These differences can't be worked out from the readings: { $rules }. On the same ground, two ways of reading have come out up to 2.6 times apart (Wambolt et al. 2006).
 strata-without-area = { $site }: the area of { $strata } is not known, so lines are taken as one sample. Give a strata table with “stratum” and “area (ha)”.
 stratum-not-read = { $site }: no line was read in { $strata }. The figure speaks for the other strata only.

@@ -39,8 +39,10 @@ app-demo-missing = No se pudo traer la demostración. Abra la aplicación una ve
 app-find = Buscar un sitio
 app-more-sites = { $more } más: escriba arriba una parte del nombre.
 app-site-cover = cobertura { $cover }, entre { $low } y { $high }
+    .alike = cobertura { $cover }, según las cifras mostradas
 app-site-cover-alone = cobertura { $cover }, sin intervalo
 app-site-cover-between = cobertura entre { $low } y { $high }, sin intervalo
+    .alike = cobertura { $low }, según las cifras mostradas, sin intervalo
 app-site-cover-between-sure = cobertura entre { $low } y { $high }; contando con su duda, entre { $from } y { $to }
 app-site-lines = { $lines ->
     [one] 1 línea

@@ -146,6 +146,7 @@ nothing-found-on-line = nada hallado
 to-settle = { $recorded }, por resolver
 closed-count = { $count } · { $length }
 between-ends = de { $low } a { $high }
+    .alike = { $low }
 title-site = { $site }
 title-site-year = { $site }, { $year }
 title-site-plot = { $site }, parcela { $plot }
@@ -178,6 +179,7 @@ plants = plantas
 at-least = al menos { $value }
 at-most = a lo sumo { $value }
 between = de { $low } a { $high }
+    .alike = { $low }
 live = viva
 dead = muerta
 tree = árbol
@@ -250,6 +252,7 @@ explain-figure = { $what }: { $value }
 explain-high-end = Conocida solo entre dos extremos; el extremo alto da { $value }.
 explain-one-sided = Cotas unilaterales del { $confidence }, { $how }: { $low } y { $high }.
 explain-two-sided = Intervalo bilateral del { $confidence }, { $how }: de { $low } a { $high }.
+    .alike = Intervalo bilateral del { $confidence }, { $how }: { $low } en ambos extremos, según las cifras mostradas.
 explain-student-t = estimación ± t · EE con t({ $probability }, { $df }) = { $t } (Cochran 1977, 2.8)
 explain-logit-t = logit p ± t · EE / (p (1 − p)) con t({ $probability }, { $df }) = { $t }, de vuelta (Korn y Graubard 1998)
 explain-logit-t-effective = logit p ± t · EE / (p (1 − p)) con t({ $probability }, { $df }) = { $t }, de vuelta; gl efectivos de 2 / (2/{ $own } + u²), u = EE (1 − 2p) / (p (1 − p)), pues el error de una cobertura pequeña vacila con ella (docs/intervals.md)

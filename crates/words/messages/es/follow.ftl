@@ -14,6 +14,7 @@ change-not-shown = Las lecturas no demuestran un cambio de { $what } entre { $fr
 change-none-that-matters = { $what } cambió menos de { $matters } entre { $from } y { $to }, si es que cambió.
 change-untold = No se puede decir si { $what } cambió entre { $from } y { $to }: { $reason }.
 change-from-to = En puntos porcentuales de cobertura el cambio queda entre { $low } y { $high }, con una confianza del { $confidence }.
+    .alike = En puntos porcentuales de cobertura el cambio es de { $low }, según las cifras mostradas, con una confianza del { $confidence }.
 change-hidden = Eso no equivale a que no haya cambio: podría esconderse uno de hasta { $hidden }; mayor, no, con una confianza del { $confidence }.
 change-lines-to-see = { $lines ->
         [one] Más o menos una línea en cada visita mostraría
@@ -69,6 +70,7 @@ explain-signs = Comprobación por signos, contadas todas las maneras: p = { $p }
 explain-signs-drawn = Comprobación por signos, sorteadas 9999 maneras: p = { $p } (Fisher 1935, 21)
 explain-ranks = Comprobación por rangos con signo: suma sobre cero { $above } de { $lines } líneas que cambiaron, p = { $p } (Wilcoxon 1945)
 explain-median-change = Cambio mediano de las líneas { $value }, de { $low } a { $high } con una confianza del { $confidence } (Hodges y Lehmann 1963)
+    .alike = Cambio mediano de las líneas { $value }, según las cifras mostradas, con una confianza del { $confidence } (Hodges y Lehmann 1963)
 explain-change-line = Línea { $line }: de { $before } a { $after }
 
 ## Command
@@ -106,8 +108,11 @@ agree-one-line-less = En la única línea que leyeron ambos, { $second } tiene {
 agree-more = En las { $lines } líneas que leyeron ambos, { $second } tiene en promedio { $difference } más de copa que { $first }.
 agree-less = En las { $lines } líneas que leyeron ambos, { $second } tiene en promedio { $difference } menos de copa que { $first }.
 agree-limits = En el { $share } de tales líneas diferirían de { $low } a { $high } puntos, si las diferencias se reparten como una campana (Bland y Altman 1986).
+    .alike = En el { $share } de tales líneas diferirían en { $low } puntos, según las cifras mostradas, si las diferencias se reparten como una campana (Bland y Altman 1986).
 agree-bias = La diferencia media queda entre { $low } y { $high } puntos, con una confianza del { $confidence }. Se suma a todo cambio entre sus años, y más líneas no la reducen.
+    .alike = La diferencia media es de { $low } puntos, según las cifras mostradas, con una confianza del { $confidence }. Se suma a todo cambio entre sus años, y más líneas no la reducen.
 agree-reliability = Acuerdo como correlación intraclase: { $value } (de { $low } a { $high } con una confianza del { $confidence }; forma 2,1 de Shrout y Fleiss 1979; { $readers } lectores, { $lines } líneas). Las líneas parecidas la bajan por fuerza, así que no aprueba ni reprueba a nadie.
+    .alike = Acuerdo como correlación intraclase: { $value } (según las cifras mostradas con una confianza del { $confidence }; forma 2,1 de Shrout y Fleiss 1979; { $readers } lectores, { $lines } líneas). Las líneas parecidas la bajan por fuerza, así que no aprueba ni reprueba a nadie.
 agree-nobody = Ninguna línea fue leída por dos personas en un mismo año.
 habit-closes-gaps = { $second } lee como copa { $gaps } claros que { $first } anotó, de hasta unos { $closed }. Lean la regla de claros en voz alta y midan juntos un claro.
 habit-wider = { $second } ve cada borde unos { $way } más afuera. Acuerden cuál es la hoja viva más externa, y párense derechos sobre ella.
@@ -129,6 +134,7 @@ trend-between-ends = { $site }: { $what } solo se conoce entre dos extremos en a
 trend-years-are-the-sample = Todas las líneas de un sitio comparten sus años secos y lluviosos, así que los años son la muestra: el modelo de líneas y años lo sabe (verosimilitud restringida; errores y grados de libertad según Kenward y Roger 1997), y las cifras sin modelo (Theil y Sen; Mann y Kendall) toman el nivel de cada año como un solo valor.
 trend-lines-count-alike = En el modelo todas las líneas cuentan igual, estén en el estrato que estén; el nivel de cada año va por superficie.
 trend-by-model = Líneas y años juntos: { $slope } puntos al año, entre { $low } y { $high } con una confianza del { $confidence } (EE { $se }, { $df } gl, p = { $p }).
+    .alike = Líneas y años juntos: { $slope } puntos al año, según las cifras mostradas, con una confianza del { $confidence } (EE { $se }, { $df } gl, p = { $p }).
 trend-no-model = No hay modelo de líneas y años: { $reason }.
 trend-no-years = Lo que los años hicieron a todas las líneas por igual no se puede separar de lo que sobra, así que la pendiente del modelo, de { $slope } puntos al año, parece más segura de lo que es, y no lleva p.
 trend-swings = Un año típico queda a { $years } puntos de la tendencia, para todas las líneas por igual; las líneas quedan a { $lines } puntos unas de otras; sobran { $left } puntos.
@@ -140,14 +146,18 @@ fit-nothing-left = las lecturas están exactamente sobre una recta, así que no 
 fit-no-summit = las lecturas no deciden cuánto varían las líneas y los años
 no-years-in-the-model = sin años en el modelo
 forecast-met = Si la tendencia siguiera, { $what } alcanzaría { $value } (la meta: { $goal }) hacia { $year }: entre { $earliest } y { $latest } con una confianza del { $confidence }.
+    .alike = Si la tendencia siguiera, { $what } alcanzaría { $value } (la meta: { $goal }) hacia { $year }, dentro de ese año con una confianza del { $confidence }.
 forecast-met-or-never = Si la tendencia siguiera, { $what } alcanzaría { $value } (la meta: { $goal }) hacia { $year }: no antes de { $earliest }, y quizá nunca, con una confianza del { $confidence }.
 forecast-lost = Si la tendencia siguiera, { $what } pasaría de { $value }, fuera de la meta ({ $goal }), hacia { $year }: entre { $earliest } y { $latest } con una confianza del { $confidence }.
+    .alike = Si la tendencia siguiera, { $what } pasaría de { $value }, fuera de la meta ({ $goal }), hacia { $year }, dentro de ese año con una confianza del { $confidence }.
 forecast-lost-or-never = Si la tendencia siguiera, { $what } pasaría de { $value }, fuera de la meta ({ $goal }), hacia { $year }: no antes de { $earliest }, y quizá nunca, con una confianza del { $confidence }.
 forecast-not-by = La tendencia no cruza { $value } hasta { $last }, tantos años adelante como se miró hacia atrás; más allá no dice nada.
 forecast-not-shown = Sin una tendencia demostrada, las lecturas no dicen cuándo { $what } cruzaría { $value }.
 forecast-caution = Los años hablan del nivel de la recta, no de un solo año seco o lluvioso, y ninguna tendencia sabe de la lluvia, el fuego o el pastoreo por venir.
 region-by-area = Los { $sites } sitios por superficie: { $slope } puntos al año, entre { $low } y { $high } con una confianza del { $confidence } ({ $df } gl, los años menos dos).
+    .alike = Los { $sites } sitios por superficie: { $slope } puntos al año, según las cifras mostradas, con una confianza del { $confidence } ({ $df } gl, los años menos dos).
 region-alike = Los { $sites } sitios contados por igual, pues de alguno no se conoce la superficie: { $slope } puntos al año, entre { $low } y { $high } con una confianza del { $confidence } ({ $df } gl, los años menos dos).
+    .alike = Los { $sites } sitios contados por igual, pues de alguno no se conoce la superficie: { $slope } puntos al año, según las cifras mostradas, con una confianza del { $confidence } ({ $df } gl, los años menos dos).
 region-shares-years = Los sitios comparten sus años secos y lluviosos (un año típico los mueve a todos { $years } puntos), así que más sitios no reducen esa parte del error.
 region-shares-all-years = No se puede saber cuánto del vaivén de los años comparten los sitios, así que todo se toma como compartido.
 region-drawn = “Acercada” presta a un sitio con pocos datos la fuerza de los otros: se mueve hacia ellos tanto más cuanto mayor es su propio error frente a lo que difieren los sitios (Paule y Mandel 1982; Efron y Morris 1975). Para hablar solo de ese sitio, use su propia pendiente.
@@ -334,13 +344,13 @@ column-of-variance = de toda la varianza
 column-se-after = EE con ello, puntos
 
 ## Readers of a change
-readers-measured = { $later } lee { $bias } puntos más que { $earlier } en las { $lines } líneas que leyeron ambos. Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, entre { $low } y { $high } con una confianza del { $confidence }.
-readers-measured-less = { $later } lee { $bias } puntos menos que { $earlier } en las { $lines } líneas que leyeron ambos. Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, entre { $low } y { $high } con una confianza del { $confidence }.
+readers-measured = { $later } lee { $bias } puntos más que { $earlier } en las { $lines } líneas que leyeron ambos.
+readers-measured-less = { $later } lee { $bias } puntos menos que { $earlier } en las { $lines } líneas que leyeron ambos.
 readers-believed = Un cambio menor que { $believed } puntos puede ser solo de las líneas y los lectores.
 readers-logged-otherwise = Ambos están en el registro, pero con otro protocolo que el de estas líneas, así que no se usa.
 readers-not-measured = Leyó { $earlier } antes y { $later } después, que no han leído dos líneas en común: lo que ven distinto está en el cambio y no entra en su intervalo.
-readers-measured-by-a-third = Según el registro de calibraciones, cada cual puesto junto a un tercer lector ({ $lines } líneas en total), { $later } lee { $bias } puntos más que { $earlier }. Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, entre { $low } y { $high } con una confianza del { $confidence }.
-readers-measured-by-a-third-less = Según el registro de calibraciones, cada cual puesto junto a un tercer lector ({ $lines } líneas en total), { $later } lee { $bias } puntos menos que { $earlier }. Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, entre { $low } y { $high } con una confianza del { $confidence }.
+readers-measured-by-a-third = Según el registro de calibraciones, cada cual puesto junto a un tercer lector ({ $lines } líneas en total), { $later } lee { $bias } puntos más que { $earlier }.
+readers-measured-by-a-third-less = Según el registro de calibraciones, cada cual puesto junto a un tercer lector ({ $lines } líneas en total), { $later } lee { $bias } puntos menos que { $earlier }.
 readers-from-the-log = Tomado del registro, lo más cercano antes de las visitas: { $taken }.
 taken-for-the-earlier = { $reader } junto a { $against } el { $date } ({ $days ->
         [0] el último día de la visita anterior
@@ -354,3 +364,5 @@ taken-for-the-later = { $reader } junto a { $against } el { $date } ({ $days ->
     })
 readers-logged-after = El registro tiene a ambos, pero nada anterior a estas visitas, así que no se usa.
 readers-logged-too-old = El registro tiene a ambos, pero la calibración más cercana tenía { $days } días en una visita, más que el plazo de su oficina, así que no se usa.
+readers-taken-off = Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, entre { $low } y { $high } con una confianza del { $confidence }.
+    .alike = Descontado eso, y sumada su propia duda, el cambio es de { $change } puntos, según las cifras mostradas, con una confianza del { $confidence }.

@@ -176,10 +176,12 @@ cheapest = la más barata
 cheapest-beyond-pilot = la más barata, más allá de la longitud del piloto
 beyond-pilot = más allá de la longitud del piloto
 lengths-sure = Sorteando otra vez las líneas del piloto, ocho de cada diez veces la longitud más barata quedó de { $low } a { $high } m; en { $nearly } de ellas la de arriba costó a lo sumo una décima más que la más barata.
+    .alike = Sorteando otra vez las líneas del piloto, ocho de cada diez veces la longitud más barata fue de { $low } m; en { $nearly } de ellas la de arriba costó a lo sumo una décima más que la más barata.
 lengths-fall = La varianza cae con la longitud elevada a { $fall } (1: cada metro dice algo nuevo; 0: una línea más larga no dice nada nuevo).
 lengths-unknown = Para longitud frente a número hace falta un piloto de dos líneas de una misma longitud o más, con comienzos y finales, y una meta o --half-width.
 costs-cheapest = { $lines } líneas de { $length } m: { $minutes } minutos
 costs-likely = Sorteando otra vez las líneas del piloto, ocho de cada diez veces la longitud más barata quedó de { $low } a { $high } m.
+    .alike = Sorteando otra vez las líneas del piloto, ocho de cada diez veces la longitud más barata fue de { $low } m.
 
 ## Simulated
 title-simulated = El mismo cambio, muestreo por muestreo
@@ -234,6 +236,7 @@ benchmark-scale-unlike = Habla de { $theirs }, usted de { $yours }: de lo uno no
 benchmark-from-memory = Se conoce de memoria: búsquelo antes de juzgar con él.
 benchmark-fits = La escala y la regla son las suyas. Como meta: --goal "{ $goal }"
 benchmark-range = de { $low } a { $high }
+    .alike = { $low }
 benchmark-could-be = No corresponde. Leídos a su modo, sus números podrían estar en cualquier punto de { $ranges }. Acuerde la regla con quien fijó la meta antes de juzgar con él.
 benchmarks-not-official = Ninguno de estos es una tolerancia oficial, y ninguno se hizo para su terreno. Las plantas que cuentan, la temporada y la región le toca a usted compararlas.
 help-baseline = Líneas en ángulo recto a una línea base en vez de puntos sorteados: dónde empieza, su rumbo verdadero y su largo, como “42.3010,-113.7000; 40; 300 m”

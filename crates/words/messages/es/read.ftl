@@ -164,6 +164,10 @@ read-site-cover = El sitio hasta ahora, { $lines ->
     [one] 1 línea
    *[other] { $lines } líneas
 }: cobertura { $cover }, entre { $low } y { $high }.
+    .alike = El sitio hasta ahora, { $lines ->
+        [one] 1 línea
+       *[other] { $lines } líneas
+    }: cobertura { $cover }, según las cifras mostradas.
 read-site-cover-alone = El sitio hasta ahora, { $lines ->
     [one] 1 línea
    *[other] { $lines } líneas

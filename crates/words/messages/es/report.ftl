@@ -85,7 +85,9 @@ report-files = Archivos que se leyeron
 ## A verdict for anybody
 report-comes-to = En las líneas leídas, { $what } da { $value }.
 report-comes-between = Con lo anotado, { $what } solo se puede situar entre { $low } y { $high } en las líneas leídas.
+    .alike = Con lo anotado, { $what } es de { $low } en las líneas leídas, según las cifras mostradas.
 report-lies-between = Otras líneas habrían dado otra cifra; contando con eso, queda entre { $low } y { $high }, con una confianza del { $confidence }.
+    .alike = Otras líneas habrían dado otra cifra; contando con eso, es de { $low }, según las cifras mostradas, con una confianza del { $confidence }.
 report-is-or-more = Otras líneas habrían dado otra cifra; contando con eso, es de { $lower } o más, con una confianza del { $confidence }.
 report-is-or-less = Otras líneas habrían dado otra cifra; contando con eso, es de { $upper } o menos, con una confianza del { $confidence }.
 report-is-within = Otras líneas habrían dado otra cifra; contando con eso, es de { $lower } o más y de { $upper } o menos, cada cosa con una confianza del { $confidence }.
@@ -110,6 +112,7 @@ report-marks-said = Signos de copa viva, claros cerrados, copa muerta y copa con
 report-row-at-least = { $value }, al menos { $bound }
 report-row-at-most = { $value }, a lo sumo { $bound }
 report-row-between = { $value }, de { $low } a { $high }
+    .alike = { $value }
 report-row-no-bound = { $value }; sin cota, pues { $reason }
 report-goal-mark = meta: { $goal }
 report-axis = por ciento de la línea
@@ -165,6 +168,7 @@ report-lines-of = { $all ->
 report-not-counted = { $species } (no cuenta)
 # no-break spaces: a range stays in one row
 report-from-to = { $low }{"\u00A0"}a{"\u00A0"}{ $high }
+    .alike = { $low }
 report-over = más de { $low }
 report-none = –
 

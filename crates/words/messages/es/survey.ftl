@@ -19,6 +19,13 @@ few-lines-or-intercepts = { $site }, { $what }: descansa en { $lines ->
     [one] una intercepción
    *[other] { $intercepts } intercepciones
 }. En muestreos simulados con tan pocas, los intervalos del 90 % contuvieron la cobertura verdadera de { $lowest } a { $highest } veces de cada 100.
+    .alike = { $site }, { $what }: descansa en { $lines ->
+        [one] una línea
+       *[other] { $lines } líneas
+    } y { $intercepts ->
+        [one] una intercepción
+       *[other] { $intercepts } intercepciones
+    }. En muestreos simulados con tan pocas, los intervalos del 90 % contuvieron la cobertura verdadera { $lowest } veces de cada 100.
 widths-missing = No se pueden calcular las plantas por superficie de { $what }: hace falta el ancho de cada planta viva, y faltan algunos en { $lines }.
 line-partly-read = { $site }, línea { $line }: leída solo hasta { $to } de { $length }. Queda fuera de la estimación; --use-partly-read toma la parte que se leyó.
 line-read-again = { $site }, línea { $line } se leyó más de una vez en { $year }: se usa la lectura de { $used }; la de { $other } se guarda para comparar.
@@ -100,6 +107,7 @@ protocols-differ = Estas líneas se leyeron con protocolos distintos ({ $protoco
 protocols-apart = Ningún cálculo reúne estas lecturas (difieren { $rules }), así que no hay estimación de todas. Leídas de una manera pueden diferir hasta 2,6 veces de la otra (Wambolt et al. 2006).
 brought-to-common-ground = Se llevaron a la regla más gruesa que comparten: claros de hasta { $limit }, lo que cuenta en todos.
 rest-could-matter = Lo demás en que difiere la regla de claros podría mover la cobertura media de las líneas entre { $low } y { $high }.
+    .alike = Lo demás en que difiere la regla de claros deja la cobertura media de las líneas en { $low }, según las cifras mostradas.
 rest-not-computable = Estas diferencias no se pueden calcular con las lecturas: { $rules }. En el mismo terreno, dos maneras de leer han salido hasta 2,6 veces distintas (Wambolt et al. 2006).
 strata-without-area = { $site }: no se conoce la superficie de { $strata }, así que las líneas se toman como una sola muestra. Dé una tabla de estratos con “stratum” y “area (ha)”.
 stratum-not-read = { $site }: no se leyó ninguna línea en { $strata }. La cifra habla solo de los otros estratos.

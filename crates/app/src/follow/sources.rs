@@ -1,14 +1,14 @@
 //! Where the doubt of a mean comes from, and what to buy next.
 
 use super::ask::{choose, typed, years};
-use super::slowly::answered;
+use super::slowly::{Turn, answered};
 use super::told::{told, works};
 use crate::session::Session;
 use crate::standing::Standing;
 use leptos::prelude::*;
 use std::rc::Rc;
 use tautline_report::Followed;
-use tautline_survey::agree::{Prices, doubt};
+use tautline_survey::agree::{Prices, Taking};
 use tautline_survey::assess::Question;
 
 /// What things cost, in minutes, each by its name.
@@ -30,7 +30,7 @@ pub(super) fn sources(session: Session) -> impl IntoView {
     let slow = answered(
         question,
         async move |(standing, question, prices): (Rc<Standing>, Question, Option<Prices>), turn| {
-            turn.tell(page(session, &standing, &question, prices.as_ref()));
+            work(session, &standing, &question, prices.as_ref(), turn).await;
         },
     );
     let fields = COSTS
@@ -66,9 +66,28 @@ pub(super) fn sources(session: Session) -> impl IntoView {
     }
 }
 
-fn page(session: Session, standing: &Standing, question: &Question, prices: Option<&Prices>) -> Followed {
-    let (doubt, found) = doubt(&standing.input, question, prices);
-    tautline_report::sources(&standing.input, doubt.as_ref().map_err(|why| *why), &found, &session.words())
+/// Takes the readings apart, a step of the search at a time.
+async fn work(
+    session: Session,
+    standing: &Standing,
+    question: &Question,
+    prices: Option<&Prices>,
+    turn: &Turn<Followed>,
+) {
+    let (taking, found) = Taking::begin(&standing.input, question);
+    let doubt = match taking {
+        Err(why) => Err(why),
+        Ok(mut taking) => loop {
+            if turn.is_over() && !turn.rest().await {
+                return;
+            }
+            if let Some(found) = taking.step(prices) {
+                break found;
+            }
+        },
+    };
+    let doubt = doubt.as_ref().map_err(|why| *why);
+    turn.tell(tautline_report::sources(&standing.input, doubt, &found, &session.words()));
 }
 
 /// Minutes as typed; none where nothing was, or it isn't a number.

@@ -1,8 +1,11 @@
 //! Where differences come from: how much of what varies lies in each of several groupings, crossed or nested, in any numbers.
 
+mod patterns;
+
 use crate::num::math::sqrt;
 use crate::num::square::{Square, dot};
 use crate::num::sum::mean;
+use patterns::told_apart;
 
 /// The most readings that are taken apart at once: the work grows with their cube.
 pub const MOST_READINGS: usize = 400;
@@ -85,110 +88,84 @@ impl NoSources {
 /// assert!(matches!(found.of[0], Source::Told { variance, .. } if (variance - 1764.05).abs() < 0.01));
 /// ```
 pub fn sources(values: &[f64], groupings: &[Vec<usize>]) -> Result<Sources, NoSources> {
-    let n = values.len();
-    if n < 3 {
-        return Err(NoSources::TooFew);
+    let mut taking = Taking::begin(values, groupings)?;
+    loop {
+        if let Some(found) = taking.step() {
+            return found;
+        }
     }
-    if n > MOST_READINGS {
-        return Err(NoSources::TooMany);
-    }
-    let (told, of) = told_apart(n, groupings);
-    let own: Vec<&Vec<usize>> = told.iter().map(|&at| &groupings[at]).collect();
-    let (variances, errors, left) = climb(values, &own)?;
-    let mut of = of;
-    for ((&at, variance), se) in told.iter().zip(variances).zip(errors) {
-        of[at] = Source::Told { variance, se };
-    }
-    Ok(Sources { mean: mean(values), of, left })
 }
 
-/// Which groupings can be told apart, and what is known of the others. Their patterns are made independent one after another, what is
-/// left first (Gram and Schmidt), all about the mean.
-fn told_apart(n: usize, groupings: &[Vec<usize>]) -> (Vec<usize>, Vec<Source>) {
-    const TRIFLE: f64 = 1e-9;
-    let single: Vec<usize> = (0..n).collect();
-    let mut kept: Vec<(Option<usize>, Square)> = vec![(None, centred(&shared(&single)))];
-    let mut of = Vec::new();
-    let mut told = Vec::new();
-    for (at, grouping) in groupings.iter().enumerate() {
-        let pattern = centred(&shared(grouping));
-        let size = pattern.trace_with(&pattern);
-        if size <= TRIFLE {
-            of.push(Source::OneGroup);
-            continue;
-        }
-        // the sum of kept patterns that lies nearest
-        let k = kept.len();
-        let mut products = Square::zero(k);
-        for row in 0..k {
-            for column in 0..k {
-                products.set(row, column, kept[row].1.trace_with(&kept[column].1));
-            }
-        }
-        let right: Vec<f64> = kept.iter().map(|(_, one)| one.trace_with(&pattern)).collect();
-        let weights = products.factor().map_or_else(|| vec![0.0; k], |lower| lower.factor_solve(&right));
-        let left = size - dot(&weights, &right);
-        if left <= TRIFLE * size {
-            let part = |weight: f64, one: &Square| weight * weight * one.trace_with(one) > 1e-6 * size;
-            let with = weights.iter().zip(&kept).filter(|(weight, (_, one))| part(**weight, one));
-            of.push(Source::Mixed(with.map(|(_, (own, _))| *own).collect()));
-            continue;
-        }
-        told.push(at);
-        of.push(Source::Mixed(Vec::new())); // the caller fills in what was told
-        kept.push((Some(at), pattern));
-    }
-    (told, of)
+/// Readings being taken apart, one step of the search after the other: for whoever can't wait until it ends.
+///
+/// # Example
+/// ```
+/// use tautline_engine::agreement::sources::{Taking, sources};
+/// let (values, line) = ([1.0, 2.0, 4.0, 4.5, 8.0, 7.0], vec![0, 0, 1, 1, 2, 2]);
+/// let mut taking = Taking::begin(&values, &[line.clone()]).unwrap();
+/// let found = loop {
+///     if let Some(found) = taking.step() {
+///         break found;
+///     }
+/// };
+/// assert_eq!(found, sources(&values, &[line]));
+/// ```
+#[derive(Clone, Debug)]
+pub struct Taking {
+    values: Vec<f64>,
+    groupings: Vec<Vec<usize>>,
+    /// Those that can be told apart.
+    told: Vec<usize>,
+    of: Vec<Source>,
+    /// Variances so far, that of what is left last.
+    now: Vec<f64>,
+    steps: usize,
 }
 
-/// 1 where two readings share a group.
-fn shared(grouping: &[usize]) -> Square {
-    let mut pattern = Square::zero(grouping.len());
-    for (row, own) in grouping.iter().enumerate() {
-        for (column, other) in grouping.iter().enumerate() {
-            if own == other {
-                pattern.set(row, column, 1.0);
-            }
+impl Taking {
+    /// Before the first step: which groupings can be told apart.
+    ///
+    /// # Errors
+    /// as [`sources`]
+    pub fn begin(values: &[f64], groupings: &[Vec<usize>]) -> Result<Self, NoSources> {
+        let n = values.len();
+        if n < 3 {
+            return Err(NoSources::TooFew);
         }
-    }
-    pattern
-}
-
-/// A symmetric pattern with the mean taken off its rows and columns.
-fn centred(pattern: &Square) -> Square {
-    let n = pattern.n();
-    let means: Vec<f64> = (0..n).map(|row| mean(pattern.row(row))).collect();
-    let all = mean(&means);
-    let mut centred = Square::zero(n);
-    for row in 0..n {
-        for column in 0..n {
-            centred.set(row, column, pattern.at(row, column) - means[row] - means[column] + all);
+        if n > MOST_READINGS {
+            return Err(NoSources::TooMany);
         }
+        let (told, of) = told_apart(n, groupings);
+        let mut now = vec![0.0; told.len()];
+        now.push(1.0);
+        let (values, groupings) = (values.to_vec(), groupings.to_vec());
+        Ok(Self { values, groupings, told, of, now, steps: 0 })
     }
-    centred
-}
 
-/// Variances, their errors, and what is left.
-type Climbed = (Vec<f64>, Vec<Option<f64>>, f64);
-
-fn climb(values: &[f64], groupings: &[&Vec<usize>]) -> Result<Climbed, NoSources> {
-    const STEPS: usize = 200;
-    const NEAR: f64 = 1e-11;
-    let k = groupings.len();
-    let mut now = vec![0.0; k];
-    now.push(1.0);
-    for _ in 0..STEPS {
-        let (curve, right) = step(values, groupings, &now).ok_or(NoSources::NothingLeft)?;
-        let (next, errors) = scored(&curve, &right).ok_or(NoSources::NothingLeft)?;
+    /// A further step; the answer after the last one.
+    pub fn step(&mut self) -> Option<Result<Sources, NoSources>> {
+        const STEPS: usize = 200;
+        const NEAR: f64 = 1e-11;
+        if self.steps == STEPS {
+            return Some(Err(NoSources::NoSummit));
+        }
+        self.steps += 1;
+        let own: Vec<&Vec<usize>> = self.told.iter().map(|&at| &self.groupings[at]).collect();
+        let scored = step(&self.values, &own, &self.now).and_then(|(curve, right)| scored(&curve, &right));
+        let Some((next, errors)) = scored else { return Some(Err(NoSources::NothingLeft)) };
         let whole: f64 = next.iter().sum();
-        let moved = next.iter().zip(&now).map(|(a, b)| (a - b).abs()).fold(0.0, f64::max);
-        now = next;
-        if moved <= NEAR * whole {
-            let left = now[k];
-            return Ok((now[..k].to_vec(), errors[..k].to_vec(), left));
-        }
+        let moved = next.iter().zip(&self.now).map(|(a, b)| (a - b).abs()).fold(0.0, f64::max);
+        self.now = next;
+        (moved <= NEAR * whole).then(|| Ok(self.found(&errors)))
     }
-    Err(NoSources::NoSummit)
+
+    fn found(&self, errors: &[Option<f64>]) -> Sources {
+        let mut of = self.of.clone();
+        for ((&at, &variance), &se) in self.told.iter().zip(&self.now).zip(errors) {
+            of[at] = Source::Told { variance, se };
+        }
+        Sources { mean: mean(&self.values), of, left: self.now[self.told.len()] }
+    }
 }
 
 /// The quadratic forms of the readings and what they are expected to be, at variances: tr(P Vᵢ P Vⱼ) and y′P Vᵢ P y.

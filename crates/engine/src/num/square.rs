@@ -14,10 +14,6 @@ impl Square {
         Self { n, cells: vec![0.0; n * n] }
     }
 
-    pub(crate) const fn n(&self) -> usize {
-        self.n
-    }
-
     pub(crate) fn at(&self, row: usize, column: usize) -> f64 {
         self.cells[row * self.n + column]
     }
@@ -68,19 +64,24 @@ impl Square {
     /// The lower factor of a positive definite matrix; nothing where a pivot falls to a trifle of its own diagonal.
     pub(crate) fn factor(&self) -> Option<Self> {
         const TRIFLE: f64 = 1e-12;
-        let mut lower = Self::zero(self.n);
-        for row in 0..self.n {
-            for column in 0..=row {
-                let taken = dot(&lower.row(row)[..column], &lower.row(column)[..column]);
-                let left = self.at(row, column) - taken;
-                if row == column {
-                    if left.is_nan() || left <= TRIFLE * self.at(row, row).abs() {
-                        return None;
-                    }
-                    lower.set(row, row, sqrt(left));
-                } else {
-                    lower.set(row, column, left / lower.at(column, column));
-                }
+        let n = self.n;
+        let mut lower = Self::zero(n);
+        for row in 0..n {
+            lower.cells[row * n..=row * n + row].copy_from_slice(&self.row(row)[..=row]);
+        }
+        // what each column explains is taken off the rows below it at once: along rows, which is what memory likes
+        for column in 0..n {
+            let left = lower.at(column, column);
+            if left.is_nan() || left <= TRIFLE * self.at(column, column).abs() {
+                return None;
+            }
+            let pivot = sqrt(left);
+            lower.set(column, column, pivot);
+            let below: Vec<f64> = (column + 1..n).map(|row| lower.at(row, column) / pivot).collect();
+            for (place, &factor) in below.iter().enumerate() {
+                let at = (column + 1 + place) * n + column;
+                lower.cells[at] = factor;
+                add_scaled(&mut lower.cells[at + 1..=at + 1 + place], -factor, &below);
             }
         }
         Some(lower)
@@ -104,17 +105,42 @@ impl Square {
         x
     }
 
-    /// The inverse of the matrix whose lower factor this is.
+    /// The inverse of the matrix whose lower factor this is: W′W with W = L⁻¹, both filled in along rows, which is what memory likes.
     pub(crate) fn factor_inverse(&self) -> Self {
-        let mut inverse = Self::zero(self.n);
-        for column in 0..self.n {
-            let mut unit = vec![0.0; self.n];
-            unit[column] = 1.0;
-            for (row, value) in self.factor_solve(&unit).into_iter().enumerate() {
-                inverse.set(row, column, value);
+        let n = self.n;
+        let mut w = Self::zero(n);
+        for row in 0..n {
+            let (above, own) = w.cells.split_at_mut(row * n);
+            let own = &mut own[..=row];
+            own[row] = 1.0;
+            for (middle, &factor) in self.row(row)[..row].iter().enumerate() {
+                add_scaled(&mut own[..=middle], -factor, &above[middle * n..=middle * n + middle]);
+            }
+            let pivot = self.at(row, row);
+            for cell in own {
+                *cell /= pivot;
+            }
+        }
+        let mut inverse = Self::zero(n);
+        for middle in 0..n {
+            let from = &w.row(middle)[..=middle];
+            for (row, &factor) in from.iter().enumerate() {
+                add_scaled(&mut inverse.cells[row * n..=row * n + row], factor, from);
+            }
+        }
+        for row in 0..n {
+            for column in row + 1..n {
+                inverse.set(row, column, inverse.at(column, row));
             }
         }
         inverse
+    }
+}
+
+/// Adds a multiple of a row, as far as both reach.
+fn add_scaled(to: &mut [f64], factor: f64, from: &[f64]) {
+    for (cell, value) in to.iter_mut().zip(from) {
+        *cell += factor * value;
     }
 }
 

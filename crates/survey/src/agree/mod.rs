@@ -1,5 +1,6 @@
 //! Do readers agree: the same lines read in the same year by several, set side by side.
 
+mod buy;
 mod enter;
 mod log;
 mod log_output;
@@ -11,13 +12,14 @@ mod sources_output;
 mod sources_sentences;
 pub mod tailgate;
 
+pub use buy::{Bought, Buy, Prices};
 pub use enter::{Entered, enter};
 pub use log::{Calibration, CalibrationLine, Outcome, Reminder, calibrations, reminders};
 pub use log_output::{AgreeLogOutput, log_output};
 pub use output::{AgreeOutput, output};
 pub use season::{Point, Ready, Season, Standing, seasons, standing};
 pub use sentences::{reminder_sentences, season_sentences, sentences, standing_sentences};
-pub use sources::{Bought, Buy, Doubt, Part, PartShare, Prices, Told, doubt};
+pub use sources::{Doubt, Part, PartShare, Taking, Told, doubt};
 pub use sources_output::{AgreeSourcesOutput, sources_output};
 pub use sources_sentences::{bought, doubt_sentences};
 

@@ -1,5 +1,6 @@
 //! Where the doubt of a mean comes from, and what would take most of it away: another line, another site, a day of calibration.
 
+use super::buy::{Buy, Design, Prices};
 use crate::assess::{Question, dedupe, round, usable_lines};
 use crate::compare::common_ground;
 use crate::finding::Finding;
@@ -7,14 +8,9 @@ use crate::input::Input;
 use crate::line::LineResult;
 use std::collections::{BTreeMap, BTreeSet};
 use tautline_engine::agreement::sources::{self as engine, MOST_READINGS, NoSources};
-use tautline_engine::effort::length::Cost;
-use tautline_engine::length::Unit;
 use tautline_engine::num::count;
 use tautline_engine::num::math::sqrt;
 use tautline_engine::seed::Seed;
-
-/// Lines that each reader reads on a day of calibration where no cost says how many fit into one.
-const LINES_OF_A_DAY: usize = 3;
 
 /// What moves readings.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -84,87 +80,6 @@ pub enum Told {
     Mixed(Vec<Part>),
 }
 
-/// Something that would make the mean surer.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Buy {
-    /// What.
-    pub what: Bought,
-    /// The standard error of the mean with it.
-    pub se: f64,
-    /// Minutes of a crew; none where no cost was given.
-    pub minutes: Option<f64>,
-}
-
-impl Buy {
-    /// How much surer the mean becomes: by hour where there is a cost.
-    fn gain(&self, before: f64) -> f64 {
-        (before - self.se) / self.minutes.map_or(1.0, |minutes| minutes / 60.0)
-    }
-}
-
-/// What can be bought.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Bought {
-    /// One more line.
-    Line,
-    /// One more site with as many lines as the others have.
-    Site {
-        /// Its lines.
-        lines: usize,
-    },
-    /// A day on which every reader reads the same lines, and what they differ by is taken off.
-    Day {
-        /// Lines that each reads.
-        lines: usize,
-    },
-}
-
-impl Bought {
-    /// A stable key for data and for the catalogue of words.
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::Line => "buy-line",
-            Self::Site { .. } => "buy-site",
-            Self::Day { .. } => "buy-day",
-        }
-    }
-}
-
-/// What things cost, in minutes.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Prices {
-    /// Of a line.
-    pub line: Cost,
-    /// To get to a further site.
-    pub travel: f64,
-    /// A day of one reader.
-    pub day: f64,
-}
-
-/// A working day, in minutes.
-const DAY: f64 = 480.0;
-
-impl Prices {
-    /// What was said of costs, in minutes: to walk to a line, to lay and take up its tape, to read a metre, to travel to a further
-    /// site, a day of one reader (480). None where a line costs nothing, since then nothing was said.
-    ///
-    /// # Example
-    /// ```
-    /// use tautline_survey::agree::Prices;
-    /// assert_eq!(Prices::said([None; 5]), None);
-    /// assert_eq!(Prices::said([Some(10.0), None, None, None, None]).map(|prices| prices.day), Some(480.0));
-    /// ```
-    pub fn said([walk, lay, read_metre, travel, day]: [Option<f64>; 5]) -> Option<Self> {
-        let said = |minutes: Option<f64>| minutes.unwrap_or_default();
-        let line = Cost { walk: said(walk), lay: said(lay), per_metre: said(read_metre) };
-        (line != Cost { walk: 0.0, lay: 0.0, per_metre: 0.0 }).then(|| Self {
-            line,
-            travel: said(travel),
-            day: day.unwrap_or(DAY),
-        })
-    }
-}
-
 /// Where the doubt comes from.
 #[derive(Clone, Debug)]
 pub struct Doubt {
@@ -191,20 +106,130 @@ pub fn doubt(
     question: &Question,
     prices: Option<&Prices>,
 ) -> (Result<Doubt, &'static str>, Vec<Finding>) {
-    let rounds = round::rounds(input, question.year);
-    let visits: Vec<usize> = rounds.iter().flat_map(round::Round::readings).collect();
-    let ground = common_ground(input, &visits, &question.choice);
-    let mut findings = ground.findings;
-    if ground.apart {
-        return (Err("sources-apart"), findings);
+    let (taking, findings) = Taking::begin(input, question);
+    let found = taking.and_then(|mut taking| {
+        loop {
+            if let Some(found) = taking.step(prices) {
+                break found;
+            }
+        }
+    });
+    (found, findings)
+}
+
+/// The same, one step after the other, for whoever can't wait until it ends: four hundred readings take a tenth of a second or more.
+pub struct Taking {
+    lines: Vec<LineResult>,
+    /// Sites whose readings were taken, of all sites.
+    sites: (usize, usize),
+    /// What the readings are taken apart by.
+    asked: Vec<Part>,
+    engine: engine::Taking,
+}
+
+impl Taking {
+    /// Before the first step; what was found on the way comes beside.
+    ///
+    /// # Errors
+    /// as [`doubt`]
+    pub fn begin(input: &Input, question: &Question) -> (Result<Self, &'static str>, Vec<Finding>) {
+        let rounds = round::rounds(input, question.year);
+        let visits: Vec<usize> = rounds.iter().flat_map(round::Round::readings).collect();
+        let ground = common_ground(input, &visits, &question.choice);
+        let mut findings = ground.findings;
+        if ground.apart {
+            return (Err("sources-apart"), findings);
+        }
+        let mut lines = usable_lines(input, question, &visits, &ground.choice, &mut findings);
+        lines.retain(|line| line.canopy.is_known() && line.date.is_some() && !line.reader.is_empty());
+        dedupe(&mut findings);
+        let all = names(&lines, |line| line.site.clone()).len();
+        let lines = some(lines);
+        let taken = names(&lines, |line| line.site.clone()).len();
+        (Self::of_lines(lines, (taken, all)).map_err(NoSources::code), findings)
     }
-    let mut lines = usable_lines(input, question, &visits, &ground.choice, &mut findings);
-    lines.retain(|line| line.canopy.is_known() && line.date.is_some() && !line.reader.is_empty());
-    dedupe(&mut findings);
-    let all = names(&lines, |line| line.site.clone()).len();
-    let lines = some(lines);
-    let taken = names(&lines, |line| line.site.clone()).len();
-    (of_lines(&lines, (taken, all), prices).map_err(NoSources::code), findings)
+
+    fn of_lines(lines: Vec<LineResult>, sites: (usize, usize)) -> Result<Self, NoSources> {
+        let asked = asked(&lines, sites.0);
+        let groupings: Vec<Vec<usize>> = asked
+            .iter()
+            .map(|&part| {
+                let own = names(&lines, |line| group(line, part));
+                let known: BTreeMap<Option<String>, usize> = own.into_iter().zip(0..).collect();
+                lines.iter().map(|line| known[&group(line, part)]).collect()
+            })
+            .collect();
+        let values: Vec<f64> = lines.iter().map(|line| line.share(line.canopy.low)).collect();
+        let engine = engine::Taking::begin(&values, &groupings)?;
+        Ok(Self { lines, sites, asked, engine })
+    }
+
+    /// A further step; the answer after the last one.
+    pub fn step(&mut self, prices: Option<&Prices>) -> Option<Result<Doubt, &'static str>> {
+        let found = self.engine.step()?;
+        Some(found.map(|found| self.told(&found, prices)).map_err(NoSources::code))
+    }
+
+    fn told(&self, found: &engine::Sources, prices: Option<&Prices>) -> Doubt {
+        let variance = |source: &engine::Source| match source {
+            engine::Source::Told { variance, .. } => *variance,
+            _ => 0.0,
+        };
+        let whole: f64 = found.left + found.of.iter().map(variance).sum::<f64>();
+        let spread = |variance: f64| Told::Spread { sd: sqrt(variance), share: variance / whole };
+        let mut parts: Vec<PartShare> = self
+            .asked
+            .iter()
+            .zip(&found.of)
+            .map(|(&part, source)| PartShare {
+                part,
+                groups: names(&self.lines, |line| group(line, part)).len(),
+                told: match source {
+                    engine::Source::Told { variance, .. } => spread(*variance),
+                    engine::Source::OneGroup => Told::OneGroup,
+                    engine::Source::Mixed(with) => Told::Mixed(
+                        with.iter().map(|at| at.map_or(Part::Left, |at| self.asked[at])).collect(),
+                    ),
+                },
+            })
+            .collect();
+        parts.push(PartShare { part: Part::Left, groups: self.lines.len(), told: spread(found.left) });
+        let of = |part: Part| {
+            let own = self.asked.iter().position(|asked| *asked == part);
+            own.map_or(0.0, |at| variance(&found.of[at]))
+        };
+        let year = self.lines.iter().filter_map(|line| line.date).map(crate::date::Date::year).max();
+        let in_year = |line: &&LineResult| line.date.map(crate::date::Date::year) == year;
+        let latest: Vec<LineResult> = self.lines.iter().filter(in_year).cloned().collect();
+        let now = Design::of(&latest);
+        let se = |design: &Design, reader: f64| {
+            // what the year did belongs to what the year's mean is about, and strata are all read, each by its area
+            let of_sites = (of(Part::Site) + of(Part::SiteYear)) / design.sites;
+            let of_lines = of(Part::Plot) / design.plots + (of(Part::Line) + found.left) / design.lines;
+            sqrt(reader / design.readers + of_sites + of_lines)
+        };
+        let before = se(&now, of(Part::Reader));
+        let mut buys = now.buys(prices, &latest, parts.as_slice(), &|design, day| {
+            let reader = of(Part::Reader);
+            se(design, day.map_or(reader, |lines| reader.min(found.left / count(lines))))
+        });
+        buys.sort_by(|a, b| b.gain(before).total_cmp(&a.gain(before)));
+        parts.sort_by_key(|one| one.part);
+        Doubt { readings: self.lines.len(), sites: self.sites, parts, year, se: before, buys }
+    }
+}
+
+/// What readings of so many sites are taken apart by.
+fn asked(lines: &[LineResult], sites: usize) -> Vec<Part> {
+    let years = names(lines, |line| group(line, Part::Year)).len();
+    let is_asked = |part: &Part| match part {
+        Part::Site => sites > 1,
+        Part::SiteYear => sites > 1 && years > 1,
+        Part::Plot => lines.iter().all(|line| line.plot.is_some()),
+        Part::Stratum => lines.iter().any(|line| line.stratum.is_some()),
+        _ => true,
+    };
+    Part::ALL.into_iter().filter(is_asked).collect()
 }
 
 /// All readings, or where they are too many those of sites drawn at random.
@@ -230,7 +255,7 @@ fn some(lines: Vec<LineResult>) -> Vec<LineResult> {
 }
 
 /// What a reading belongs to, by name; nothing where it belongs to none.
-fn group(line: &LineResult, part: Part) -> Option<String> {
+pub(super) fn group(line: &LineResult, part: Part) -> Option<String> {
     let year = || line.date.map(|date| date.year().to_string());
     let within = |name: &str| format!("{}\u{0}{name}", line.site);
     match part {
@@ -245,140 +270,8 @@ fn group(line: &LineResult, part: Part) -> Option<String> {
     }
 }
 
-fn names<T: Ord>(lines: &[LineResult], of: impl Fn(&LineResult) -> T) -> BTreeSet<T> {
+pub(super) fn names<T: Ord>(lines: &[LineResult], of: impl Fn(&LineResult) -> T) -> BTreeSet<T> {
     lines.iter().map(of).collect()
-}
-
-fn of_lines(
-    lines: &[LineResult],
-    sites: (usize, usize),
-    prices: Option<&Prices>,
-) -> Result<Doubt, NoSources> {
-    let groups = |part: Part| names(lines, |line| group(line, part));
-    let has_plots = lines.iter().all(|line| line.plot.is_some());
-    let has_strata = lines.iter().any(|line| line.stratum.is_some());
-    let asked: Vec<Part> = Part::ALL
-        .into_iter()
-        .filter(|part| match part {
-            Part::Site => sites.0 > 1,
-            Part::SiteYear => sites.0 > 1 && groups(Part::Year).len() > 1,
-            Part::Plot => has_plots,
-            Part::Stratum => has_strata,
-            _ => true,
-        })
-        .collect();
-    let groupings: Vec<Vec<usize>> = asked
-        .iter()
-        .map(|&part| {
-            let known: BTreeMap<Option<String>, usize> = groups(part).into_iter().zip(0..).collect();
-            lines.iter().map(|line| known[&group(line, part)]).collect()
-        })
-        .collect();
-    let values: Vec<f64> = lines.iter().map(|line| line.share(line.canopy.low)).collect();
-    let found = engine::sources(&values, &groupings)?;
-    let variance = |source: &engine::Source| match source {
-        engine::Source::Told { variance, .. } => *variance,
-        _ => 0.0,
-    };
-    let whole: f64 = found.left + found.of.iter().map(variance).sum::<f64>();
-    let spread = |variance: f64| Told::Spread { sd: sqrt(variance), share: variance / whole };
-    let mut parts: Vec<PartShare> = asked
-        .iter()
-        .zip(&found.of)
-        .map(|(&part, source)| PartShare {
-            part,
-            groups: groups(part).len(),
-            told: match source {
-                engine::Source::Told { variance, .. } => spread(*variance),
-                engine::Source::OneGroup => Told::OneGroup,
-                engine::Source::Mixed(with) => {
-                    Told::Mixed(with.iter().map(|at| at.map_or(Part::Left, |at| asked[at])).collect())
-                }
-            },
-        })
-        .collect();
-    parts.push(PartShare { part: Part::Left, groups: values.len(), told: spread(found.left) });
-    let of = |part: Part| {
-        let own = asked.iter().position(|asked| *asked == part);
-        own.map_or(0.0, |at| variance(&found.of[at]))
-    };
-    let year = lines.iter().filter_map(|line| line.date).map(crate::date::Date::year).max();
-    let latest: Vec<LineResult> =
-        lines.iter().filter(|line| line.date.map(crate::date::Date::year) == year).cloned().collect();
-    let now = Design::of(&latest);
-    let se = |design: &Design, reader: f64| {
-        // what the year did belongs to what the year's mean is about, and strata are all read, each by its area
-        let of_sites = (of(Part::Site) + of(Part::SiteYear)) / design.sites;
-        let of_lines = of(Part::Plot) / design.plots + (of(Part::Line) + found.left) / design.lines;
-        sqrt(reader / design.readers + of_sites + of_lines)
-    };
-    let before = se(&now, of(Part::Reader));
-    let mut buys = now.buys(prices, &latest, parts.as_slice(), &|design, day| {
-        let reader = of(Part::Reader);
-        se(design, day.map_or(reader, |lines| reader.min(found.left / count(lines))))
-    });
-    buys.sort_by(|a, b| b.gain(before).total_cmp(&a.gain(before)));
-    parts.sort_by_key(|one| one.part);
-    Ok(Doubt { readings: values.len(), sites, parts, year, se: before, buys })
-}
-
-/// How many of everything a year's mean rests on.
-#[derive(Clone, Copy, Debug)]
-struct Design {
-    sites: f64,
-    plots: f64,
-    lines: f64,
-    readers: f64,
-}
-
-impl Design {
-    fn of(latest: &[LineResult]) -> Self {
-        let groups = |part: Part| count(names(latest, |line| group(line, part)).len());
-        Self {
-            sites: groups(Part::Site),
-            plots: groups(Part::Plot),
-            lines: groups(Part::Line),
-            readers: groups(Part::Reader),
-        }
-    }
-
-    /// What can be bought, with the error that it would leave.
-    fn buys(
-        self,
-        prices: Option<&Prices>,
-        latest: &[LineResult],
-        parts: &[PartShare],
-        se: &dyn Fn(&Self, Option<usize>) -> f64,
-    ) -> Vec<Buy> {
-        let metres: f64 = latest.iter().map(|line| line.length.length().in_unit(Unit::Metre)).sum();
-        let of_line = prices.map(|prices| prices.line.of_line(metres / count(latest.len())));
-        let line = Self { lines: self.lines + 1.0, ..self };
-        let mut buys = vec![Buy { what: Bought::Line, se: se(&line, None), minutes: of_line }];
-        let told =
-            |part: Part| parts.iter().any(|one| one.part == part && matches!(one.told, Told::Spread { .. }));
-        if told(Part::Site) {
-            let lines = (self.lines / self.sites).round().max(1.0);
-            let site = Self {
-                sites: self.sites + 1.0,
-                plots: self.plots + (self.plots / self.sites).round().max(1.0),
-                lines: self.lines + lines,
-                ..self
-            };
-            let minutes = prices.zip(of_line).map(|(prices, line)| prices.travel + lines * line);
-            #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a number of lines")]
-            let lines = lines as usize;
-            buys.push(Buy { what: Bought::Site { lines }, se: se(&site, None), minutes });
-        }
-        if told(Part::Reader) {
-            let fit =
-                prices.zip(of_line).map(|(prices, line)| (prices.day / line).floor().clamp(1.0, 1000.0));
-            #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a number of lines")]
-            let lines = fit.map_or(LINES_OF_A_DAY, |fit| fit as usize);
-            let minutes = prices.map(|prices| prices.day * self.readers);
-            buys.push(Buy { what: Bought::Day { lines }, se: se(&self, Some(lines)), minutes });
-        }
-        buys
-    }
 }
 
 /// The part that holds most of the variance.

@@ -1,6 +1,7 @@
 //! What `tautline agree sources --json` prints.
 
-use super::sources::{Bought, Doubt, Told};
+use super::buy::Bought;
+use super::sources::{Doubt, Told};
 use crate::finding::Finding;
 use crate::input::{Input, SourceFile};
 use crate::message::Message;

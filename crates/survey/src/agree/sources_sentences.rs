@@ -1,6 +1,7 @@
 //! Where the doubt comes from, in sentences.
 
-use super::sources::{Bought, Buy, Doubt, Part, Told, largest};
+use super::buy::{Bought, Buy};
+use super::sources::{Doubt, Part, Told, largest};
 use crate::message::{Message, Value};
 
 fn points(share: f64) -> Message {

@@ -44,6 +44,23 @@ fn a_reader_who_sees_wider_is_told_so() {
     assert!(other_way.contains("reader A sees each edge about 5.0 cm further in."), "{other_way}");
 }
 
+/// The same on a tape in feet: two inches further out are said in inches, as the tape is marked.
+#[test]
+fn a_tape_in_feet_is_spoken_of_in_inches() {
+    let mut sheet = HEADING.replace("(m)", "(in)");
+    for (line, from) in [("1", 0), ("2", 17)] {
+        for plant in 1..=6 {
+            for (reader, pass, wider) in [("reader A", "1", 0), ("reader B", "2", 2)] {
+                let (start, stop) = (from + 100 * plant - wider, from + 100 * plant + 20 + wider);
+                let row = format!("Invented,{line},65 ft,2026-06-01,{reader},{pass},SHRB,{start},{stop}\n");
+                sheet.push_str(&row);
+            }
+        }
+    }
+    let printed = text(&tautline(&["agree", "-", "--count", "SHRB"], &sheet));
+    assert!(printed.contains("reader B sees each edge about 2.0 in further out."), "{printed}");
+}
+
 #[test]
 fn lines_read_by_one_are_no_agreement() {
     let sheet = HEADING.to_owned() + "Invented,1,20 m,2026-06-01,reader A,1,SHRB,1,2\n";

@@ -293,3 +293,24 @@ proptest! {
         }
     }
 }
+
+/// Under rules that nobody knows no line speaks for the site: all that name them wait, and it is said once.
+#[test]
+fn every_line_under_a_protocol_that_nobody_knows_waits() {
+    let head = "site,line,line length,protocol,species,start (cm),stop (cm)\n";
+    let rows = "A,1,20 m,lost rules,SHAD,1,5\nA,2,20 m,lost rules,SHAD,1,5\nA,2,20 m,lost rules,SHAD,7,9\nA,3,20 m,,SHAD,1,5\nB,1,20 m,lost rules,SHAD,1,5\n";
+    let mut input = one(&format!("{head}{rows}")).input;
+    let unknown = |finding: &&tautline_survey::finding::Finding| finding.message.code == "protocol-not-known";
+    let rows: Vec<u64> = input
+        .findings
+        .iter()
+        .filter(unknown)
+        .filter_map(|one| one.place.as_ref())
+        .map(|place| place.row)
+        .collect();
+    assert_eq!(rows, [2, 6], "once at each site");
+    tautline_survey::check::check(&mut input);
+    let held: Vec<(&str, &str)> =
+        input.held.iter().map(|&at| (&*input.visits[at].site, &*input.visits[at].line)).collect();
+    assert_eq!(held, [("A", "1"), ("A", "2"), ("B", "1")]);
+}

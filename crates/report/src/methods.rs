@@ -8,7 +8,7 @@ use tautline_survey::assess::{Assessment, Claim, Figure, Part, PartKind};
 use tautline_survey::explain::{confidence_value, figure_words};
 use tautline_survey::goal::Subject;
 use tautline_survey::line::{LineResult, Recording};
-use tautline_survey::measure::Measure;
+use tautline_survey::measure::{Measure, short};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::output::estimator;
 use tautline_survey::protocol::{Counts, Protocol};
@@ -135,10 +135,9 @@ fn gap_rule(line: &LineResult, page: &Page) -> Vec<String> {
         return vec![page.word("methods-no-gap")];
     }
     let stated = protocol.and_then(|protocol| protocol.gap.limit.as_ref().or(protocol.gap.unknown()));
-    let notation = stated.filter(|stated| stated.length() == gap.limit).map_or_else(
-        || tautline_engine::length::Notation::decimals(tautline_engine::length::Unit::Centimetre, 2),
-        Measure::notation,
-    );
+    let notation = stated
+        .filter(|stated| stated.length() == gap.limit)
+        .map_or_else(|| short(line.length.notation(), 2), Measure::notation);
     let cases = [
         ("rule-gap-equal", gap.equal),
         ("rule-gap-two-plants", gap.two_plants),

@@ -6,11 +6,12 @@ use crate::page::Page;
 use crate::pictures::gaps::ClassShare;
 use crate::shown;
 use tautline_engine::gaps::GapClass;
-use tautline_engine::length::{Length, Notation, Unit};
+use tautline_engine::length::Length;
 use tautline_survey::assess::{Assessment, Attribute, Figure, Kind};
 use tautline_survey::explain::confidence_value;
 use tautline_survey::goal::Subject;
 use tautline_survey::line::{Bounds, LineResult, Recording};
+use tautline_survey::measure::alike;
 use tautline_survey::message::{Message, Value};
 
 /// Columns from their kinds and the codes of their headings, of which one names the confidence.
@@ -210,14 +211,15 @@ pub(crate) fn gaps(assessment: &Assessment, page: &Page) -> Option<(Option<Block
     ];
     let mut table = Table::new(page.word("report-gaps-table"), columns(page, &headings));
     let mut shares = Vec::new();
-    let in_cm = |length| Value::Length(length, Notation::decimals(Unit::Centimetre, 0));
+    let breaks = alike(&first.gap_classes.iter().map(|class| class.above).collect::<Vec<_>>());
+    let in_breaks = |length| Value::Length(length, breaks);
     for (at, class) in first.gap_classes.iter().enumerate() {
         let same = || placed.iter().map(|line| &line.gap_classes[at]);
         let name = match class.up_to {
-            Some(up_to) => {
-                Message::new("report-from-to").with("low", in_cm(class.above)).with("high", in_cm(up_to))
-            }
-            None => Message::new("report-over").with("low", in_cm(class.above)),
+            Some(up_to) => Message::new("report-from-to")
+                .with("low", in_breaks(class.above))
+                .with("high", in_breaks(up_to)),
+            None => Message::new("report-over").with("low", in_breaks(class.above)),
         };
         let name = page.say(&name);
         let length: Length = same().map(|class| class.length).sum();

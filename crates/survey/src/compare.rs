@@ -4,8 +4,9 @@ use crate::date::Date;
 use crate::finding::Finding;
 use crate::input::Input;
 use crate::line::{Choice, line_result};
+use crate::measure::Measure;
 use crate::message::{Message, Value};
-use crate::protocol::{Assumption, Counts, Protocol, Unknown};
+use crate::protocol::{Assumption, Counts, Protocol, Unknown, rule_word};
 use tautline_engine::length::{Length, Notation, Unit};
 use tautline_engine::rule::{Bridging, DeadRule, ReadingRule};
 
@@ -122,18 +123,23 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
     }
     let differing = differences(&protocols);
     let names = Value::from(protocols.iter().map(|protocol| protocol.name.clone()).collect::<Vec<_>>());
-    let rules = |wanted: &dyn Fn(&str) -> bool| -> Vec<String> {
+    let rules = |wanted: &dyn Fn(&str) -> bool| -> Vec<Value> {
         // a limit that is unknown differs from a known one as a limit
-        let known = |rule: &String| rule != UNKNOWN_LIMIT || !differing.iter().any(|d| d.rule == GAP_LIMIT);
-        differing.iter().map(|d| d.rule.clone()).filter(known).filter(|rule| wanted(rule)).collect()
+        let known = |rule: &&str| *rule != UNKNOWN_LIMIT || !differing.iter().any(|d| d.rule == GAP_LIMIT);
+        let rules = differing.iter().map(|d| d.rule.as_str()).filter(known).filter(|rule| wanted(rule));
+        rules.map(rule_word).collect()
     };
     ground.findings.push(Finding::have_a_look(
-        Message::new("protocols-differ").with("protocols", names).with("rules", rules(&|_| true)),
+        Message::new("protocols-differ")
+            .with("protocols", names)
+            .with("rules", Value::List(rules(&|_| true))),
     ));
     let never = rules(&|rule| NEVER_COMMON.contains(&rule));
     if !never.is_empty() {
         ground.apart = true;
-        ground.findings.push(Finding::must_settle(Message::new("protocols-apart").with("rules", never)));
+        ground
+            .findings
+            .push(Finding::must_settle(Message::new("protocols-apart").with("rules", Value::List(never))));
         return ground;
     }
     let shared = shared_rule(rule, &protocols);
@@ -152,19 +158,25 @@ pub fn common_ground(input: &Input, visits: &[usize], asked: &Choice) -> Ground 
     }
     let by_reader = rules(&|rule| READERS_MATTER.contains(&rule));
     if !by_reader.is_empty() {
-        ground
-            .findings
-            .push(Finding::have_a_look(Message::new("rest-not-computable").with("rules", by_reader)));
+        ground.findings.push(Finding::have_a_look(
+            Message::new("rest-not-computable").with("rules", Value::List(by_reader)),
+        ));
     }
     ground
 }
 
 /// The rule that visits were brought to, its limit as the protocol writes it that gave it.
 fn brought_to(limit: Length, widest: &Protocol) -> Finding {
-    let (code, notation) = match widest.gap.unknown() {
-        Some(most) => ("brought-to-widest", most.notation()),
-        None => ("brought-to-common-ground", Notation::decimals(Unit::Centimetre, 2)),
-    };
+    let (code, written) = widest.gap.unknown().map_or_else(
+        || {
+            (
+                "brought-to-common-ground",
+                widest.gap.limit.as_ref().filter(|written| written.length() == limit),
+            )
+        },
+        |most| ("brought-to-widest", Some(most)),
+    );
+    let notation = written.map_or(Notation::decimals(Unit::Centimetre, 2), Measure::notation);
     Finding::note(Message::new(code).with("limit", Value::Length(limit, notation)))
 }
 

@@ -69,6 +69,45 @@ impl Measure {
     }
 }
 
+/// How a short length is said beside readings that were written in a notation: in inches beside feet and inches, else in
+/// centimetres.
+///
+/// # Example
+/// ```
+/// use tautline_engine::length::{Length, Notation, Unit, write};
+/// use tautline_survey::measure::short;
+/// let said = |tape: Unit| write(Length::from_units(127, Unit::Millimetre), short(Notation::decimals(tape, 0), 1));
+/// assert_eq!([said(Unit::Foot), said(Unit::Metre)], ["5.0 in", "12.7 cm"]); // the inch of 1959
+/// ```
+pub const fn short(beside: Notation, places: u8) -> Notation {
+    match beside.unit {
+        Unit::Foot | Unit::Inch => Notation::decimals(Unit::Inch, places),
+        _ => Notation::decimals(Unit::Centimetre, places),
+    }
+}
+
+/// How lengths that somebody chose, such as the breaks between classes, are said alike: in whole centimetres where they are whole
+/// in them, else in inches.
+///
+/// # Example
+/// ```
+/// use tautline_engine::length::{Length, Notation, Unit};
+/// use tautline_survey::measure::alike;
+/// let of = |unit| alike(&[10, 24].map(|count| Length::from_units(count, unit)));
+/// assert_eq!([of(Unit::Centimetre), of(Unit::Inch)], [Unit::Centimetre, Unit::Inch].map(|unit| Notation::decimals(unit, 0)));
+/// ```
+pub fn alike(lengths: &[Length]) -> Notation {
+    let whole = |unit| {
+        let step = Length::from_units(1, unit).nanometres();
+        lengths.iter().all(|length| length.nanometres() % step == 0)
+    };
+    match (whole(Unit::Centimetre), whole(Unit::Inch)) {
+        (true, _) => Notation::decimals(Unit::Centimetre, 0),
+        (false, true) => Notation::decimals(Unit::Inch, 0),
+        (false, false) => Notation::decimals(Unit::Inch, 1),
+    }
+}
+
 /// The words for what a bare number meant, the same that a heading or an option uses.
 pub const fn unit_words(unit: Bare) -> &'static str {
     match unit {

@@ -1,7 +1,9 @@
 //! The written rules of a reading: what they state, what they leave open, and the fingerprint of their meaning.
 
+mod said;
 mod unknown;
 
+pub(crate) use said::rule_word;
 pub use unknown::{Unknown, widest_unknown};
 
 use crate::canonical;

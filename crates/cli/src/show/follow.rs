@@ -4,7 +4,7 @@ use super::table::Table;
 use super::{STRONG, findings, protocol_notes, title, wrapped};
 use anstream::println;
 use tautline_engine::estimate::SamplingError;
-use tautline_engine::length::{Length, Notation, Unit, write};
+use tautline_engine::length::{Length, Unit};
 use tautline_engine::num::decimal::shortest;
 use tautline_engine::stretch::{Stretch, total};
 use tautline_exchange::table::row;
@@ -219,7 +219,7 @@ fn on_the_tape(change: &SiteChange, words: &Words) {
             points(tape.turnover.net().share_of(tape.read), words),
             tape.found_again.map_or_else(String::new, |share| words.percent(share, 0)),
             if tape.alignment.shift_shown {
-                write(tape.alignment.shift, Notation::decimals(Unit::Centimetre, 0))
+                words.value(&Value::Length(tape.alignment.shift, tape.notation))
             } else {
                 "–".to_owned()
             },

@@ -1,9 +1,9 @@
 //! `--gaps`: the gaps between what counts on a line, one by one and by class.
 
 use super::{table::Table, title, wrapped};
-use tautline_engine::length::{Notation, Unit};
 use tautline_survey::input::Input;
 use tautline_survey::line::LineResult;
+use tautline_survey::measure::alike;
 use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
 
@@ -32,13 +32,14 @@ pub(super) fn gaps(input: &Input, result: &LineResult, words: &Words) {
     let headings = ["report-column-class", "report-column-count", "report-column-cut-off", "column-share"];
     let headings: Vec<String> = headings.iter().map(|code| words.word(code)).collect();
     let mut table = Table::new(&headings);
-    let in_cm = |length| Value::Length(length, Notation::decimals(Unit::Centimetre, 0));
+    let breaks = alike(&result.gap_classes.iter().map(|class| class.above).collect::<Vec<_>>());
+    let in_breaks = |length| Value::Length(length, breaks);
     for class in &result.gap_classes {
         let name = match class.up_to {
-            Some(up_to) => {
-                Message::new("report-from-to").with("low", in_cm(class.above)).with("high", in_cm(up_to))
-            }
-            None => Message::new("report-over").with("low", in_cm(class.above)),
+            Some(up_to) => Message::new("report-from-to")
+                .with("low", in_breaks(class.above))
+                .with("high", in_breaks(up_to)),
+            None => Message::new("report-over").with("low", in_breaks(class.above)),
         };
         let share = words.percent(result.share(class.length), 1);
         table.row(vec![words.say(&name), class.count.to_string(), class.cut_off.to_string(), share]);

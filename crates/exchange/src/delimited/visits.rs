@@ -4,9 +4,9 @@ use super::Options;
 use super::cells::Row;
 use crate::headings::Column;
 use crate::protocol;
-use std::collections::{HashMap, HashSet};
+use std::collections::{BTreeMap, HashMap, HashSet};
 use tautline_survey::date::Date;
-use tautline_survey::finding::{Finding, Place};
+use tautline_survey::finding::{About, Finding, Place};
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_survey::visit::{Extent, Outcome, Visit};
@@ -32,6 +32,8 @@ pub(super) struct Visits {
     known: HashMap<Key, usize>,
     announced: HashMap<Announced, Vec<usize>>,
     protocols: HashMap<String, String>,
+    /// Names of protocols that nobody knows: site by site what is found of each, and the visits that it holds back.
+    unknown: BTreeMap<String, BTreeMap<String, (Finding, Vec<usize>)>>,
     conditions: HashSet<(usize, String, String)>,
     nothing_found: HashSet<usize>,
     outcomes: HashMap<usize, Outcome>,
@@ -84,6 +86,10 @@ impl Visits {
             input.visits.push(begun(&key, protocol, place));
             input.visits.len() - 1
         };
+        if let Some(sites) = self.unknown.get_mut(&key.protocol) {
+            let first = || (row.about(Column::Protocol, "protocol-not-known"), Vec::new());
+            sites.entry(site.to_owned()).or_insert_with(first).1.push(visit);
+        }
         self.known.insert(key, visit);
         Ok(visit)
     }
@@ -158,7 +164,7 @@ impl Visits {
             input.add_protocol(shipped)
         } else {
             if !name.is_empty() {
-                input.findings.push(row.about(Column::Protocol, "protocol-not-known"));
+                self.unknown.entry(name.to_owned()).or_default();
             }
             // a name that nobody knows is some other protocol than the one at hand
             if name.is_empty() { unnamed_protocol(options, input) } else { String::new() }
@@ -223,5 +229,16 @@ pub(super) fn settle(visits: &Visits, input: &mut Input) {
         visit.outcome = Outcome::NotRead;
         let message = Message::new(code).with("site", visit.site.as_str()).with("line", visit.line.as_str());
         input.findings.push(Finding::must_settle(message).of(visit, at));
+    }
+    // said once at a site, and every line that was read under it waits
+    for (finding, held) in visits.unknown.values().flat_map(BTreeMap::values) {
+        let Some(first) = held.first().map(|&at| &input.visits[at]) else { continue };
+        let about = About {
+            site: first.site.clone(),
+            line: first.line.clone(),
+            visits: held.clone(),
+            ..About::default()
+        };
+        input.findings.push(finding.clone().about(about));
     }
 }

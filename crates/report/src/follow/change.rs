@@ -9,7 +9,7 @@ use crate::markup::{Column, Table};
 use crate::page::{Page, site_id};
 use crate::pictures::drawn;
 use tautline_engine::estimate::SamplingError;
-use tautline_engine::length::{Length, Notation, Unit, write};
+use tautline_engine::length::{Length, Unit};
 use tautline_engine::stretch::{Stretch, total};
 use tautline_figures::change::{self, Line, Lines, Words as Marks};
 use tautline_figures::meaning::Meaning;
@@ -18,7 +18,7 @@ use tautline_survey::follow::{
     ChangeFigure, SiteChange, TapeChange, readers_words, sentences, untreated_words,
 };
 use tautline_survey::input::Input;
-use tautline_survey::message::Message;
+use tautline_survey::message::{Message, Value};
 use tautline_words::Words;
 
 /// The changes of sites between two years.
@@ -212,7 +212,7 @@ fn together(one: &SiteChange) -> Option<Together> {
 fn tape_row(name: &str, tape: &TapeChange, page: &Page) -> Vec<String> {
     let share = |length: Length| page.words.percent(length.share_of(tape.read), 1);
     let shift = if tape.alignment.shift_shown {
-        write(tape.alignment.shift, Notation::decimals(Unit::Centimetre, 0))
+        page.words.value(&Value::Length(tape.alignment.shift, tape.notation))
     } else {
         page.word("report-none")
     };

@@ -2,6 +2,7 @@
 
 use super::{Agreement, Outcome, Ready, Reminder, SHARE_WITHIN, Season, standing};
 use crate::explain::confidence_value;
+use crate::measure::short;
 use crate::message::{Message, Value};
 use tautline_engine::agreement::habits::Habit;
 use tautline_engine::length::{Length, Notation, Unit};
@@ -10,14 +11,18 @@ fn points(difference: f64) -> Value {
     Message::new("points").with("figure", Value::Number(difference.abs() * 100.0, 1)).into()
 }
 
-fn centimetres(length: Length) -> Value {
-    Value::Length(length, Notation::decimals(Unit::Centimetre, 1))
+/// What a stretched tape is said over: ten metres, or thirty feet.
+const fn stretch(tape: Notation) -> (Length, Notation) {
+    match tape.unit {
+        Unit::Foot | Unit::Inch => (Length::from_units(30, Unit::Foot), Notation::decimals(Unit::Foot, 0)),
+        _ => (Length::from_units(10, Unit::Metre), Notation::decimals(Unit::Metre, 0)),
+    }
 }
 
-/// How far a stretched tape is off after ten metres.
-fn in_ten_metres(share: f64) -> Length {
-    #[expect(clippy::cast_possible_truncation, reason = "a small share of ten metres")]
-    let nanometres = (share.abs() * 1e10).round() as i64;
+/// So great a share of a length.
+fn part(share: f64, of: Length) -> Length {
+    #[expect(clippy::cast_possible_truncation, reason = "a small share of a short length")]
+    let nanometres = (share.abs() * of.in_unit(Unit::Metre) * 1e9).round() as i64;
     Length::from_nanometres(nanometres)
 }
 
@@ -107,6 +112,9 @@ pub fn sentences(agreement: &Agreement) -> Vec<Message> {
             .with("second", agreement.second.as_str())
             .with("lines", agreement.lines.len())
     };
+    let metric = Notation::decimals(Unit::Metre, 0);
+    let tape = agreement.lines.first().map_or(metric, |pair| pair.first.length.notation());
+    let said_short = |length| Value::Length(length, short(tape, 1));
     let differences: Vec<f64> = agreement.lines.iter().filter_map(|pair| pair.difference).collect();
     let mut said = Vec::new();
     if let [only] = differences[..] {
@@ -133,29 +141,32 @@ pub fn sentences(agreement: &Agreement) -> Vec<Message> {
     }
     said.extend(agreement.habits.iter().map(|habit| match *habit {
         Habit::ClosesGaps { closed, gaps, .. } => {
-            about("habit-closes-gaps").with("closed", centimetres(closed)).with("gaps", gaps)
+            about("habit-closes-gaps").with("closed", said_short(closed)).with("gaps", gaps)
         }
-        Habit::Wider(way) => about("habit-wider").with("way", centimetres(way)),
-        Habit::Narrower(way) => about("habit-narrower").with("way", centimetres(way)),
+        Habit::Wider(way) => about("habit-wider").with("way", said_short(way)),
+        Habit::Narrower(way) => about("habit-narrower").with("way", said_short(way)),
         Habit::TapeOff(way) if way < Length::ZERO => {
-            about("habit-tape-back").with("way", centimetres(Length::ZERO - way))
+            about("habit-tape-back").with("way", said_short(Length::ZERO - way))
         }
-        Habit::TapeOff(way) => about("habit-tape-off").with("way", centimetres(way)),
+        Habit::TapeOff(way) => about("habit-tape-off").with("way", said_short(way)),
         Habit::OpensGaps { opened, gaps } => {
-            about("habit-opens-gaps").with("length", centimetres(opened)).with("gaps", gaps)
+            about("habit-opens-gaps").with("length", said_short(opened)).with("gaps", gaps)
         }
         Habit::TapeStretched(share) => {
+            let over = stretch(tape);
             let code = if share > 0.0 { "habit-tape-stretched" } else { "habit-tape-shrunk" };
-            about(code).with("way", centimetres(in_ten_metres(share)))
+            about(code)
+                .with("way", said_short(part(share, over.0)))
+                .with("over", Value::Length(over.0, over.1))
         }
-        Habit::OtherEdge(way) => about("habit-other-edge").with("way", centimetres(way)),
+        Habit::OtherEdge(way) => about("habit-other-edge").with("way", said_short(way)),
         Habit::OtherAsCanopy(share) => about("habit-other-as-canopy").with("share", Value::Share(share, 0)),
         Habit::AddsSmall { up_to, plants } => {
-            about("habit-adds-small").with("length", centimetres(up_to)).with("plants", plants)
+            about("habit-adds-small").with("length", said_short(up_to)).with("plants", plants)
         }
         Habit::DeadAsLive(share) => about("habit-dead-as-live").with("share", Value::Share(share, 0)),
         Habit::LeavesOutSmall { up_to, plants } => {
-            about("habit-leaves-out-small").with("length", centimetres(up_to)).with("plants", plants)
+            about("habit-leaves-out-small").with("length", said_short(up_to)).with("plants", plants)
         }
     }));
     if agreement.habits.is_empty() && !said.is_empty() {

@@ -1,9 +1,10 @@
 //! Where on its tape each staked line changed, and whether it still is the same line.
 
 use crate::line::LineResult;
+use crate::measure::short;
 use tautline_engine::change::align::{Alignment, align, found_again};
 use tautline_engine::change::tape::{Turnover, turnover};
-use tautline_engine::length::Length;
+use tautline_engine::length::{Length, Notation};
 
 /// A line that was read at both visits.
 #[derive(Clone, Debug)]
@@ -27,6 +28,8 @@ pub struct TapeChange {
     pub read: Length,
     /// How the readings lie to each other.
     pub alignment: Alignment,
+    /// How the shift is said beside the tape that was read.
+    pub notation: Notation,
     /// Share of the earlier canopy that is under canopy again, the shift undone.
     pub found_again: Option<f64>,
 }
@@ -60,6 +63,7 @@ fn tape(earlier: &LineResult, later: &LineResult) -> Option<TapeChange> {
     let alignment = align(&before, &after, read, reach(read));
     Some(TapeChange {
         turnover: turnover(&before, &after),
+        notation: short(earlier.length.notation(), 0),
         read,
         found_again: found_again(
             &before,

@@ -8,7 +8,7 @@ use crate::line::LineResult;
 use crate::message::{Message, Value};
 use std::collections::BTreeSet;
 use tautline_engine::change::align::Pairing;
-use tautline_engine::length::{Length, Notation, Unit};
+use tautline_engine::length::Length;
 
 /// A tape that lies farther off than this is said.
 const SHIFT_WORTH_SAYING: Length = Length::from_nanometres(100_000_000);
@@ -122,9 +122,9 @@ fn pairing(change: &SiteChange, asked: &ChangeQuestion) -> Vec<Finding> {
     for (line, tape) in tapes().filter(|(_, tape)| holds(tape.alignment.pairing)) {
         let shift = tape.alignment.shift;
         if tape.alignment.shift_shown && shift.nanometres().abs() > SHIFT_WORTH_SAYING.nanometres() {
-            let centimetres = Value::Length(shift, Notation::decimals(Unit::Centimetre, 0));
+            let shift = Value::Length(shift, tape.notation);
             findings.push(Finding::note(
-                between(change, "tape-lies-off").with("line", line.as_str()).with("shift", centimetres),
+                between(change, "tape-lies-off").with("line", line.as_str()).with("shift", shift),
             ));
         }
     }

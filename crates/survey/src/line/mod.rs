@@ -8,7 +8,7 @@ use crate::check::line_length_missing;
 use crate::date::Date;
 use crate::finding::{Finding, Weight};
 use crate::input::Input;
-use crate::measure::Measure;
+use crate::measure::{Measure, short};
 use crate::message::{Message, Value};
 use crate::plan::{PlannedLine, Slope};
 use crate::plants::{GrowthForm, PlantList};
@@ -17,7 +17,7 @@ use crate::visit::{Extent, Outcome, Visit};
 use serde::{Serialize, Serializer, ser::SerializeStruct};
 use tautline_engine::cover::{Intercept, LineCover};
 use tautline_engine::gaps::{Gap, GapClass};
-use tautline_engine::length::{Length, Notation, Unit};
+use tautline_engine::length::{Length, Notation};
 use tautline_engine::rule::{DeadRule, ReadingRule};
 use tautline_engine::slope::level;
 
@@ -277,7 +277,8 @@ pub fn line_result(input: &Input, index: usize, choice: &Choice) -> Result<LineR
     if ends.is_some() && choice.gap_limit.is_none() && gap_unknown {
         assumed.retain(|one| !one.rule.starts_with("gap-"));
     }
-    let in_limit = |length| Value::Length(length, Notation::decimals(Unit::Centimetre, 2));
+    let written = protocol.gap.limit.as_ref().map_or_else(|| length.notation(), Measure::notation);
+    let in_limit = |limit| Value::Length(limit, short(written, 2));
     if rule.gap.limit < recorded_rule.gap.limit {
         let message = match protocol.gap.unknown() {
             Some(most) => {

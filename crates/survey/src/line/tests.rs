@@ -2,7 +2,7 @@ use super::*;
 use crate::plan::PlannedLine;
 use crate::protocol::{Bridge, Dead, Gap as GapWords, Overlap};
 use crate::visit::{Intercept, State};
-use tautline_engine::length::{Bare, DecimalMark};
+use tautline_engine::length::{Bare, DecimalMark, Unit};
 
 fn inches(text: &str) -> Measure {
     Measure::read(text, Some(Bare::Unit(Unit::Inch)), DecimalMark::Point).unwrap()

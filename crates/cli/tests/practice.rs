@@ -83,12 +83,24 @@ fn a_class_is_put_in_order_and_forgotten() {
         .concat();
     let file = desk.file("class.csv", &(HEADING.to_owned() + &all));
     let page = desk.file("class.html", "");
-    let asked = ["practice", "class", &file, "--best", "1", "--page", &page, "--forget"];
+    let raised = "raised by,line,row,about,decided,why,decided by\nBea,1-3,2,the branch had moved,turned down,it lay still,Coach\nCal,9-9,1,too windy,,,\n";
+    let protests = desk.file("protests.csv", raised);
+    let asked =
+        ["practice", "class", &file, "--best", "1", "--page", &page, "--protests", &protests, "--forget"];
     let printed = text(&tautline(&asked, ""));
-    for said in ["1 (shared) Ada Rim", "1 (shared) Cal Flat", "3 Bea Rim"] {
+    for said in [
+        "1 (shared) Ada Rim",
+        "1 (shared) Cal Flat",
+        "3 Bea Rim",
+        "One protest is open: places may still change.",
+        "Nobody handed in the lines that these protests name: 9-9.",
+        "Bea 1-3 2 the branch had moved turned down it lay still Coach",
+    ] {
         assert!(printed.contains(said), "“{said}” is not in\n{printed}");
     }
     assert!(!std::path::Path::new(&file).exists(), "the list is gone");
+    assert!(!std::path::Path::new(&protests).exists(), "and so is who protested");
+    assert!(std::fs::read_to_string(&page).unwrap().contains("the branch had moved"));
     assert!(std::fs::read_to_string(&page).unwrap().contains("Bea"));
     let odd = desk.file("odd.csv", &(HEADING.to_owned() + &all + "Dan,Flat,somewhere else,FOUR,1,2\n"));
     tautline(&["practice", "class", &odd, "--forget"], "");

@@ -1,7 +1,9 @@
 //! Sheets of learners and of experts: one intercept a row, in a table with headings; and graded results.
 
+mod protests;
 mod results;
 
+pub use protests::{protests, protests_table};
 pub use results::results;
 
 use crate::text::rows;

@@ -59,8 +59,8 @@ pub use follow::{
 };
 pub use photos::{Bytes, Photograph, worth_showing};
 pub use practice::{
-    PracticePage, PracticeSet, practice_class, practice_line, practice_progress, practice_set,
-    practice_sheets, progress_sentences, sheet_sentences, starts_words,
+    PROTEST_COLUMNS, PracticePage, PracticeSet, practice_class, practice_line, practice_progress,
+    practice_set, practice_sheets, progress_sentences, protest_cells, sheet_sentences, starts_words,
 };
 pub use telling::{Reader, Telling};
 

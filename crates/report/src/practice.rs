@@ -4,7 +4,7 @@ mod class;
 mod place;
 mod progress;
 
-pub use class::{practice_class, practice_sheets, sheet_sentences};
+pub use class::{PROTEST_COLUMNS, practice_class, practice_sheets, protest_cells, sheet_sentences};
 pub use place::starts_words;
 pub use progress::{practice_progress, progress_sentences};
 

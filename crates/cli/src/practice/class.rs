@@ -5,7 +5,7 @@ use crate::call::{Done, files, status, unwritable};
 use crate::exit::Exit;
 use crate::{inputs, show};
 use clap::{Arg, ArgMatches, Command};
-use tautline_exchange::practice::sheets;
+use tautline_exchange::practice::{protests, sheets};
 use tautline_survey::finding::Finding;
 use tautline_survey::message::Message;
 use tautline_survey::practice::{
@@ -32,6 +32,7 @@ pub(super) fn grade_command(words: &Words) -> Command {
 pub(super) fn class_command(words: &Words) -> Command {
     shared(Command::new("class").about(words.word("help-practice-class")), words)
         .arg(option(words, "best", "NUMBER", "help-practice-best"))
+        .arg(option(words, "protests", "FILE", "help-practice-protests"))
         .arg(option(words, "page", "FILE", "help-practice-page"))
         .arg(flag(words, "forget", "help-practice-forget"))
 }
@@ -50,8 +51,16 @@ pub(super) fn grade(asked: &ArgMatches, words: &Words) -> Done {
 pub(super) fn class(asked: &ArgMatches, words: &Words) -> Done {
     let marking = marking(asked, words)?;
     let best = usize::try_from(whole(asked, "best", 3, words)?).unwrap_or(usize::MAX);
-    let (marked, findings) = marked(asked, &marking, words)?;
-    let class = tautline_survey::practice::class(&marked, &marking, best);
+    let (marked, mut findings) = marked(asked, &marking, words)?;
+    let mut class = tautline_survey::practice::class(&marked, &marking, best);
+    let raised = asked.get_one::<String>("protests");
+    if let Some(file) = raised {
+        for (name, text) in texts(core::slice::from_ref(file), words)? {
+            let (own, mut found) = protests(&name, &text);
+            class.protests.extend(own);
+            findings.append(&mut found);
+        }
+    }
     if let Some(file) = asked.get_one::<String>("page") {
         write_page(file, &tautline_report::practice_class(&class, &marked, &marking, best, words), words)?;
     }
@@ -64,7 +73,7 @@ pub(super) fn class(asked: &ArgMatches, words: &Words) -> Done {
         // what was not read stands on these sheets alone
         show::aside(&words.word("practice-not-forgotten"));
     } else if asked.get_flag("forget") {
-        for file in files(asked) {
+        for file in files(asked).into_iter().chain(raised.cloned()) {
             std::fs::remove_file(&file).map_err(|error| unwritable(&file, &error, words))?;
             show::aside(&words.say(&Message::new("practice-forgotten").with("file", file.as_str())));
         }
@@ -82,19 +91,25 @@ fn ended(marked: &[Marked], findings: &[Finding], words: &Words) -> Exit {
 
 fn read(names: &[String], findings: &mut Vec<Finding>, words: &Words) -> Result<Vec<LearnerSheet>, Refusal> {
     let mut all = Vec::new();
-    for source in inputs::sources(names, words)? {
-        let decoded = tautline_exchange::text::decode(&source.bytes).map_err(|_| {
-            (
-                words.say(&Message::new("file-not-text").with("file", source.name.as_str())),
-                Exit::NotUnderstood,
-            )
-        })?;
-        let (sheets, mut found) = sheets(&source.name, &decoded.text);
+    for (name, text) in texts(names, words)? {
+        let (sheets, mut found) = sheets(&name, &text);
         all.extend(sheets);
         findings.append(&mut found);
     }
     all.sort_by_key(|sheet| sheet.date);
     Ok(all)
+}
+
+/// The texts of files, each with its name.
+fn texts(names: &[String], words: &Words) -> Result<Vec<(String, String)>, Refusal> {
+    let read = |source: tautline_exchange::Source| {
+        let decoded = tautline_exchange::text::decode(&source.bytes).map_err(|_| {
+            let message = Message::new("file-not-text").with("file", source.name.as_str());
+            (words.say(&message), Exit::NotUnderstood)
+        })?;
+        Ok((source.name, decoded.text))
+    };
+    inputs::sources(names, words)?.into_iter().map(read).collect()
 }
 
 /// Every sheet marked, by day where days were written, and what was found.

@@ -4,10 +4,12 @@ use super::table::Table;
 use super::{line, println, title, wrapped};
 use tautline_engine::practice::drill::Drill;
 use tautline_engine::work::rounded_ratio;
-use tautline_report::{progress_sentences, sheet_sentences};
+use tautline_report::{PROTEST_COLUMNS, progress_sentences, protest_cells, sheet_sentences};
 use tautline_survey::message::{Message, Value};
 use tautline_survey::paper;
-use tautline_survey::practice::{Class, DrillOutput, Exercise, Learner, Marked, Marking, told};
+use tautline_survey::practice::{
+    Class, DrillOutput, Exercise, Learner, Marked, Marking, protest_words, told,
+};
 use tautline_words::Words;
 
 /// A practice line, with its key where it is wanted.
@@ -91,6 +93,17 @@ pub(crate) fn practice_class(class: &Class, marking: &Marking, best: usize, word
         let mut table = Table::new(&[column("place"), column("group"), best, column("all")]);
         for one in &class.groups {
             table.row(vec![place(one.place, one.tied), one.name.clone(), number(one.best), number(one.all)]);
+        }
+        table.print();
+    }
+    if !class.protests.is_empty() {
+        title(&words.word("practice-set-protests"));
+        for said in protest_words(class) {
+            wrapped(&words.say(&said), 0);
+        }
+        let mut table = Table::new(&PROTEST_COLUMNS.map(|code| words.word(code)));
+        for one in &class.protests {
+            table.row(protest_cells(one, words).to_vec());
         }
         table.print();
     }

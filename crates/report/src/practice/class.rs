@@ -5,7 +5,7 @@ use crate::markup::{around, text};
 use tautline_engine::practice::grade::Found;
 use tautline_engine::practice::mistake::Mistake;
 use tautline_survey::message::{Message, Value};
-use tautline_survey::practice::{Class, Marked, Marking, told};
+use tautline_survey::practice::{Class, Marked, Marking, Protest, protest_words, told};
 use tautline_words::Words;
 
 /// A class's marks: places, groups, what cost marks, and every sheet intercept by intercept.
@@ -61,8 +61,38 @@ pub fn practice_class(
         body += &text("p", &words.word("practice-mistakes-about"));
         body += &table(&words.word("practice-mistakes-title"), &columns, rows.collect());
     }
+    body += &protests(class, words);
     body += &sheets(marked, marking, words);
     PracticePage { title, body }
+}
+
+/// Protests of the day, and what was decided.
+fn protests(class: &Class, words: &Words) -> String {
+    if class.protests.is_empty() {
+        return String::new();
+    }
+    let columns = PROTEST_COLUMNS.map(|code| words.word(code));
+    let rows = class.protests.iter().map(|one| protest_cells(one, words).to_vec());
+    let said: String = protest_words(class).iter().map(|said| text("p", &words.say(said))).collect();
+    said + &table(&words.word("practice-set-protests"), &columns, rows.collect())
+}
+
+/// The headings of a list of protests, by their codes.
+pub const PROTEST_COLUMNS: [&str; 7] = [
+    "protest-by",
+    "protest-line",
+    "protest-row",
+    "protest-about",
+    "protest-decided",
+    "protest-why",
+    "protest-judge",
+];
+
+/// A protest under [`PROTEST_COLUMNS`].
+pub fn protest_cells(one: &Protest, words: &Words) -> [String; 7] {
+    let decided = words.word(one.decided.code());
+    let [by, line, row] = [&one.by, &one.line, &one.row].map(String::clone);
+    [by, line, row, one.about.clone(), decided, one.why.clone(), one.judge.clone()]
 }
 
 /// Sheets beside their keys, intercept by intercept.

@@ -2,6 +2,7 @@
 
 use super::exercise::Exercise;
 use super::marking::{Marked, Marking, mark};
+use super::protest::Protest;
 use super::sheet::{LearnerRow, LearnerSheet};
 use crate::measure::Measure;
 use std::collections::BTreeMap;
@@ -50,6 +51,8 @@ pub struct Class {
     pub groups: Vec<Group>,
     /// Mistakes that were named: by code, how many sheets, and the marks that those sheets lost in all.
     pub mistakes: Vec<(&'static str, usize, f64)>,
+    /// Protests of the day, for whoever puts the class in order to fill in.
+    pub protests: Vec<Protest>,
 }
 
 /// Marks that differ by less are the same: they are sums of parts.
@@ -89,7 +92,7 @@ pub fn class(marked: &[Marked], marking: &Marking, best: usize) -> Class {
     let mut mistakes: Vec<(&'static str, usize, f64)> =
         mistakes.into_iter().map(|(code, (sheets, lost))| (code, sheets, lost)).collect();
     mistakes.sort_by(|a, b| b.2.total_cmp(&a.2));
-    Class { groups: groups(&learners, best), learners, mistakes }
+    Class { groups: groups(&learners, best), learners, mistakes, protests: Vec::new() }
 }
 
 fn groups(learners: &[Standing], best: usize) -> Vec<Group> {

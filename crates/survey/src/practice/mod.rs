@@ -10,6 +10,7 @@ mod marking;
 mod output;
 mod place;
 mod progress;
+mod protest;
 mod reading;
 mod sheet;
 mod sight;
@@ -26,6 +27,7 @@ pub use output::{
 };
 pub use place::{PlaceOutput, in_or_out_output, in_or_out_right, starts_output, starts_right};
 pub use progress::{Habit, Learner, Lesson, PracticeProgressOutput, progress, progress_output};
+pub use protest::{Decision, Protest, protest_words};
 pub use reading::{Came, Edge, Placed, Reading, length};
 pub use sheet::{LearnerRow, LearnerSheet};
 pub use sight::{SightDrill, SightOutput, sight_output};

@@ -3,6 +3,7 @@
 use super::class::Class;
 use super::exercise::Exercise;
 use super::marking::{Marked, told};
+use super::protest::Protest;
 use crate::message::Message;
 use crate::output::VERSION;
 use serde::Serialize;
@@ -168,6 +169,8 @@ pub struct PracticeClassOutput {
     pub groups: Vec<GroupOutput>,
     /// Mistakes that were named: which, on how many sheets, marks that those sheets lost.
     pub mistakes: Vec<(&'static str, usize, f64)>,
+    /// Protests of the day.
+    pub protests: Vec<Protest>,
 }
 
 /// One learner.
@@ -340,6 +343,7 @@ pub fn class_output(class: &Class) -> PracticeClassOutput {
             })
             .collect(),
         mistakes: class.mistakes.clone(),
+        protests: class.protests.clone(),
     }
 }
 

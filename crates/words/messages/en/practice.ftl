@@ -188,9 +188,29 @@ practice-set-total = Total
 practice-set-percent = Per cent of the line
 practice-set-tally = Tally
 practice-set-protests = Protests
-practice-set-protest-columns = time, group, line, what, settled how, by whom
+practice-set-protest-columns = time, raised by, line, row, what, decided and why, by whom
 practice-set-placard = Line { $line }
 practice-set-placard-about = Don't touch or move the tape. Look before you reach under a shrub. Read along the edge that is marked, straight from above.
 practice-set-cautions = Walk the site first: heat, lightning, snakes, ticks, uneven ground, roads. Local rules and the landholder's word come first.
 practice-cost-title = What each habit would cost on this line
 practice-to-print = for printing
+
+## Protests
+help-practice-protests = A table of protests: raised by, line, row, about, decided (open, upheld, turned down), why, decided by
+protests-columns = A table of protests needs the columns “raised by” and “about”; “line”, “row”, “decided”, “why” and “decided by” go with them.
+protests-decision = “{ $found }” is no decision. “open”, “upheld” or “turned down” would do; the protest stands as open.
+protests-open = { $protests ->
+        [one] One protest is open
+       *[other] { $protests } protests are open
+    }: places may still change.
+protests-strange-lines = Nobody handed in the lines that these protests name: { $lines }.
+protest-open = open
+protest-upheld = upheld
+protest-turned-down = turned down
+protest-by = raised by
+protest-line = line
+protest-row = row
+protest-about = about
+protest-decided = decided
+protest-why = why
+protest-judge = decided by

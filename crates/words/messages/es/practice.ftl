@@ -168,7 +168,7 @@ practice-set-total = Total
 practice-set-percent = Por ciento de la línea
 practice-set-tally = Recuento
 practice-set-protests = Inconformidades
-practice-set-protest-columns = hora, equipo, línea, qué, cómo se resolvió, quién
+practice-set-protest-columns = hora, quién, línea, fila, qué, decisión y por qué, quién decidió
 practice-set-placard = Línea { $line }
 practice-set-placard-about = No toque ni mueva la cinta. Mire antes de meter la mano bajo un arbusto. Lea por el borde marcado, en vertical desde arriba.
 practice-set-cautions = Recorra antes el sitio: calor, rayos, víboras, garrapatas, suelo disparejo, caminos. Van primero las normas locales y la palabra del dueño de la tierra.
@@ -196,3 +196,23 @@ practice-place-right = { $some } de { $all } están bien.
 practice-place-wrong = Mire otra vez { $numbers }.
 practice-answer-starts = “{ $found }” no son longitudes separadas por comas, como “7 m, 23 m, 39 m”.
 practice-answer-in-or-out = “{ $found }” no son “in” y “out” separados por comas, en el orden de las plantas.
+
+## Protests
+help-practice-protests = Una tabla de inconformidades: raised by (quién), line (línea), row (fila), about (qué), decided (open, upheld, turned down), why (por qué), decided by (quién decidió)
+protests-columns = Una tabla de inconformidades necesita las columnas “raised by” y “about”; “line”, “row”, “decided”, “why” y “decided by” las acompañan.
+protests-decision = “{ $found }” no es una decisión. Valen “open”, “upheld” o “turned down”; la inconformidad queda abierta.
+protests-open = { $protests ->
+        [one] Una inconformidad sigue abierta
+       *[other] { $protests } inconformidades siguen abiertas
+    }: los lugares aún pueden cambiar.
+protests-strange-lines = Nadie entregó las líneas que nombran estas inconformidades: { $lines }.
+protest-open = abierta
+protest-upheld = aceptada
+protest-turned-down = rechazada
+protest-by = quién
+protest-line = línea
+protest-row = fila
+protest-about = qué
+protest-decided = decisión
+protest-why = por qué
+protest-judge = quién decidió

@@ -360,6 +360,64 @@ fn photos_go_in_come_out_and_travel_with_every_copy() {
     assert!(!std::fs::read(at.join("n.tautline")).unwrap().windows(PHOTO.len()).any(|part| part == PHOTO));
 }
 
+/// A grey JPEG of 2000 by 1500 pixels, taken at 38° 30' north and 113° 15' west (Exif 2.32, 4.6.6, on TIFF 6.0, section 2).
+fn large_photo() -> Vec<u8> {
+    let entry = |tag: u16, kind: u16, count: u32, value: [u8; 4]| {
+        [&tag.to_be_bytes()[..], &kind.to_be_bytes(), &count.to_be_bytes(), &value].concat()
+    };
+    let degrees = |degrees: u32, minutes: u32| -> Vec<u8> {
+        [degrees, 1, minutes, 1, 0, 1].into_iter().flat_map(u32::to_be_bytes).collect()
+    };
+    // the first directory at 8 points to the one of places at 26, and that to its fractions at 80 and 104
+    let tiff = [
+        b"MM\0*\0\0\0\x08\0\x01".to_vec(),
+        entry(0x8825, 4, 1, 26_u32.to_be_bytes()),
+        b"\0\0\0\0\0\x04".to_vec(),
+        entry(1, 2, 2, *b"N\0\0\0"),
+        entry(2, 5, 3, 80_u32.to_be_bytes()),
+        entry(3, 2, 2, *b"W\0\0\0"),
+        entry(4, 5, 3, 104_u32.to_be_bytes()),
+        vec![0; 4],
+        degrees(38, 30),
+        degrees(113, 15),
+    ];
+    let mut bytes = Vec::new();
+    let mut encoder = jpeg_encoder::Encoder::new(&mut bytes, 90);
+    encoder.add_exif_metadata(&tiff.concat()).unwrap();
+    encoder.encode(&vec![128; 2000 * 1500], 2000, 1500, jpeg_encoder::ColorType::Luma).unwrap();
+    bytes
+}
+
+/// As in the app, what a large photo says of its place goes into the record, and a smaller picture into the notebook.
+#[test]
+fn a_large_photo_is_made_smaller_unless_somebody_says_otherwise() {
+    let folder = folder();
+    let at = folder.path();
+    sheet(at, "a.csv", 18);
+    said(at, &["import", "a.csv", "--notebook", "n.tautline"], 0);
+    let large = large_photo();
+    std::fs::write(at.join("large.jpg"), &large).unwrap();
+    let add = |more: &[&str]| {
+        let opening = ["photo", "add", "large.jpg", "--notebook", "n.tautline", "--at", "opening"];
+        said(at, &[&opening[..], more].concat(), 0)
+    };
+    let first = add(&[]);
+    assert!(first.contains("One was made smaller, its longest edge 1600 pixels"), "{first}");
+    assert!(add(&[]).contains("No photo is new"), "the same file gives the same bytes");
+    assert!(add(&["--full-size"]).contains("kept byte for byte"));
+    let list = said(at, &["photo", "list", "--notebook", "n.tautline"], 0);
+    assert_eq!((list.matches("1600 × 1200").count(), list.matches("2000 × 1500").count()), (1, 1), "{list}");
+    assert_eq!(list.matches("38.5").count(), 2, "{list}");
+    said(at, &["photo", "out", "out", "--notebook", "n.tautline"], 0);
+    let mut out: Vec<Vec<u8>> = std::fs::read_dir(at.join("out"))
+        .unwrap()
+        .map(|file| std::fs::read(file.unwrap().path()).unwrap())
+        .collect();
+    out.sort_by_key(Vec::len);
+    assert_eq!(out.len(), 2);
+    assert!(!out[0].windows(4).any(|part| part == b"Exif") && out[1] == large);
+}
+
 /// Six lines of 9 to 11 % cover: at 90 % to each side the mean of 10 % is above 8 %, below 15 %, and neither to either side of 10 %
 /// (Student's t by hand: 10 ± 1.476 · 0.894 / √6).
 #[test]

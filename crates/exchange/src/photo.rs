@@ -111,6 +111,11 @@ fn rationals(exif: &Exif, tag: Tag) -> Option<Vec<Rational>> {
 
 #[cfg(feature = "photos")]
 pub use files::{Picture, picture, plain};
+#[cfg(feature = "photos")]
+pub use smaller::{EDGE, smaller};
+
+#[cfg(feature = "photos")]
+mod smaller;
 
 #[cfg(feature = "photos")]
 mod files {
@@ -193,7 +198,7 @@ mod files {
     }
 
     /// Which side is up and nothing else.
-    fn upright(orientation: u16) -> Option<Bytes> {
+    pub(super) fn upright(orientation: u16) -> Option<Bytes> {
         let field =
             Field { tag: Tag::Orientation, ifd_num: In::PRIMARY, value: Value::Short(vec![orientation]) };
         let mut writer = Writer::new();

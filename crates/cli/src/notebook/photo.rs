@@ -7,10 +7,11 @@ use crate::here::Here;
 use crate::show;
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use std::collections::BTreeSet;
-use std::fs::OpenOptions;
-use std::io::Write as _;
+use std::fs::{File, OpenOptions};
+use std::io::{Read as _, Write as _};
 use std::path::Path;
-use tautline_exchange::photo::{picture, plain, written};
+use tautline_exchange::limits::LARGEST_FILE;
+use tautline_exchange::photo::{EDGE, picture, plain, smaller, written};
 use tautline_store::Keep as _;
 use tautline_survey::canonical::sha256_hex;
 use tautline_survey::date::Date;
@@ -25,6 +26,9 @@ pub(super) fn command(words: &Words) -> Command {
     let option = |name: &'static str, value: &'static str, help| {
         Arg::new(name).long(name).value_name(value).help(words.word(help))
     };
+    let flag = |name: &'static str, help| {
+        Arg::new(name).long(name).help(words.word(help)).action(ArgAction::SetTrue)
+    };
     let sub = |name: &'static str, help| {
         let notebook = option("notebook", "FILE", "help-notebook-of").required(true);
         Command::new(name).about(words.word(help)).arg(notebook)
@@ -38,12 +42,8 @@ pub(super) fn command(words: &Words) -> Command {
         .arg(option("date", "DATE", "help-photo-date"))
         .arg(option("caption", "TEXT", "help-photo-caption"))
         .arg(option("person", "NAME", "help-photo-person").action(ArgAction::Append))
-        .arg(
-            Arg::new("without-place")
-                .long("without-place")
-                .help(words.word("help-photo-without-place"))
-                .action(ArgAction::SetTrue),
-        )
+        .arg(flag("without-place", "help-photo-without-place"))
+        .arg(flag("full-size", "help-photo-full-size"))
         .arg(option("author", "NAME", "help-author"))
         .arg(option("reason", "TEXT", "help-reason"));
     let out = sub("out", "help-photo-out")
@@ -82,16 +82,18 @@ fn add(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
     let mut notebook = Notebook::open(file(asked), words)?;
     let current = notebook.current()?;
     let about = about(asked, &current, words)?;
+    let kept =
+        Kept { without_place: asked.get_flag("without-place"), full_size: asked.get_flag("full-size") };
     // every file is looked at before anything is written
     let mut found = Vec::new();
     for name in asked.get_many::<String>("files").into_iter().flatten() {
-        found.push((name.as_str(), taken(name, &about, asked.get_flag("without-place"), words)?));
+        found.push((name.as_str(), taken(name, &about, &kept, words)?));
     }
     let stands: BTreeSet<_> =
         current.photos().into_iter().map(|photo| Payload::Photo(Box::new(photo.clone())).key()).collect();
     let mut new: BTreeSet<_> = BTreeSet::new();
     let mut drafts = Vec::new();
-    for (_, (photo, _)) in &found {
+    for (_, Taken { photo, .. }) in &found {
         let payload = Payload::Photo(Box::new(photo.clone()));
         if !stands.contains(&payload.key()) && new.insert(payload.key()) {
             drafts.push(Draft::beginning(&payload));
@@ -101,17 +103,18 @@ fn add(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
     if added > 0 {
         notebook.write("photo", drafts, text(asked, "reason").unwrap_or_default(), here)?;
     }
-    for (_, (photo, bytes)) in &found {
+    for (_, Taken { photo, bytes, .. }) in &found {
         let put = notebook.keep.put_photo(&photo.sha256, bytes);
         notebook.said(put)?;
     }
-    for (name, (photo, _)) in &found {
+    for (name, Taken { photo, .. }) in &found {
         show::photo(name, photo, words);
     }
     let said = Message::new("photos-added").with("photos", added).with("known", found.len() - added);
     show::line(&words.say(&said.with("file", notebook.file)));
-    let bytes = if asked.get_flag("without-place") { "photos-plain" } else { "photos-whole" };
-    show::aside(&words.word(bytes));
+    for message in kept.said(found.iter().filter(|(_, taken)| taken.is_smaller).count(), found.len()) {
+        show::aside(&words.say(&message));
+    }
     Ok(Exit::Well)
 }
 
@@ -169,24 +172,63 @@ fn about(asked: &ArgMatches, current: &Current, words: &Words) -> Result<Photo, 
     })
 }
 
-/// A photo with its bytes, from its file.
-fn taken(name: &str, about: &Photo, without_place: bool, words: &Words) -> Result<(Photo, Vec<u8>), Refused> {
+/// How photos are to be kept.
+struct Kept {
+    without_place: bool,
+    full_size: bool,
+}
+
+impl Kept {
+    /// What is said of the bytes that were kept.
+    fn said(&self, smaller: usize, all: usize) -> Vec<Message> {
+        let mut said = Vec::new();
+        if smaller > 0 {
+            said.push(Message::new("photos-smaller").with("photos", smaller).with("edge", EDGE.to_string()));
+        }
+        match (self.without_place, smaller) {
+            (true, _) => said.push(Message::new("photos-plain")),
+            (false, 0) => said.push(Message::new("photos-whole")),
+            (false, _) if smaller < all => said.push(Message::new("photos-others-whole")),
+            _ => {}
+        }
+        said
+    }
+}
+
+/// A photo with its bytes.
+struct Taken {
+    photo: Photo,
+    bytes: Vec<u8>,
+    is_smaller: bool,
+}
+
+/// A photo from its file.
+fn taken(name: &str, about: &Photo, kept: &Kept, words: &Words) -> Result<Taken, Refused> {
     let refused = |message: Message| (words.say(&message.with("file", name)), Exit::File);
-    let bytes = std::fs::read(name)
-        .map_err(|error| refused(Message::new("file-unreadable").with("why", error.to_string())))?;
+    let unreadable =
+        |error: std::io::Error| refused(Message::new("file-unreadable").with("why", error.to_string()));
+    let mut bytes = Vec::new();
+    let file = File::open(name).map_err(unreadable)?;
+    file.take(LARGEST_FILE).read_to_end(&mut bytes).map_err(unreadable)?;
     let in_file = |message: Message| {
         let why = words.say(&message);
         refused(Message::new("photo-not-taken").with("why", why))
     };
     let written = written(&bytes);
-    let bytes = if without_place { plain(&bytes).map_err(in_file)? } else { bytes };
+    let small = if kept.full_size { None } else { smaller(&bytes).map_err(in_file)? };
+    let is_smaller = small.is_some();
+    let bytes = match small {
+        Some(small) => small,
+        None if kept.without_place => plain(&bytes).map_err(in_file)?,
+        None => bytes,
+    };
     let picture = picture(&bytes).map_err(in_file)?;
     let photo = Photo {
         // the day stays, since photos are compared year by year
         date: about.date.or(written.date),
-        time: if without_place { String::new() } else { written.time },
-        place: written.place.filter(|_| !without_place),
-        bearing: written.bearing.filter(|_| !without_place),
+        time: if kept.without_place { String::new() } else { written.time },
+        place: written.place.filter(|_| !kept.without_place),
+        bearing: written.bearing.filter(|_| !kept.without_place),
         width: picture.width,
         height: picture.height,
         media: picture.media,
@@ -194,7 +236,7 @@ fn taken(name: &str, about: &Photo, without_place: bool, words: &Words) -> Resul
         sha256: sha256_hex(&bytes),
         ..about.clone()
     };
-    Ok((photo, bytes))
+    Ok(Taken { photo, bytes, is_smaller })
 }
 
 /// Every photo that is here as a file of its own; no file is written over.

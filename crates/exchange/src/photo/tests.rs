@@ -133,3 +133,73 @@ fn the_plain_picture_says_nothing_but_which_side_is_up() {
     }
     assert_eq!(picture(b"<svg/>").unwrap_err().code, "photo-no-picture");
 }
+
+/// Photos that are made smaller. What comes out is opened by a decoder that knows nothing of ours.
+#[cfg(feature = "photos")]
+mod made_smaller {
+    use super::*;
+    use jpeg_encoder::{ColorType, Encoder};
+    use zune_jpeg::JpegDecoder;
+    use zune_jpeg::zune_core::bytestream::ZCursor;
+
+    /// A JPEG whose left half is dark red and whose right half is light blue, with what a camera writes behind its beginning.
+    fn halves(width: u16, height: u16, orientation: u16) -> Vec<u8> {
+        let row: Vec<u8> =
+            (0..width).flat_map(|x| if x < width / 2 { [120, 10, 20] } else { [90, 160, 240] }).collect();
+        let mut plain = Vec::new();
+        Encoder::new(&mut plain, 95)
+            .encode(&row.repeat(usize::from(height)), width, height, ColorType::Rgb)
+            .unwrap();
+        let place = [ascii(1, "N"), fractions(2, &[(38, 1), (30, 1), (1512, 100)])];
+        let camera = jpeg(&[ascii(0x9003, "2026:06:09 14:03:22")], &place, orientation);
+        let length = usize::from(u16::from_be_bytes([camera[4], camera[5]]));
+        [&plain[..2], &camera[2..4 + length], &plain[2..]].concat()
+    }
+
+    fn opened(bytes: &[u8]) -> (usize, usize, Vec<u8>) {
+        let mut decoder = JpegDecoder::new(ZCursor::new(bytes));
+        let pixels = decoder.decode().unwrap();
+        let (width, height) = decoder.dimensions().unwrap();
+        (width, height, pixels)
+    }
+
+    #[test]
+    fn a_large_one_keeps_its_picture_and_its_upper_side_and_nothing_that_the_camera_wrote() {
+        for ((width, height), wanted) in [((4000, 3000), (1600, 1200)), ((1000, 2500), (640, 1600))] {
+            let large = halves(width, height, 6);
+            assert_eq!(written(&large).time, "14:03:22");
+            let small = smaller(&large).unwrap().unwrap();
+            let (wide, high, pixels) = opened(&small);
+            assert_eq!((wide, high), wanted);
+            // JPEG at this quality is off by a few shades of 255 in an even area
+            for (x, wanted) in [(wide / 4, [120, 10, 20]), (3 * wide / 4, [90, 160, 240])] {
+                let at = 3 * (high / 2 * wide + x);
+                for (found, wanted) in pixels[at..at + 3].iter().zip(wanted) {
+                    assert!(found.abs_diff(wanted) <= 6, "{found} for {wanted} at {x}");
+                }
+            }
+            let left = written(&small);
+            assert_eq!((left.orientation, left.date, left.place), (6, None, None));
+            let looked_at = picture(&small).unwrap();
+            assert_eq!(
+                (looked_at.width as usize, looked_at.height as usize),
+                (high, wide),
+                "it lies on its side"
+            );
+        }
+    }
+
+    #[test]
+    fn others_stay_as_they_are_and_what_cannot_be_opened_is_said() {
+        assert_eq!(smaller(&halves(1600, 900, 1)), Ok(None));
+        assert_eq!(smaller(b"\x89PNG\r\n\x1a\n"), Ok(None));
+        let large = halves(2000, 1500, 1);
+        let code = |bytes: &[u8]| smaller(bytes).unwrap_err().code;
+        assert_eq!(code(&large[..large.len() / 2]), "photo-not-opened");
+        // a head that claims 65500 by 65500 pixels, 12 GB if it were opened
+        let mut claims = large.clone();
+        let frame = claims.windows(4).position(|w| w[..2] == [0xFF, 0xC0] && w[2] == 0).unwrap();
+        claims[frame + 5..frame + 9].copy_from_slice(&[0xFF, 0xDC, 0xFF, 0xDC]);
+        assert_eq!(code(&claims), "photo-too-many-pixels");
+    }
+}

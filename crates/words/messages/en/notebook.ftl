@@ -186,7 +186,7 @@ photos-joined = { $photos ->
 }
 photo-no-picture = This is no JPEG, PNG or WebP that can be read. Save it as one of these and add it again.
 help-photo = Photos of lines and visits in a notebook: add, list, hand out
-help-photo-add = Add photos to a notebook: JPEG, PNG or WebP, kept as they are
+help-photo-add = Add photos to a notebook: JPEG, PNG or WebP; a large JPEG is made smaller
 help-photo-files = The photos
 help-photo-site = The site; may be left out where the notebook has one
 help-photo-line = The line; may be left out with --at opening or visit
@@ -195,6 +195,7 @@ help-photo-date = The day they were taken, where the camera's is wrong or missin
 help-photo-caption = What there is to say of them
 help-photo-person = A person who can be seen on them
 help-photo-without-place = Leave place, bearing and time of day out of the record, and out of the file everything that was written beside the picture but which side is up; the day stays
+help-photo-full-size = Keep every photo as large as it is, byte for byte
 help-photo-list = List the photos of a notebook
 help-photo-out = Write the photos of a notebook into a folder
 help-photo-folder = The folder
@@ -222,6 +223,13 @@ photos-added = { $photos ->
 }
 photos-whole = They are kept byte for byte, with everything that the camera wrote beside them.
 photos-plain = Place and time of day were not kept. The kept files hold the picture, its colours and which side is up; nothing else that was written beside them. Your own files are as they were.
+photos-smaller = { $photos ->
+    [one] One was made smaller, its longest edge { $edge } pixels: what is kept is the picture, its colours and which side is up.
+   *[other] { $photos } were made smaller, their longest edges { $edge } pixels: what is kept is the picture, its colours and which side is up.
+} What the camera wrote beside it stands in the notebook as far as it was wanted. Your own files are as they were; --full-size keeps such photos whole.
+photos-others-whole = The others are kept byte for byte, with everything that the camera wrote beside them.
+photo-too-many-pixels = This photo has more than { $most } million pixels, more than is opened to make it smaller. Make it smaller, or keep it as it is with --full-size.
+photo-not-opened = This photo can't be opened to make it smaller: it may be damaged. Look at it; --full-size keeps it as it is.
 photos-out = { $photos ->
     [one] One photo was written to { $folder }.
    *[other] { $photos } photos were written to { $folder }.

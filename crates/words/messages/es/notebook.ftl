@@ -186,7 +186,7 @@ photos-joined = { $photos ->
 }
 photo-no-picture = Esto no es un JPEG, PNG o WebP que se pueda leer. Guárdela en uno de esos formatos y agréguela otra vez.
 help-photo = Fotos de líneas y visitas en un cuaderno: agregarlas, listarlas, entregarlas
-help-photo-add = Agregar fotos a un cuaderno: JPEG, PNG o WebP, guardadas como están
+help-photo-add = Agregar fotos a un cuaderno: JPEG, PNG o WebP; un JPEG grande se hace más pequeño
 help-photo-files = Las fotos
 help-photo-site = El sitio; se puede omitir si el cuaderno tiene uno solo
 help-photo-line = La línea; se puede omitir con --at opening o visit
@@ -195,6 +195,7 @@ help-photo-date = El día en que se tomaron, si el de la cámara está mal o fal
 help-photo-caption = Lo que haya que decir de ellas
 help-photo-person = Una persona que se ve en ellas
 help-photo-without-place = Dejar fuera del registro lugar, rumbo y hora, y fuera del archivo todo lo que se escribió junto a la imagen menos qué lado va arriba; el día se queda
+help-photo-full-size = Guardar cada foto del tamaño que tiene, byte por byte
 help-photo-list = Listar las fotos de un cuaderno
 help-photo-out = Escribir las fotos de un cuaderno en una carpeta
 help-photo-folder = La carpeta
@@ -222,6 +223,13 @@ photos-added = { $photos ->
 }
 photos-whole = Se guardan byte por byte, con todo lo que la cámara escribió junto a ellas.
 photos-plain = No se guardaron ni el lugar ni la hora. Los archivos guardados contienen la imagen, sus colores y qué lado va arriba; nada más de lo que se escribió junto a ella. Los archivos de usted quedan como estaban.
+photos-smaller = { $photos ->
+    [one] Una se hizo más pequeña, con su lado más largo de { $edge } píxeles: se guarda la imagen, sus colores y qué lado va arriba.
+   *[other] { $photos } se hicieron más pequeñas, con su lado más largo de { $edge } píxeles: se guarda la imagen, sus colores y qué lado va arriba.
+} Lo que la cámara escribió junto a ella queda en el cuaderno en lo que se pidió. Los archivos de usted quedan como estaban; --full-size guarda enteras esas fotos.
+photos-others-whole = Las demás se guardan byte por byte, con todo lo que la cámara escribió junto a ellas.
+photo-too-many-pixels = Esta foto tiene más de { $most } millones de píxeles, más de lo que se abre para hacerla más pequeña. Hágala más pequeña o guárdela como está con --full-size.
+photo-not-opened = Esta foto no se puede abrir para hacerla más pequeña: puede estar dañada. Mírela; --full-size la guarda como está.
 photos-out = { $photos ->
     [one] Se escribió una foto en { $folder }.
    *[other] Se escribieron { $photos } fotos en { $folder }.

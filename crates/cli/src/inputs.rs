@@ -69,6 +69,10 @@ pub(crate) fn unreadable(file: &str, why: &std::io::Error, words: &Words) -> (St
     (words.say(&message), Exit::File)
 }
 
+/// The endings of files that are taken out of a folder.
+const ENDINGS: [&str; 12] =
+    ["csv", "tsv", "txt", "sheet", "toml", "xlsx", "ods", "zip", "gpx", "kml", "geojson", "gpkg"];
+
 /// The files of a folder that are read, by name; folders inside it are left alone, and so is a read-me.
 fn folder(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
     let mut files: Vec<PathBuf> =
@@ -76,9 +80,7 @@ fn folder(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
     files.retain(|file| {
         let ending = file.extension().and_then(|ending| ending.to_str()).unwrap_or("").to_lowercase();
         let stem = file.file_stem().and_then(|stem| stem.to_str()).unwrap_or("").to_lowercase();
-        file.is_file()
-            && ["csv", "tsv", "txt", "sheet", "toml", "xlsx", "ods", "zip"].contains(&ending.as_str())
-            && !stem.starts_with("readme")
+        file.is_file() && ENDINGS.contains(&ending.as_str()) && !stem.starts_with("readme")
     });
     files.sort();
     Ok(files)

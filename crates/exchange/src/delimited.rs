@@ -135,6 +135,10 @@ fn take(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, input: &mut
     if crate::workbook::is_packed(&source.bytes) {
         return take_packed(source, options, sheets, input);
     }
+    #[cfg(feature = "boundaries")]
+    if crate::boundary::is_map(&source.bytes) {
+        return take_map(source, options, sheets, input);
+    }
     let text = match text_of(source, &mut input.findings) {
         Ok(text) => text,
         Err(refusal) => return input.findings.push(refusal),
@@ -152,6 +156,28 @@ fn take(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, input: &mut
         sheets.push(Sheet::typed(&source.name, &text, options));
     } else {
         sheets.push(Sheet::cut(&source.name, &text, options));
+    }
+}
+
+/// Takes where lines lie out of a map, as if somebody had typed it into a table.
+#[cfg(feature = "boundaries")]
+fn take_map(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, input: &mut Input) {
+    let about = |code| Message::new(code).with("file", source.name.as_str());
+    let map = match crate::boundary::lines(source, options.site.as_deref()) {
+        Ok(map) => map,
+        Err(why) => {
+            return input.findings.push(Finding::must_settle(about("boundary-refused").with("why", why)));
+        }
+    };
+    for (code, shapes) in [("map-no-lines", map.others), ("map-kept-back", map.kept_back)] {
+        if shapes > 0 {
+            input.findings.push(Finding::note(about(code).with("shapes", shapes)));
+        }
+    }
+    if map.count > 0 {
+        sheets.push(Sheet::cut(&source.name, &map.table, &Options::default()));
+    } else {
+        input.findings.push(Finding::must_settle(about("map-nothing")));
     }
 }
 

@@ -43,6 +43,7 @@ pub const LARGEST_BOUNDARY: u64 = 64 * 1024 * 1024;
 #[cfg(feature = "outlines")]
 pub const MOST_CORNERS: usize = 500_000;
 
-/// Elements, texts and attributes of GPX and KML: four million, eight to each corner.
+/// Elements, texts and attributes of GPX and KML, values of GeoJSON, cells of the tables beside shapes: four million, eight to each
+/// corner.
 #[cfg(feature = "outlines")]
 pub const MOST_NODES: u32 = 4_000_000;

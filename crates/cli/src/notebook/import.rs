@@ -97,7 +97,9 @@ fn checked(notebook: &Notebook, read: &Input) -> Result<Vec<Finding>, Refused> {
 /// Another notebook, as a file or as lines of JSON.
 fn is_copy(bytes: &[u8]) -> bool {
     let start = &bytes[..bytes.len().min(200)];
-    bytes.starts_with(SQLITE)
+    // a GeoPackage is a database too, and says so of itself (OGC 12-128r19, requirement 2; before 1.2 by `GP10` and `GP11`)
+    let is_map = bytes.get(68..70).is_some_and(|id| id == b"GP");
+    (bytes.starts_with(SQLITE) && !is_map)
         || (start.starts_with(b"{") && start.windows(FORMAT.len()).any(|part| part == FORMAT.as_bytes()))
 }
 

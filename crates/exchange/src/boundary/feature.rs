@@ -27,7 +27,7 @@ const MOST_BUFFER: f64 = 10_000.0;
 
 impl Feature {
     /// A field that isn't empty; upper and lower case are one, as tables beside shapefiles know upper case alone.
-    fn field(&self, name: &str) -> Option<&str> {
+    pub(super) fn field(&self, name: &str) -> Option<&str> {
         let fits =
             |(own, text): &&(String, String)| own.eq_ignore_ascii_case(name) && !text.trim().is_empty();
         self.fields.iter().find(fits).map(|(_, text)| text.trim())

@@ -4,11 +4,17 @@
 //! RFC 7946, The GeoJSON Format, §3
 
 use super::feature::Feature;
+use crate::limits::MOST_NODES;
 use serde_json::{Value, json};
 use tautline_survey::boundary::{Pair, Shape};
 use tautline_survey::message::Message;
 
 pub(super) fn features(text: &str) -> Result<Vec<Feature>, Message> {
+    // each value takes sixteen times the byte that it may be written with
+    let values = text.bytes().filter(|byte| matches!(byte, b',' | b'[' | b'{')).count();
+    if values > MOST_NODES as usize {
+        return Err(Message::new("boundary-too-large"));
+    }
     let value: Value = serde_json::from_str(text).map_err(|error| {
         Message::new("geojson-not-json").with("row", error.line()).with("character", error.column())
     })?;
@@ -29,7 +35,9 @@ pub(super) fn features(text: &str) -> Result<Vec<Feature>, Message> {
     };
     let one = |(number, feature): (usize, &Value)| {
         let geometry = &feature["geometry"];
-        let shapes = shapes(geometry).ok_or_else(|| {
+        // a feature without a place is one all the same (§3.2)
+        let shapes = if geometry.is_null() { Some(Vec::new()) } else { shapes(geometry) };
+        let shapes = shapes.ok_or_else(|| {
             let found = geometry["type"].as_str().unwrap_or("");
             Message::new("geojson-shape").with("part", number).with("found", found)
         })?;

@@ -6,6 +6,7 @@
 use super::binary;
 use super::feature::Feature;
 use super::reference;
+use crate::limits::MOST_NODES;
 use crate::shown::short;
 use rusqlite::config::DbConfig;
 use rusqlite::types::ValueRef;
@@ -17,14 +18,14 @@ use tautline_survey::message::Message;
 const MOST_TABLES: usize = 100;
 
 pub(super) fn features(bytes: &[u8]) -> Result<Vec<Feature>, Message> {
-    let mut features = Vec::new();
+    let (mut features, mut room) = (Vec::new(), MOST_NODES as usize);
     let mut connection = Connection::open_in_memory().map_err(|_| damaged())?;
     connection.deserialize_read_exact(MAIN_DB, bytes, bytes.len(), true).map_err(|_| damaged())?;
     connection.set_db_config(DbConfig::SQLITE_DBCONFIG_TRUSTED_SCHEMA, false).map_err(|_| damaged())?;
     connection.set_db_config(DbConfig::SQLITE_DBCONFIG_ENABLE_VIEW, false).map_err(|_| damaged())?;
     for (table, column, number) in tables(&connection).map_err(|_| Message::new("boundary-not-geopackage"))? {
         let reference = reference_of(&connection, number)?;
-        rows(&connection, &table, &column, reference, &mut features)?;
+        rows(&connection, &table, &column, reference, (&mut features, &mut room))?;
     }
     Ok(features)
 }
@@ -62,13 +63,15 @@ fn rows(
     table: &str,
     column: &str,
     reference: Reference,
-    features: &mut Vec<Feature>,
+    (features, room): (&mut Vec<Feature>, &mut usize),
 ) -> Result<(), Message> {
     let quoted = table.replace('"', "\"\"");
     let mut asked = connection.prepare(&format!("select * from \"{quoted}\"")).map_err(|_| damaged())?;
     let names: Vec<String> = asked.column_names().map(str::to_owned).collect();
     let mut rows = asked.query([]).map_err(|_| damaged())?;
     while let Some(row) = rows.next().map_err(|_| damaged())? {
+        // a row of nothings takes hardly a byte in the file
+        *room = room.checked_sub(1 + names.len()).ok_or(Message::new("boundary-too-large"))?;
         let number = features.len() + 1;
         let mut feature = Feature { number, reference, ..Feature::default() };
         for (at, name) in names.iter().enumerate() {

@@ -7,6 +7,7 @@
 //! | GPX 1.1, KML 2.2 | `xml` |
 //! | shapefiles (ESRI 1998) with their table and reference | `shapefile` |
 //! | GeoPackage (OGC 12-128r19) | `geopackage` |
+//! | lines that are read, as a table | `lines` |
 //! | well-known binary and text (OGC 06-103r4) | `binary`, `reference` |
 //!
 //! What a feature is stands in its field `use`: nothing or `stratum` for ground on which lines may lie, `keep out` with
@@ -23,16 +24,22 @@ mod geojson;
 #[cfg(feature = "boundaries")]
 mod geopackage;
 #[cfg(feature = "boundaries")]
+mod lines;
+#[cfg(feature = "boundaries")]
 mod reference;
 #[cfg(feature = "boundaries")]
 mod shapefile;
 mod xml;
 
+use crate::encoding::{utf_16, utf_16_mark};
 use crate::limits::{LARGEST_BOUNDARY, MOST_CORNERS};
 use crate::source::Source;
 #[cfg(feature = "boundaries")]
 use crate::workbook::packed;
 use feature::Feature;
+#[cfg(feature = "boundaries")]
+pub(crate) use lines::{is_map, lines};
+use std::borrow::Cow;
 use tautline_survey::boundary::{Boundary, Reference, Shape};
 use tautline_survey::message::Message;
 
@@ -86,26 +93,48 @@ pub struct Found {
 /// assert_eq!(read(&source, &[], &Asked::of(Purpose::Ground)).unwrap().boundary.parts.len(), 1);
 /// ```
 pub fn read(source: &Source, beside: &[Source], asked: &Asked) -> Result<Found, Message> {
+    put_together(features_of(source, beside, asked)?, asked)
+}
+
+/// The features of a file of any kind.
+fn features_of(source: &Source, beside: &[Source], asked: &Asked) -> Result<Vec<Feature>, Message> {
     let bytes = source.bytes.as_slice();
     if bytes.len() as u64 > LARGEST_BOUNDARY {
         return Err(Message::new("boundary-too-large"));
     }
-    let features = match binary(source, beside, asked)? {
-        Some(features) => features,
-        None => of_text(bytes)?,
-    };
-    put_together(features, asked)
+    match binary(source, beside, asked)? {
+        Some(features) => Ok(features),
+        None => of_text(bytes),
+    }
 }
 
 /// The features of a file that is text.
 fn of_text(bytes: &[u8]) -> Result<Vec<Feature>, Message> {
-    let text = core::str::from_utf8(bytes).map_err(|_| Message::new("boundary-unknown"))?;
+    let text = text(bytes)?;
     let text = text.trim_start_matches('\u{feff}');
     match text.trim_start().chars().next() {
         Some('<') => xml::features(text),
         Some('{' | '[') => geojson::features(text),
         _ => Err(Message::new("boundary-unknown")),
     }
+}
+
+/// UTF-8, or UTF-16 behind its mark. Another encoding would give names that nobody wrote, so it is named and not guessed at.
+fn text(bytes: &[u8]) -> Result<Cow<'_, str>, Message> {
+    if let Some(order) = utf_16_mark(bytes) {
+        let (text, damaged) = utf_16(bytes, order);
+        return if damaged { Err(Message::new("boundary-damaged")) } else { Ok(text.into()) };
+    }
+    core::str::from_utf8(bytes).map(Cow::Borrowed).map_err(|error| {
+        let before = &bytes[..error.valid_up_to()];
+        let is_text = matches!(before.trim_ascii_start().first(), Some(b'<' | b'{' | b'['));
+        let row = memchr::memchr_iter(b'\n', before).count() + 1;
+        if is_text {
+            Message::new("boundary-other-encoding").with("row", row)
+        } else {
+            Message::new("boundary-unknown")
+        }
+    })
 }
 
 /// How packed files, GeoPackages and shapefiles begin (ZIP, APPNOTE 4.3.7; SQLite 3; ESRI 1998: 9994, high byte first).
@@ -148,7 +177,8 @@ fn binary(source: &Source, _beside: &[Source], _asked: &Asked) -> Result<Option<
 #[cfg(feature = "boundaries")]
 fn of_packed(source: &Source, asked: &Asked) -> Result<Vec<Feature>, Message> {
     let refuse = |code| Message::new(code).with("file", source.name.as_str());
-    let parts = packed::with_endings(&source.bytes, &["shp", "dbf", "prj", "kml"]).map_err(refuse)?;
+    let parts = packed::with_endings(&source.bytes, &["shp", "dbf", "prj", "kml"], LARGEST_BOUNDARY);
+    let parts = parts.map_err(refuse)?;
     let ends = |name: &str, ending: &str| {
         name.rsplit_once('.').is_some_and(|(_, own)| own.eq_ignore_ascii_case(ending))
     };
@@ -166,9 +196,7 @@ fn of_packed(source: &Source, asked: &Asked) -> Result<Vec<Feature>, Message> {
             shapefile::features(bytes, part("dbf"), part("prj"), asked.reference)
         }
         [] => match parts.iter().find(|(name, _)| ends(name, "kml")) {
-            Some((_, bytes)) => {
-                xml::features(core::str::from_utf8(bytes).map_err(|_| Message::new("boundary-unknown"))?)
-            }
+            Some((_, bytes)) => of_text(bytes),
             None => Err(Message::new("boundary-packed-without")),
         },
         several => Err(Message::new("boundary-packed-several").with("files", several.len())),

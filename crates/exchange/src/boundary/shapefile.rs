@@ -10,6 +10,7 @@ use super::binary::Bytes;
 use super::feature::Feature;
 use super::reference;
 use crate::encoding::windows_1252;
+use crate::limits::MOST_NODES;
 use crate::shown::short;
 use tautline_survey::boundary::{Pair, Reference, Shape};
 use tautline_survey::message::Message;
@@ -104,6 +105,10 @@ fn rows(table: &[u8]) -> Result<Vec<Row>, Message> {
         .collect();
     if length == 0 {
         return Err(damaged());
+    }
+    // a cell takes eighty times the byte that it may be written with
+    if table[head..].len() / length * (1 + fields.len()) > MOST_NODES as usize {
+        return Err(Message::new("boundary-too-large"));
     }
     let row = |record: &[u8]| {
         let mut left = record.get(1..).unwrap_or_default();

@@ -13,7 +13,8 @@ use zip::result::ZipError;
 pub(super) type Archive<'a> = ZipArchive<Cursor<&'a [u8]>>;
 
 /// The endings of files that are taken out of a packed folder.
-const ENDINGS: [&str; 7] = ["csv", "tsv", "txt", "sheet", "toml", "xlsx", "ods"];
+const ENDINGS: [&str; 11] =
+    ["csv", "tsv", "txt", "sheet", "toml", "xlsx", "ods", "gpx", "kml", "geojson", "gpkg"];
 
 /// A packed file whose parts were all unpacked once, into nothing: whole, unlocked, and no larger than can be read.
 pub(super) fn sized<'a>(bytes: &'a [u8], room: &mut Room) -> Result<Archive<'a>, Refusal> {
@@ -37,15 +38,21 @@ pub(super) fn sized<'a>(bytes: &'a [u8], room: &mut Room) -> Result<Archive<'a>,
     Ok(archive)
 }
 
-/// The parts with one of these endings, by name; everything packed is sized first.
+/// The parts with one of these endings, by name, if together they have no more than so many bytes; everything packed is sized
+/// first.
 #[cfg(feature = "boundaries")]
-pub(crate) fn with_endings(bytes: &[u8], endings: &[&str]) -> Result<Vec<(String, Vec<u8>)>, Refusal> {
+pub(crate) fn with_endings(
+    bytes: &[u8],
+    endings: &[&str],
+    most: u64,
+) -> Result<Vec<(String, Vec<u8>)>, Refusal> {
     let mut archive = sized(bytes, &mut Room::new())?;
-    let mut parts = Vec::new();
+    let (mut parts, mut left) = (Vec::new(), most);
     for (at, name) in names(&mut archive)?.into_iter().enumerate() {
         let ending = name.rsplit_once('.').map_or("", |(_, ending)| ending);
         if endings.iter().any(|known| ending.eq_ignore_ascii_case(known)) && !name.starts_with("__MACOSX/") {
-            let bytes = unpacked(&mut archive, at)?;
+            let bytes = unpacked(&mut archive, at, left)?;
+            left -= bytes.len() as u64;
             parts.push((name, bytes));
         }
     }
@@ -68,7 +75,7 @@ pub(super) fn each(
 /// One part, by its name.
 pub(super) fn part(archive: &mut Archive, wanted: &str) -> Result<Vec<u8>, Refusal> {
     let at = names(archive)?.iter().position(|name| name == wanted).ok_or("packed-damaged")?;
-    unpacked(archive, at)
+    unpacked(archive, at, LARGEST_FILE)
 }
 
 /// The files of a packed folder by name, and the names of what is of another kind.
@@ -84,7 +91,7 @@ pub(super) fn files(outer: &str, archive: &mut Archive) -> Result<(Vec<Source>, 
         }
         let is_read = ENDINGS.iter().any(|known| ending.eq_ignore_ascii_case(known));
         if is_read && !stem.to_lowercase().starts_with("readme") {
-            let bytes = unpacked(archive, at)?;
+            let bytes = unpacked(archive, at, LARGEST_FILE)?;
             files.push(Source { name: format!("{outer}/{name}"), bytes });
         } else {
             others.push(name);
@@ -100,12 +107,12 @@ fn name(archive: &mut Archive, at: usize) -> Result<String, Refusal> {
     Ok(name.into_owned())
 }
 
-/// One part whole, if it is no larger than a file may be.
-fn unpacked(archive: &mut Archive, at: usize) -> Result<Vec<u8>, Refusal> {
+/// One part whole, if it has no more than so many bytes.
+fn unpacked(archive: &mut Archive, at: usize, most: u64) -> Result<Vec<u8>, Refusal> {
     let part = archive.by_index(at).map_err(|error| why(&error))?;
     let mut bytes = Vec::new();
-    part.take(LARGEST_FILE + 1).read_to_end(&mut bytes).map_err(|_| "packed-damaged")?;
-    if bytes.len() as u64 > LARGEST_FILE { Err("packed-too-large") } else { Ok(bytes) }
+    part.take(most + 1).read_to_end(&mut bytes).map_err(|_| "packed-damaged")?;
+    if bytes.len() as u64 > most { Err("packed-too-large") } else { Ok(bytes) }
 }
 
 fn why(error: &ZipError) -> Refusal {

@@ -155,6 +155,7 @@ benchmark-cover = { $key }: “{ $found }” isn't a cover. “at least 15 %” 
 benchmark-scale = { $key }: “{ $found }” is no scale. stand, nest or landscape would do.
 benchmark-part = { $key }: nothing stands under { $found }. A number without it can't be set against anything.
 boundary-unknown = This is no boundary that can be read. GeoJSON, GPX, KML, KMZ, GeoPackage and shapefiles can (.shp with its .prj beside it, or both in a .zip).
+boundary-other-encoding = From row { $row } on this is written in an encoding that isn't UTF-8. Save it as UTF-8 in the program it comes from.
 boundary-too-large = This is larger than a boundary ever is (64 MB). Cut the site out of it in the program it comes from.
 boundary-too-many-corners = This has more than { $most } corners. Cut the site out of it in the program it comes from.
 boundary-outline-too-long = Feature { $part }: an outline of more than { $most } corners. Simplify it in the program it comes from; a corner every few metres is enough.
@@ -169,3 +170,14 @@ boundary-packed-several = There are { $files } shapefiles in this packed file. H
 boundary-nothing = There is nothing in it that could be used.
 boundary-reference = It is in “{ $found }”, which isn't known here. Degrees or UTM in metres on WGS 84, NAD 83 or NAD 27 are. Save it as WGS 84 in the program it comes from.
 boundary-no-reference = Nothing says in which datum it is: a shapefile says so in a .prj file beside it. Ask whoever made it, then say --datum WGS84, --datum NAD27 or --datum "NAD27 UTM 12 N". An old one taken for a new one can be up to 100 m off.
+map-no-lines = { $file }: { $shapes ->
+    [one] one shape that is no line with a name was left out.
+   *[other] { $shapes } shapes that are no lines with names were left out.
+} Ground and what to keep out of go into a plan: tautline plan lines --boundary.
+map-kept-back = { $file }: { $shapes ->
+    [one] the place of one line isn't told there, or is the middle of a square; it was left out.
+   *[other] the places of { $shapes } lines aren't told there, or are the middles of squares; they were left out.
+}
+map-nothing = { $file } holds no line with a name and a place. A line is a way, or a mark at its zero, named as the line is.
+map-no-site = Nothing says of which site these lines are. Say it with --site.
+map-other-datum = Its places are on { $found }. Save it on WGS 84 (EPSG:4326) in the program it comes from.

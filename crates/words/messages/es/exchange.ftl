@@ -155,6 +155,7 @@ benchmark-cover = { $key }: “{ $found }” no es una cobertura. Servirían “
 benchmark-scale = { $key }: “{ $found }” no es una escala. Servirían stand, nest o landscape.
 benchmark-part = { $key }: no hay nada en { $found }. Un número sin ello no se puede comparar con nada.
 boundary-unknown = Esto no es un lindero que se pueda leer. Se pueden GeoJSON, GPX, KML, KMZ, GeoPackage y shapefiles (el .shp con su .prj al lado, o ambos en un .zip).
+boundary-other-encoding = Desde la fila { $row } esto está escrito en una codificación que no es UTF-8. Guárdelo como UTF-8 en el programa del que viene.
 boundary-too-large = Esto es más grande de lo que es nunca un lindero (64 MB). Recorte el sitio en el programa del que viene.
 boundary-too-many-corners = Esto tiene más de { $most } esquinas. Recorte el sitio en el programa del que viene.
 boundary-outline-too-long = Elemento { $part }: un contorno de más de { $most } esquinas. Simplifíquelo en el programa del que viene; basta una esquina cada pocos metros.
@@ -169,3 +170,14 @@ boundary-packed-several = En este archivo comprimido hay { $files } shapefiles. 
 boundary-nothing = No contiene nada que se pueda usar.
 boundary-reference = Está en “{ $found }”, que aquí no se conoce. Se conocen grados o UTM en metros en WGS 84, NAD 83 o NAD 27. Guárdelo como WGS 84 en el programa del que viene.
 boundary-no-reference = Nada dice en qué datum está: un shapefile lo dice en un archivo .prj a su lado. Pregunte a quien lo hizo, y dé después --datum WGS84, --datum NAD27 o --datum "NAD27 UTM 12 N". Uno antiguo tomado por uno nuevo puede desviarse hasta 100 m.
+map-no-lines = { $file }: { $shapes ->
+    [one] se omitió una forma que no es una línea con nombre.
+   *[other] se omitieron { $shapes } formas que no son líneas con nombre.
+} El terreno y lo que se debe evitar van en un plan: tautline plan lines --boundary.
+map-kept-back = { $file }: { $shapes ->
+    [one] allí no se dice el lugar de una línea, o es el centro de un cuadrado; se omitió.
+   *[other] allí no se dicen los lugares de { $shapes } líneas, o son centros de cuadrados; se omitieron.
+}
+map-nothing = { $file } no contiene ninguna línea con nombre y lugar. Una línea es un trazo, o una marca en su cero, con el nombre de la línea.
+map-no-site = Nada dice de qué sitio son estas líneas. Dígalo con --site.
+map-other-datum = Sus lugares están en { $found }. Guárdelo en WGS 84 (EPSG:4326) en el programa del que viene.

@@ -2,6 +2,9 @@
 
 #![expect(clippy::unwrap_used, reason = "a test that can't read its own files has failed")]
 
+mod hostile;
+mod lines;
+
 use std::path::Path;
 use tautline_exchange::Source;
 use tautline_exchange::boundary::{Asked, Found, Purpose, read};

@@ -87,6 +87,34 @@ fn each_site_gets_a_file_and_a_second_run_leaves_alone_what_stands() {
     let corrected = READINGS.replace("KRLA,2,3.5", "KRLA,2,3");
     let third = reported(&["--into", place, "--as", "text", "--resume"], &corrected);
     assert!(third.contains("One report written, 1 left as they were"), "{third}");
+    let asked = ["report", "-", "--into", place, "--as", "text", "--resume", "--goal", "at least 16 %"];
+    let fourth = called(&[&asked[..], &["--count", "ATCA,KRLA", "--gap-rule", "0 m"]].concat(), &corrected);
+    assert!(fourth.contains("2 reports written: "), "another goal: {fourth}");
+}
+
+/// In every shape that this command can make: a new photo is a new report of its site, and of no other.
+#[test]
+fn a_second_run_writes_anew_where_a_photo_is_new() {
+    let folder = folder("resumed");
+    let at = |name: &str| folder.join(name).to_str().unwrap().to_owned();
+    let (notebook, photo) = (at("n.tautline"), at("zero.jpg"));
+    std::fs::write(at("readings.csv"), READINGS).unwrap();
+    std::fs::write(&photo, PHOTO).unwrap();
+    called(&["import", "--notebook", &notebook, &at("readings.csv")], "");
+    let shapes = if cfg!(feature = "pdf") { &["html", "text", "pdf"][..] } else { &["html", "text"] };
+    let run = |shape: &str| {
+        let asked = ["report", "--notebook", &notebook, "--into", &at(shape), "--as", shape, "--resume"];
+        called(&[&asked[..], &WHAT[..]].concat(), "")
+    };
+    for shape in shapes {
+        assert!(run(shape).contains("2 reports written"));
+        assert!(run(shape).contains("0 reports written, 2 left as they were"), "{shape}");
+    }
+    let of = ["--site", "Rim Draw (invented)", "--line", "1", "--at", "start", "--date", "2026-06-03"];
+    called(&[&["photo", "add", &photo, "--notebook", &notebook], &of[..]].concat(), "");
+    for shape in shapes {
+        assert!(run(shape).contains("One report written, 1 left as they were"), "{shape}");
+    }
 }
 
 #[test]

@@ -10,6 +10,23 @@ use tautline_survey::place::LinePlace;
 
 /// The map of a layout.
 pub fn map(site: &Site, layout: &LayoutOutput) -> MapOutput {
+    let place = |end: &End| {
+        let position = Position::new(end.latitude, end.longitude).unwrap_or(site.middle);
+        metres(site.local.onto(position))
+    };
+    let lines = layout.lines.iter().map(|line| MapLine {
+        line: line.line.clone(),
+        from: place(&line.start),
+        to: place(&line.end),
+        reserve: line.reserve,
+    });
+    let (strata, keep_out) = ground(site);
+    let degrees = degrees(site.local, site.middle, &corners(&strata, &[]));
+    MapOutput { strata, keep_out, lines: lines.collect(), degrees }
+}
+
+/// The strata of a site and what to keep out of.
+fn ground(site: &Site) -> (Vec<MapStratum>, Vec<MapKeepOut>) {
     let ring = |points: &[Point]| -> Vec<[f64; 2]> { points.iter().map(|&point| metres(point)).collect() };
     let strata = site.strata.iter().map(|(name, region)| MapStratum {
         name: name.clone().unwrap_or_default(),
@@ -22,24 +39,17 @@ pub fn map(site: &Site, layout: &LayoutOutput) -> MapOutput {
         };
         shapes.into_iter().map(|(places, closed)| MapKeepOut { places, closed, buffer_mm: kept.buffer })
     });
-    let place = |end: &End| {
-        let position = Position::new(end.latitude, end.longitude).unwrap_or(site.middle);
-        metres(site.local.onto(position))
-    };
-    let lines = layout.lines.iter().map(|line| MapLine {
-        line: line.line.clone(),
-        from: place(&line.start),
-        to: place(&line.end),
-        reserve: line.reserve,
-    });
-    let strata: Vec<MapStratum> = strata.collect();
-    let corners = strata.iter().flat_map(|stratum| stratum.rings.iter().flatten());
-    let degrees = degrees(site.local, site.middle, &corners.copied().collect::<Vec<_>>());
-    MapOutput { strata, keep_out: keep_out.collect(), lines: lines.collect(), degrees }
+    (strata.collect(), keep_out.collect())
 }
 
-/// The map of lines whose places are known, without a boundary: the plane is laid about the first line's zero. Nothing where
-/// all lie in one point.
+/// Every corner of strata and every end of lines.
+fn corners(strata: &[MapStratum], lines: &[MapLine]) -> Vec<[f64; 2]> {
+    let rings = strata.iter().flat_map(|stratum| stratum.rings.iter().flatten().copied());
+    rings.chain(lines.iter().flat_map(|line| [line.from, line.to])).collect()
+}
+
+/// The map of lines whose places are known: on their ground, where its boundary is known too, else on a plane about the first
+/// line's zero, and nothing where all lie in one point.
 ///
 /// # Example
 /// Invented: two lines of Hollow Flat, the second 100 m north of the first by the meridian's length at 38.5 degrees
@@ -52,10 +62,13 @@ pub fn map(site: &Site, layout: &LayoutOutput) -> MapOutput {
 ///     start: Position { latitude, longitude: -113_250_000_000 },
 ///     end: None,
 /// };
-/// let map = tautline_ground::map::of_places(&[place("1", 38_500_000_000), place("2", 38_500_900_917)]).unwrap();
+/// let map = tautline_ground::map::of_places(&[place("1", 38_500_000_000), place("2", 38_500_900_917)], None).unwrap();
 /// assert!((map.lines[1].from[1] - 100.0).abs() < 0.01 && map.lines[1].from == map.lines[1].to);
 /// ```
-pub fn of_places<'a>(places: impl IntoIterator<Item = &'a LinePlace>) -> Option<MapOutput> {
+pub fn of_places<'a>(
+    places: impl IntoIterator<Item = &'a LinePlace>,
+    site: Option<&Site>,
+) -> Option<MapOutput> {
     let known = |place: tautline_survey::place::Position| {
         let [latitude, longitude] = place.degrees();
         Position::new(latitude, longitude)
@@ -63,11 +76,11 @@ pub fn of_places<'a>(places: impl IntoIterator<Item = &'a LinePlace>) -> Option<
     let ends =
         |place: &'a LinePlace| Some((place, known(place.start)?, known(place.end.unwrap_or(place.start))?));
     let found: Vec<(&LinePlace, Position, Position)> = places.into_iter().filter_map(ends).collect();
-    let &(_, middle, _) = found.first()?;
-    if found.iter().all(|&(_, start, end)| start == middle && end == middle) {
+    let &(_, first, _) = found.first()?;
+    if site.is_none() && found.iter().all(|&(_, start, end)| start == first && end == first) {
         return None;
     }
-    let local = Local::about(middle);
+    let (local, middle) = site.map_or_else(|| (Local::about(first), first), |site| (site.local, site.middle));
     let line = |(place, start, end): &(&LinePlace, Position, Position)| MapLine {
         line: place.line.clone(),
         from: metres(local.onto(*start)),
@@ -75,9 +88,9 @@ pub fn of_places<'a>(places: impl IntoIterator<Item = &'a LinePlace>) -> Option<
         reserve: false,
     };
     let lines: Vec<MapLine> = found.iter().map(line).collect();
-    let corners: Vec<[f64; 2]> = lines.iter().flat_map(|line| [line.from, line.to]).collect();
-    let degrees = degrees(local, middle, &corners);
-    Some(MapOutput { strata: Vec::new(), keep_out: Vec::new(), lines, degrees })
+    let (strata, keep_out) = site.map(ground).unwrap_or_default();
+    let degrees = degrees(local, middle, &corners(&strata, &lines));
+    Some(MapOutput { strata, keep_out, lines, degrees })
 }
 
 fn metres(point: Point) -> [f64; 2] {

@@ -20,7 +20,7 @@ pub(crate) fn found_on_reading(assessments: &[&Assessment], page: &Page) -> Opti
     })
 }
 
-/// The readings of each site and year on the page, to be known again.
+/// The readings of each site and year on the page, to be known again; and what the report is made of, where that is wanted.
 pub(crate) fn prints(assessments: &[&Assessment], page: &Page) -> Vec<Print> {
     // the plots of a site share its readings
     let mut seen = BTreeSet::new();
@@ -29,7 +29,8 @@ pub(crate) fn prints(assessments: &[&Assessment], page: &Page) -> Vec<Print> {
         title: shown::title(&Assessment { plot: None, ..(*one).clone() }, page),
         print: format!("{MARK}{}", of_readings(page.input, &one.site, one.year)),
     };
-    rounds.map(print).collect()
+    let made = page.made.map(|made| Print { title: page.word("report-made"), print: made.to_owned() });
+    rounds.map(print).chain(made).collect()
 }
 
 /// Cautions, files, and how to know the readings again.

@@ -68,6 +68,7 @@ use core::cmp::Reverse;
 use document::{Report, Sheet};
 use page::{Medium, Page, site_id};
 use tautline_survey::assess::{Assessment, Question, natural_order};
+use tautline_survey::canonical::sha256_hex;
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_survey::place::Openness;
@@ -127,6 +128,32 @@ pub fn style() -> String {
 /// ```
 pub fn text_of(telling: &Telling) -> String {
     plain::text(&report(telling, Medium::Plain))
+}
+
+/// What a report is made of, as a text by which it is known again: readings, photos, places as far as they are told, what was
+/// asked, for whom, in which words, and the version. Not the files that readings came in, nor how it is shown.
+///
+/// # Example
+/// ```
+/// use tautline_report::{Reader, Telling, made_of};
+/// use tautline_survey::{assess::Question, input::Input};
+/// let (input, question, words) = (Input::default(), Question::default(), tautline_words::Words::english());
+/// let telling = Telling::new(&input, &question, &[], &words);
+/// assert!(made_of(&telling).starts_with("made:"));
+/// assert_ne!(made_of(&telling), made_of(&telling.to(Reader::Board)));
+/// ```
+pub fn made_of(telling: &Telling) -> String {
+    let input = Input { files: Vec::new(), ..telling.input.clone() };
+    let telling = Telling { input: &input, made: None, ..*telling };
+    let report = report(&telling, Medium::Plain);
+    let prints: Vec<&str> = report.prints.iter().map(|one| one.print.as_str()).collect();
+    let said = (&report.language, report.reader, report.software, &report.about, &report.sites, &report.foot);
+    let page = Page::new(&telling, Medium::Plain);
+    let is_told = |site: &str| page.openness(site) == Openness::Exact;
+    let maps: Vec<_> = telling.maps.into_iter().flatten().filter(|(site, _)| is_told(site)).collect();
+    // a report is words, and so is its data; photos stand in it by the hashes of their bytes
+    let said = serde_json::to_vec(&(said, prints, maps)).unwrap_or_default();
+    format!("made:{}", sha256_hex(&said))
 }
 
 /// What a report says, for one way to show it.

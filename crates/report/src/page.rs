@@ -41,15 +41,16 @@ pub(crate) struct Page<'a> {
     pub(crate) changes: Changes,
     pub(crate) photos: &'a [Photograph],
     maps: Option<&'a BTreeMap<String, MapOutput>>,
+    pub(crate) made: Option<&'a str>,
     pub(crate) full: bool,
 }
 
 impl<'a> Page<'a> {
     pub(crate) fn new(telling: &Telling<'a>, medium: Medium) -> Self {
-        let Telling { input, question, assessments, words, reader, photos, maps, full } = *telling;
+        let Telling { input, question, assessments, words, reader, photos, maps, made, full } = *telling;
         let changes = Changes::up_to(input, question, assessments);
         let tones = Tones::of(assessments);
-        Self { input, question, words, reader, medium, tones, changes, photos, maps, full }
+        Self { input, question, words, reader, medium, tones, changes, photos, maps, made, full }
     }
 
     /// How much this report tells of a site's places.

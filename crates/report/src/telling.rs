@@ -78,6 +78,8 @@ pub struct Telling<'a> {
     pub photos: &'a [Photograph],
     /// The lines of each site on a plane, where their places are known.
     pub maps: Option<&'a BTreeMap<String, MapOutput>>,
+    /// What the report is made of ([`made_of`](crate::made_of)) where it is to be known again by that.
+    pub made: Option<&'a str>,
     /// Every place is told as it is, whatever the sites' settings keep back; the report says so of itself.
     pub full: bool,
 }
@@ -90,8 +92,8 @@ impl<'a> Telling<'a> {
         assessments: &'a [Assessment],
         words: &'a Words,
     ) -> Self {
-        let (reader, photos, maps, full) = (Reader::default(), &[], None, false);
-        Self { input, question, assessments, words, reader, photos, maps, full }
+        let (reader, photos) = (Reader::default(), &[]);
+        Self { input, question, assessments, words, reader, photos, maps: None, made: None, full: false }
     }
 
     /// The same for another reader.

@@ -30,7 +30,6 @@ use tautline_store::{Cursor, Keep, KeepError, Sqlite};
 use tautline_survey::message::Message;
 use tautline_survey::notebook::current::Current;
 use tautline_survey::notebook::hand::{Draft, Hand};
-use tautline_survey::photo::Photo;
 use tautline_survey::record::Records;
 use tautline_survey::revision::{ActionId, DeviceId, Revision};
 use tautline_words::Words;
@@ -154,11 +153,10 @@ impl<'a> Notebook<'a> {
     }
 }
 
-/// The photos that stand in a notebook, and the notebook for their bytes.
-pub(crate) fn photos(file: &str, words: &Words) -> Result<(Vec<Photo>, Sqlite), Refused> {
+/// Everything that stands in a notebook, and the notebook for the bytes of its photos.
+pub(crate) fn standing(file: &str, words: &Words) -> Result<(Current, Sqlite), Refused> {
     let notebook = Notebook::open(file, words)?;
-    let photos = notebook.current()?.photos().into_iter().cloned().collect();
-    Ok((photos, notebook.keep))
+    Ok((notebook.current()?, notebook.keep))
 }
 
 /// What stands in a notebook, as if it had just been read from files.

@@ -1,22 +1,21 @@
 //! A report for each of many sites, on all cores. Each file is written whole; what was interrupted goes on with
-//! `--resume`, which leaves alone what says the same readings already.
+//! `--resume`, which leaves alone what would come out the same.
 
-use super::album::{Album, maps};
+use super::album::Album;
 use super::shape::{Press, write as write_file};
 use crate::call::{Done, status, unwritable};
 use crate::exit::Exit;
 use crate::progress::Progress;
 use crate::show;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::num::NonZero;
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::thread::{available_parallelism, scope};
 use tautline_report::{Reader, Telling};
-use tautline_survey::assess::{Assessment, Question, assess};
+use tautline_survey::assess::{Question, assess};
 use tautline_survey::finding::Finding;
-use tautline_survey::imprint::{found_in, of_readings};
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_words::Words;
@@ -87,57 +86,47 @@ pub(crate) fn write(batch: &Batch, input: &Input, resume: bool) -> Done {
 
 impl Came {
     fn add(&mut self, one: One) {
-        match one {
-            One::AsItWas => {
-                self.as_they_were += 1;
-                self.figures = true;
-            }
-            One::Written { pages, findings, figures } => {
+        match one.pages {
+            None => self.as_they_were += 1,
+            Some(pages) => {
                 self.written += 1;
                 self.pages += pages;
-                self.findings.extend(findings);
-                self.figures |= figures;
             }
         }
+        self.findings.extend(one.findings);
+        self.figures |= one.figures;
     }
 }
 
 /// What came of one site.
-enum One {
-    /// Its file says the same readings already.
-    AsItWas,
-    Written {
-        pages: usize,
-        findings: Vec<Finding>,
-        figures: bool,
-    },
+struct One {
+    /// How many sheets were written; nothing where its file was already what would have been written.
+    pages: Option<usize>,
+    findings: Vec<Finding>,
+    figures: bool,
 }
 
 fn one(batch: &Batch, site: &Input, file: &Path, resume: bool) -> Result<One, (String, Exit)> {
     let assessments = assess(site, batch.question);
-    if resume && stands(file, site, &assessments) {
-        return Ok(One::AsItWas);
-    }
-    let (photos, maps) = (batch.album.photos(site, batch.words)?, maps(site));
+    let (photos, maps) = (batch.album.photos(site, batch.words)?, batch.album.maps(site));
     let telling = Telling::new(site, batch.question, &assessments, batch.words).to(batch.reader);
     let telling = Telling { photos: &photos, maps: Some(&maps), full: batch.full, ..telling };
-    let made = batch.press.made(&telling)?;
-    write_file(file, &made.bytes, batch.words)?;
+    let made = batch.press.mark(&telling);
+    let telling = Telling { made: Some(&made), ..telling };
+    let pages = if resume && says(file, &made) {
+        None
+    } else {
+        let made = batch.press.made(&telling)?;
+        write_file(file, &made.bytes, batch.words)?;
+        Some(made.pages)
+    };
     let figures = assessments.iter().any(|one| !one.figures.is_empty());
-    Ok(One::Written {
-        pages: made.pages,
-        findings: assessments.into_iter().flat_map(|one| one.findings).collect(),
-        figures,
-    })
+    Ok(One { pages, findings: assessments.into_iter().flat_map(|one| one.findings).collect(), figures })
 }
 
-/// Whether a file is a report of just these readings.
-fn stands(file: &Path, site: &Input, assessments: &[Assessment]) -> bool {
-    let Ok(bytes) = std::fs::read(file) else { return false };
-    let found: BTreeSet<String> = found_in(&bytes).into_iter().collect();
-    let wanted: BTreeSet<String> =
-        assessments.iter().map(|one| of_readings(site, &one.site, one.year)).collect();
-    !wanted.is_empty() && found == wanted
+/// Whether a file says that it was made of just this.
+fn says(file: &Path, made: &str) -> bool {
+    std::fs::read(file).is_ok_and(|bytes| bytes.windows(made.len()).any(|part| part == made.as_bytes()))
 }
 
 /// A file for each site, named after it as far as every system allows.

@@ -11,7 +11,7 @@ use crate::exit::Exit;
 use crate::follow::{refuse, without};
 use crate::progress::Progress;
 use crate::show;
-use album::{Album, maps};
+use album::Album;
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use shape::{Press, Shape};
 use std::path::Path;
@@ -56,7 +56,8 @@ pub(crate) fn write_beside(
     assessments: &[Assessment],
     words: &Words,
 ) -> Result<(), (String, Exit)> {
-    let (photos, maps) = (Album::of(asked, words)?.photos(input, words)?, maps(input));
+    let album = Album::of(asked, words)?;
+    let (photos, maps) = (album.photos(input, words)?, album.maps(input));
     let telling = Telling::new(input, question, assessments, words);
     write_as_named(file, asked, &Telling { photos: &photos, maps: Some(&maps), ..telling })
 }
@@ -84,7 +85,7 @@ pub(crate) fn report(asked: &ArgMatches, words: &Words) -> Done {
         let progress = Progress::new("progress-working", words);
         let assessments = assess_and_tell(&read.input, &question, |done, of| progress.tell(done, of));
         drop(progress);
-        let (photos, maps) = (album.photos(&read.input, words)?, maps(&read.input));
+        let (photos, maps) = (album.photos(&read.input, words)?, album.maps(&read.input));
         let telling = Telling::new(&read.input, &question, &assessments, words).to(reader);
         let telling = Telling { photos: &photos, maps: Some(&maps), full, ..telling };
         write_as_named(into, asked, &telling)?;

@@ -4,7 +4,7 @@ use crate::call::unwritable;
 use crate::exit::Exit;
 use clap::ArgMatches;
 use std::path::Path;
-use tautline_report::{Telling, page_of, text_of};
+use tautline_report::{Telling, made_of, page_of, text_of};
 use tautline_words::Words;
 
 type Refused = (String, Exit);
@@ -67,6 +67,14 @@ pub(crate) struct Press {
     typeset: Option<(tautline_report::print::Press, tautline_report::print::Setting)>,
 }
 
+impl Press {
+    /// What a report is made of, by which a later run knows that it would come out the same.
+    pub(crate) fn mark(&self, telling: &Telling) -> String {
+        let made = made_of(telling);
+        format!("{made}-{}", self.setting())
+    }
+}
+
 #[cfg(not(feature = "pdf"))]
 impl Press {
     /// A press for the shape that was asked for.
@@ -78,6 +86,11 @@ impl Press {
             Shape::Pdf => Err((words.word("built-without-pdf"), Exit::NotUnderstood)),
             shape => Ok(Self { shape }),
         }
+    }
+
+    /// How reports are shown.
+    fn setting(&self) -> String {
+        self.shape.name().to_owned()
     }
 
     /// The report in the press's shape.
@@ -119,6 +132,12 @@ impl Press {
             archival: asked.try_get_one::<bool>("archival").ok().flatten().copied().unwrap_or_default(),
         };
         Ok(Self { shape, typeset: Some((tautline_report::print::Press::new(template), setting)) })
+    }
+
+    /// How reports are shown, and typeset.
+    fn setting(&self) -> String {
+        let typeset = self.typeset.as_ref().map(|(press, setting)| press.mark(setting));
+        typeset.unwrap_or_else(|| self.shape.name().to_owned())
     }
 
     /// The report in the press's shape.

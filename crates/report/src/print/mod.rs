@@ -13,6 +13,7 @@ use crate::page::Medium;
 use crate::{Telling, report};
 use std::collections::BTreeMap;
 use std::sync::Arc;
+use tautline_survey::canonical::sha256_hex;
 use tautline_survey::date::Date;
 use typst::diag::SourceDiagnostic;
 use typst::ecow::EcoVec;
@@ -101,6 +102,13 @@ impl Press {
         let visits = telling.assessments.iter().flat_map(|one| &one.lines);
         let day = setting.day.or_else(|| visits.filter_map(|line| line.date).max());
         self.set(&report, photos, *setting, day)
+    }
+
+    /// What a report is typeset by, as a few characters: the template's files and the setting.
+    pub fn mark(&self, setting: &Setting) -> String {
+        let Setting { paper, day, archival } = *setting;
+        let all = format!("{} {} {day:?} {archival}", self.template.print(), paper.name());
+        sha256_hex(all.as_bytes()).chars().take(16).collect()
     }
 
     fn set(

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::path::Path;
+use tautline_survey::canonical::sha256_hex;
 use tautline_survey::message::{Message, Value};
 use typst::foundations::Bytes;
 use typst::text::Font;
@@ -24,7 +25,9 @@ const LARGEST: u64 = 32 * 1024 * 1024;
 #[derive(Clone, Debug)]
 pub struct Template {
     files: BTreeMap<String, Bytes>,
+    /// The software's own, then those of the folder.
     fonts: Vec<Font>,
+    shipped_fonts: usize,
     /// Files of the office's own, which a fault may lie in.
     folder: Option<String>,
 }
@@ -33,8 +36,8 @@ impl Template {
     /// The template that comes with the software.
     pub fn shipped() -> Self {
         let files = SHIPPED.map(|(name, text)| (name.to_owned(), Bytes::new(text.as_bytes())));
-        let fonts = typst_assets::fonts().flat_map(|data| Font::iter(Bytes::new(data))).collect();
-        Self { files: files.into(), fonts, folder: None }
+        let fonts: Vec<Font> = typst_assets::fonts().flat_map(|data| Font::iter(Bytes::new(data))).collect();
+        Self { files: files.into(), shipped_fonts: fonts.len(), fonts, folder: None }
     }
 
     /// The shipped template with the files of a folder in the place of its own; one folder deep, for pictures and fonts.
@@ -83,6 +86,13 @@ impl Template {
 
     pub(crate) fn fonts(&self) -> &[Font] {
         &self.fonts
+    }
+
+    /// A fingerprint of the files and of the fonts that the folder brought.
+    pub fn print(&self) -> String {
+        let files = self.files.iter().map(|(name, bytes)| format!("{name} {}\n", sha256_hex(bytes)));
+        let fonts = self.fonts[self.shipped_fonts..].iter().map(|font| sha256_hex(font.data()) + "\n");
+        sha256_hex(files.chain(fonts).collect::<String>().as_bytes())
     }
 
     /// The folder as it was named, before a file of it.

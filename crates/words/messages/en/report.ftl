@@ -216,3 +216,4 @@ template-wrong = The template { $file } fails in row { $row }, column { $column 
 template-nowhere = The report can't be typeset: { $said }.{ $hint }
 template-hint = {" "}{ $hint }.
 template-too-large = { $file } is larger than { $most } MB and isn't read as part of a template.
+report-made = What it is made of

@@ -216,3 +216,4 @@ template-wrong = La plantilla { $file } falla en la fila { $row }, columna { $co
 template-nowhere = El informe no se puede componer: { $said }.{ $hint }
 template-hint = {" "}{ $hint }.
 template-too-large = { $file } pasa de { $most } MB y no se lee como parte de una plantilla.
+report-made = De qué está hecho

@@ -1,10 +1,13 @@
 //! A map of a site: strata, what to keep out of, lines to scale in the order in which they are walked, north, scale, degrees.
 
+mod names;
+
 use crate::frame::Frame;
 use crate::hatch::Hatch;
 use crate::legend::{self, SWATCH, SWATCH_HEIGHT, Swatch};
 use crate::palette::Colour;
 use crate::svg::{Anchor, Area, Drawing, Lettering, Look, MARGIN};
+use names::{ON_BORDER, ON_TAPE, ON_WAY, Placed, Sheet};
 
 /// A place on the plane of the site: metres to the east and to the north.
 pub type Place = (f64, f64);
@@ -80,6 +83,12 @@ impl View {
     fn at(self, (east, north): Place) -> (f64, f64) {
         (self.left + (east - self.west) * self.scale, self.top + (self.north - north) * self.scale)
     }
+
+    /// Places that lie somewhere, in their order.
+    fn way(self, places: &[Place]) -> Vec<Place> {
+        let somewhere = places.iter().filter(|place| place.0.is_finite() && place.1.is_finite());
+        somewhere.map(|&place| self.at(place)).collect()
+    }
 }
 
 /// No map is drawn higher than this many times its width.
@@ -107,32 +116,46 @@ pub fn draw(map: &Map, frame: &Frame) -> String {
     let top = MARGIN + 26.0;
     let view = View { west, north, scale, left, top };
     let (edge, bottom) = (left + wide * scale, top + high * scale);
-    drawing.area(
-        Area { x: left, y: top, width: edge - left, height: bottom - top },
-        Look::fill(Colour::Ground).outlined(Colour::Rule, 1.0),
-    );
+    let ground = Area { x: left, y: top, width: edge - left, height: bottom - top };
+    drawing.area(ground, Look::fill(Colour::Ground).outlined(Colour::Rule, 1.0));
     degrees(&mut drawing, map, view, (left, bottom));
-    for (_, rings) in &map.strata {
-        for ring in rings {
-            let corners: Vec<(f64, f64)> = ring.iter().map(|&place| view.at(place)).collect();
-            drawing.corners(&corners, Look::line(Colour::Ink, 1.6));
-        }
+    let mut sheet = Sheet::new(ground);
+    let strata: Vec<(&str, Vec<Vec<Place>>)> = map
+        .strata
+        .iter()
+        .map(|(name, rings)| (name.as_str(), rings.iter().map(|ring| view.way(ring)).collect()))
+        .collect();
+    for ring in strata.iter().flat_map(|(_, rings)| rings) {
+        drawing.corners(ring, Look::line(Colour::Ink, 1.6));
+        sheet.ring(ring, ON_BORDER);
     }
     for (places, closed, _) in &map.keep_out {
-        let way: Vec<(f64, f64)> = places.iter().map(|&place| view.at(place)).collect();
+        let way = view.way(places);
         if *closed {
             drawing.corners(&way, Look::hatch(Hatch::Unknown).outlined(Colour::Unknown, 1.0));
+            sheet.ring(&way, ON_BORDER);
         } else {
             drawing.through(&way, Look::line(Colour::Unknown, 3.0));
+            sheet.way(&way, ON_BORDER);
         }
     }
-    let ways = map.way.iter().map(|[from, to]| [view.at(*from), view.at(*to)]);
+    let ways: Vec<[Place; 2]> = map.way.iter().map(|way| way.map(|place| view.at(place))).collect();
+    for way in &ways {
+        sheet.way(way, ON_WAY);
+    }
     drawing.strokes(ways, Look::line(Colour::Quiet, 0.9).dashed());
     for line in &map.lines {
-        self::line(&mut drawing, line, view);
+        self::line(&mut drawing, &mut sheet, line, view);
     }
-    for (name, rings) in &map.strata {
-        label(&mut drawing, name, rings, view);
+    // those that are read are named first: they have the best places
+    let (reserve, read): (Vec<&Line>, Vec<&Line>) = map.lines.iter().partition(|line| line.reserve);
+    for line in read.into_iter().chain(reserve) {
+        name(&mut drawing, &mut sheet, line, view);
+    }
+    for (name, rings) in &strata {
+        if let Some(at) = sheet.within(rings, Lettering::FIGURE, name) {
+            drawing.text(at, Anchor::Middle, Lettering::FIGURE, name);
+        }
     }
     compass(&mut drawing, &map.words.north, edge);
     let below = bar(&mut drawing, scale, (left, bottom + 22.0), edge - left) + 10.0;
@@ -176,32 +199,26 @@ fn degrees(drawing: &mut Drawing<'_>, map: &Map, view: View, (left, bottom): (f6
     }
 }
 
-/// The tape, a mark at its zero, and its name beyond the zero.
-fn line(drawing: &mut Drawing<'_>, line: &Line, view: View) {
-    let (from, to) = (view.at(line.from), view.at(line.to));
+/// The tape, and a mark at its zero.
+fn line(drawing: &mut Drawing<'_>, sheet: &mut Sheet, line: &Line, view: View) {
+    let tape = [view.at(line.from), view.at(line.to)];
     let look =
         if line.reserve { Look::line(Colour::Edge, 1.6).dashed() } else { Look::line(Colour::Canopy, 3.0) };
-    drawing.through(&[from, to], look);
+    drawing.through(&tape, look);
+    sheet.way(&tape, ON_TAPE);
     let side = if line.reserve { 5.0 } else { 7.0 };
+    let [from, _] = tape;
     let area = Area { x: from.0 - side / 2.0, y: from.1 - side / 2.0, width: side, height: side };
     drawing.area(area, Look::fill(Colour::Ink).outlined(Colour::Ground, 1.0));
-    let lettering = if line.reserve { Lettering::NUMBER } else { Lettering::NAME };
-    // beyond the zero, away from the tape; on its other side where the picture ends there
-    let wide = lettering.width(&line.name) + 6.0;
-    let eastward =
-        if to.0 >= from.0 { from.0 - wide >= drawing.left() } else { from.0 + wide > drawing.right() };
-    let (x, anchor) = if eastward { (from.0 - 6.0, Anchor::End) } else { (from.0 + 6.0, Anchor::Start) };
-    drawing.text((x, from.1 - 4.0), anchor, lettering, &line.name);
+    sheet.mark(area);
 }
 
-/// A stratum's name at the top of its highest ring.
-fn label(drawing: &mut Drawing<'_>, name: &str, rings: &[Vec<Place>], view: View) {
-    let places = rings.iter().flatten().filter(|place| place.0.is_finite() && place.1.is_finite());
-    let Some(&top) = places.max_by(|a, b| a.1.total_cmp(&b.1)) else { return };
-    let (x, y) = view.at(top);
-    let half = Lettering::FIGURE.width(name) / 2.0;
-    let (left, right) = (drawing.left() + half, drawing.right() - half);
-    drawing.text((x.clamp(left, right.max(left)), y - 5.0), Anchor::Middle, Lettering::FIGURE, name);
+/// A line's name, at its zero.
+fn name(drawing: &mut Drawing<'_>, sheet: &mut Sheet, line: &Line, view: View) {
+    let (from, to) = (view.at(line.from), view.at(line.to));
+    let lettering = if line.reserve { Lettering::NUMBER } else { Lettering::NAME };
+    let Placed { at, anchor } = sheet.beside(from, (from.0 - to.0, from.1 - to.1), lettering, &line.name);
+    drawing.text(at, anchor, lettering, &line.name);
 }
 
 fn compass(drawing: &mut Drawing<'_>, north: &str, edge: f64) {

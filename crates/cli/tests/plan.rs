@@ -88,6 +88,25 @@ fn a_packet_for_a_crew() {
     assert_eq!(tautline(&[&["plan", "packet"], &lines[..]].concat()).status.code(), Some(2), "where to?");
 }
 
+/// The same packet as PDF where it was built in; else the command says how to build it, and writes nothing.
+#[test]
+fn a_packet_is_a_page_or_a_pdf() {
+    let folder = folder("plan-packet-pdf");
+    let into = folder.to_str().expect("a path of plain letters");
+    let lines = ["--lines", "4", "--length", "50 m", "--date", "2026-06-01", "--into", into, "--as", "pdf"];
+    let output = tautline(&[&["plan", "packet", "--boundary", BOUNDARY], &lines[..]].concat());
+    let packet = folder.join("packet.pdf");
+    assert!(!folder.join("packet.html").exists());
+    if cfg!(feature = "pdf") {
+        assert_eq!(output.status.code(), Some(0), "{output:?}");
+        assert!(std::fs::read(packet).is_ok_and(|bytes| bytes.starts_with(b"%PDF-")));
+    } else {
+        assert_eq!(output.status.code(), Some(2), "{output:?}");
+        assert!(String::from_utf8_lossy(&output.stderr).contains("--features pdf"));
+        assert!(!packet.exists());
+    }
+}
+
 /// Lines that stay are read from a layout that was written: nothing new comes nearer than asked.
 #[test]
 fn a_written_layout_is_read_as_lines_that_stay() {

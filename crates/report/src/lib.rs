@@ -18,7 +18,7 @@
 //! | the coach's paper, a class's marks, a learner's progress | `practice` |
 //! | cautions, files, fingerprint | `foot` |
 //! | what the words mean | `meaning` |
-//! | what a crew carries | [`packet`] |
+//! | what a crew carries, as data before it is a page or sheets | [`packet`] |
 //! | trends, changes, readers side by side | `follow` |
 //! | how many lines, how long | [`effort`] |
 //! | shown as a page, as text, as PDF | `html`, `plain`, `print` |
@@ -38,6 +38,7 @@ mod methods;
 mod onward;
 pub mod packet;
 mod page;
+mod paper;
 mod photos;
 mod pictures;
 mod plain;

@@ -16,7 +16,7 @@ const WIDE: u16 = 704;
 const NARROW: u16 = 358;
 
 /// The family of the letters in a printed picture, which the typesetter carries.
-const PRINTED_FONT: &str = "Libertinus Serif";
+pub(crate) const PRINTED_FONT: &str = "Libertinus Serif";
 
 /// The colour of each species, the same through the whole page.
 pub(crate) struct Tones(BTreeMap<String, Tone>);

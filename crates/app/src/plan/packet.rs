@@ -47,6 +47,7 @@ struct Ready {
     unit: Unit,
     paper: Paper,
     cautions: Vec<String>,
+    calls: Vec<String>,
 }
 
 impl Ready {
@@ -59,14 +60,17 @@ impl Ready {
             Some(Bare::DecimalFeet) => Unit::Foot,
             _ => Unit::Metre,
         };
-        let cautions = typed.cautions.lines().map(str::trim).filter(|line| !line.is_empty());
+        let rows = |text: &str| -> Vec<String> {
+            text.lines().map(str::trim).filter(|line| !line.is_empty()).map(str::to_owned).collect()
+        };
         Ok(Self {
             site,
             layout,
             protocol: protocols(session).into_iter().find(|one| one.fingerprint() == typed.protocol),
             unit,
-            paper: if typed.paper == "letter" { Paper::Letter } else { Paper::A4 },
-            cautions: cautions.map(str::to_owned).collect(),
+            paper: Paper::named(Some(&typed.paper)),
+            cautions: rows(&typed.cautions),
+            calls: rows(&typed.calls),
         })
     }
 
@@ -85,6 +89,7 @@ impl Ready {
             openness,
             kept_back: openness != Openness::Exact,
             cautions: &self.cautions,
+            calls: &self.calls,
         })
     }
 }
@@ -118,6 +123,7 @@ pub(super) fn packet(held: Held) -> impl IntoView {
             {date(held, "where-date", at!(packet.date))}
             {number(held, "where-elevation", at!(packet.elevation))}
             {long(held, "carry-cautions", at!(packet.cautions))}
+            {long(held, "carry-calls", at!(packet.calls))}
         </form>
         {shown}
     }
@@ -238,6 +244,7 @@ fn ready(held: Held, record: &DrawnLayout) -> impl IntoView + use<> {
     };
     view! {
         <div class="choices">{buttons}<button type="button" on:click=print>{session.word("carry-print")}</button></div>
+        <p class="quiet">{session.word("carry-pdf")}</p>
         {replace(held, record)}
         <section class="paper" aria-label=session.word("carry-page")>{page}</section>
     }

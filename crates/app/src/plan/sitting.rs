@@ -146,6 +146,7 @@ pub(super) struct Packet {
     pub(super) date: String,
     pub(super) elevation: String,
     pub(super) cautions: String,
+    pub(super) calls: String,
 }
 
 impl Default for Aim {

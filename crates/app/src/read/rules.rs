@@ -2,10 +2,10 @@
 
 use super::open::Open;
 use leptos::prelude::*;
-use tautline_figures::rules::{Case, draw};
+use tautline_figures::rules::draw;
 use tautline_figures::{Frame, Palette};
-use tautline_survey::message::{Message, Value};
-use tautline_survey::protocol::{Dead, Overlap, Protocol};
+use tautline_report::packet::drawn_rules;
+use tautline_survey::protocol::Protocol;
 
 /// The protocol.
 pub(super) fn rules(open: Open) -> impl IntoView {
@@ -13,7 +13,7 @@ pub(super) fn rules(open: Open) -> impl IntoView {
     let Some(protocol) = known.protocol.as_ref() else {
         return view! { <div class="protocol"><p class="quiet">{open.word("read-without-protocol")}</p>{departure(open)}</div> }.into_any();
     };
-    let figures = cases(protocol).into_iter().map(|(case, message)| {
+    let figures = drawn_rules(protocol).into_iter().map(|(case, message)| {
         let said = open.session.say(&message);
         let mut frame = Frame::new(&format!("read-{}", case.code()), 240, Palette::screen());
         frame.title.clone_from(&said);
@@ -35,31 +35,6 @@ pub(super) fn rules(open: Open) -> impl IntoView {
 /// A departure from the protocol is written where the protocol is read.
 fn departure(open: Open) -> impl IntoView {
     super::ending::condition(open, "read-departure", "departure")
-}
-
-/// The rules that are drawn, each with the words below its drawing.
-fn cases(protocol: &Protocol) -> Vec<(Case, Message)> {
-    let mut cases = Vec::new();
-    if let Some(limit) = &protocol.gap.limit {
-        let limit = || Value::Length(limit.length(), limit.notation());
-        cases.push((Case::GapJoined, Message::new("rule-drawn-gap-joined").with("limit", limit())));
-        cases.push((Case::GapBreaks, Message::new("rule-drawn-gap-breaks").with("limit", limit())));
-    }
-    let dead = match protocol.dead {
-        Some(Dead::LeftOut) => (Case::DeadLeftOut, "rule-drawn-dead-left-out"),
-        Some(Dead::CountsAsLive) => (Case::DeadJoined, "rule-drawn-dead-counts"),
-        Some(Dead::ShortJoinsLive) => (Case::DeadJoined, "rule-drawn-dead-short"),
-        Some(Dead::Apart) | None => (Case::DeadApart, "rule-drawn-dead-apart"),
-    };
-    cases.push((dead.0, Message::new(dead.1)));
-    cases.push((Case::Overhang, Message::new("rule-drawn-overhang")));
-    cases.push((Case::UnderTheLine, Message::new("rule-drawn-under-the-line")));
-    cases.push(if protocol.overlap == Some(Overlap::Once) {
-        (Case::TwoSpeciesOnce, Message::new("rule-drawn-two-species-once"))
-    } else {
-        (Case::TwoSpecies, Message::new("rule-drawn-two-species"))
-    });
-    cases
 }
 
 /// What the protocol says in its own words, and what it leaves open.

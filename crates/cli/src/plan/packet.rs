@@ -1,14 +1,15 @@
-//! `tautline plan packet`: lines laid out, and the page that a crew carries.
+//! `tautline plan packet`: lines laid out, and what a crew carries, as a page or as PDF.
 
-use super::{lines, option};
-use crate::call::{Done, protocol_named, unwritable};
+use super::{flag, lines, option};
+use crate::call::{Done, protocol_named};
 use crate::exit::Exit;
 use crate::here::Here;
+use crate::report::shape::{self, Press, Shape};
 use crate::{inputs, notebook, show};
 use clap::{ArgAction, ArgMatches, Command};
 use std::path::Path;
 use tautline_engine::length::{Bare, Unit};
-use tautline_report::packet::{Packet, Paper, html};
+use tautline_report::packet::{Packet, Paper};
 use tautline_survey::message::Message;
 use tautline_survey::place::Openness;
 use tautline_words::Words;
@@ -21,15 +22,15 @@ pub(super) fn command(words: &Words) -> Command {
         .arg(option("plants", "FILE", "help-packet-plants").action(ArgAction::Append))
         .arg(option("permissions", "FILE", "help-packet-permissions").action(ArgAction::Append))
         .arg(option("sites", "FILE", "help-packet-sites").action(ArgAction::Append))
-        .arg(
-            clap::Arg::new("full")
-                .long("full")
-                .action(ArgAction::SetTrue)
-                .help(words.word("help-packet-full")),
-        )
         .arg(option("tape-unit", "UNIT", "help-packet-unit"))
         .arg(option("cautions", "FILE", "help-cautions"))
+        .arg(option("calls", "FILE", "help-packet-calls"))
         .arg(option("paper", "SIZE", "help-paper").value_parser(["a4", "letter"]))
+        .arg(option("as", "SHAPE", "help-packet-as").value_parser(["html", "pdf"]))
+        .arg(option("template", "FOLDER", "help-report-template"))
+        .arg(option("day", "YYYY-MM-DD", "help-packet-day"))
+        .arg(flag(words, "archival", "help-report-archival"))
+        .arg(flag(words, "full", "help-packet-full"))
 }
 
 pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
@@ -50,20 +51,12 @@ pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
     let files: Vec<String> = named("plants").chain(named("permissions")).chain(named("sites")).collect();
     let read =
         tautline_exchange::read(&inputs::sources(&files, words)?, &tautline_exchange::Options::default());
-    let cautions = match text("cautions") {
-        Some(file) => {
-            let read = std::fs::read_to_string(file).map_err(|error| {
-                let message = Message::new("file-unreadable").with("file", file);
-                (words.say(&message.with("why", error.to_string())), Exit::File)
-            })?;
-            read.lines().map(str::trim).filter(|line| !line.is_empty()).map(str::to_owned).collect()
-        }
-        None => Vec::new(),
-    };
+    let rows = |name: &str| text(name).map_or(Ok(Vec::new()), |file| rows_of(file, words));
+    let (cautions, calls) = (rows("cautions")?, rows("calls")?);
+    // a template that can't be read is heard of before anything is drawn or written
+    let shape = text("as").and_then(Shape::named).unwrap_or(Shape::Page);
+    let press = Press::asked(asked, shape, words)?;
     let (site, layout) = lines::laid(asked, words)?;
-    notebook::keep_layout(asked, &site, &layout, words, here)?;
-    let folder = text("into").unwrap_or_default();
-    lines::write(folder, &layout, words)?;
     let openness = read.input.openness(&layout.site);
     let packet = Packet {
         layout: &layout,
@@ -72,14 +65,30 @@ pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
         plants: &read.input.plants.plants,
         known: &read.input.plan,
         unit,
-        paper: if text("paper") == Some("letter") { Paper::Letter } else { Paper::A4 },
+        paper: Paper::named(text("paper")),
         openness: if asked.get_flag("full") { Openness::Exact } else { openness },
         kept_back: openness != Openness::Exact,
         cautions: &cautions,
+        calls: &calls,
     };
-    let file = Path::new(folder).join("packet.html").display().to_string();
-    std::fs::write(&file, html(&packet, words)).map_err(|error| unwritable(&file, &error, words))?;
+    // nothing is kept or written before the template did its part
+    let made = press.packed(&packet, words)?;
+    notebook::keep_layout(asked, &site, &layout, words, here)?;
+    let folder = text("into").unwrap_or_default();
+    lines::write(folder, &layout, words)?;
+    let file = Path::new(folder).join("packet").with_extension(press.shape.ending());
+    shape::write(&file, &made.bytes, words)?;
     show::layout(&layout, words);
-    show::aside(&words.say(&Message::new("packet-written").with("file", file)));
+    let said = Message::new(if press.shape == Shape::Pdf { "packet-pdf-written" } else { "packet-written" });
+    show::aside(&words.say(&said.with("file", file.display().to_string()).with("pages", made.pages)));
     Ok(lines::status(&layout))
+}
+
+/// What an office wrote, one a row.
+fn rows_of(file: &str, words: &Words) -> Result<Vec<String>, (String, Exit)> {
+    let read = std::fs::read_to_string(file).map_err(|error| {
+        let message = Message::new("file-unreadable").with("file", file);
+        (words.say(&message.with("why", error.to_string())), Exit::File)
+    })?;
+    Ok(read.lines().map(str::trim).filter(|line| !line.is_empty()).map(str::to_owned).collect())
 }

@@ -3,7 +3,7 @@
 
 mod album;
 mod each;
-mod shape;
+pub(crate) mod shape;
 mod verify;
 
 use crate::call::{Done, readings, status};

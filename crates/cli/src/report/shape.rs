@@ -1,10 +1,11 @@
-//! The shapes that a report can have, and how each is made.
+//! The shapes that a report or a packet can have, and how each is made.
 
 use crate::call::unwritable;
 use crate::exit::Exit;
 use clap::ArgMatches;
 use std::path::Path;
-use tautline_report::{Telling, made_of, page_of, text_of};
+use tautline_report::packet::Packet;
+use tautline_report::{Telling, made_of, packet, page_of, text_of};
 use tautline_words::Words;
 
 type Refused = (String, Exit);
@@ -101,6 +102,15 @@ impl Press {
     pub(crate) fn made(&self, telling: &Telling) -> Result<Made, Refused> {
         Ok(as_letters(self.shape, telling))
     }
+
+    /// A packet in the press's shape.
+    ///
+    /// # Errors
+    /// none: a page is always made
+    #[expect(clippy::unnecessary_wraps, reason = "with PDF a template may be at fault")]
+    pub(crate) fn packed(&self, packet: &Packet, words: &Words) -> Result<Made, Refused> {
+        Ok(packed_as_page(packet, words))
+    }
 }
 
 #[cfg(feature = "pdf")]
@@ -127,7 +137,7 @@ impl Press {
             day.ok_or_else(|| (words.say(&message), Exit::NotUnderstood))
         };
         let setting = Setting {
-            paper: if text("paper") == Some("letter") { Paper::Letter } else { Paper::A4 },
+            paper: Paper::named(text("paper")),
             day: text("day").map(day).transpose()?,
             archival: asked.try_get_one::<bool>("archival").ok().flatten().copied().unwrap_or_default(),
         };
@@ -146,10 +156,30 @@ impl Press {
     /// what is wrong with the template, and where
     pub(crate) fn made(&self, telling: &Telling) -> Result<Made, Refused> {
         let Some((press, setting)) = &self.typeset else { return Ok(as_letters(self.shape, telling)) };
-        let printed = press.print(telling, setting);
-        let printed = printed.map_err(|error| (telling.words.say(&error.message), Exit::NotUnderstood))?;
-        Ok(Made { bytes: printed.bytes, pages: printed.pages })
+        made(press.print(telling, setting), telling.words)
     }
+
+    /// A packet in the press's shape.
+    ///
+    /// # Errors
+    /// what is wrong with the template, and where
+    pub(crate) fn packed(&self, packet: &Packet, words: &Words) -> Result<Made, Refused> {
+        let Some((press, setting)) = &self.typeset else { return Ok(packed_as_page(packet, words)) };
+        made(press.packet(packet, setting, words), words)
+    }
+}
+
+#[cfg(feature = "pdf")]
+fn made(
+    printed: Result<tautline_report::print::Printed, tautline_report::print::TemplateError>,
+    words: &Words,
+) -> Result<Made, Refused> {
+    let printed = printed.map_err(|error| (words.say(&error.message), Exit::NotUnderstood))?;
+    Ok(Made { bytes: printed.bytes, pages: printed.pages })
+}
+
+fn packed_as_page(packet: &Packet, words: &Words) -> Made {
+    Made { bytes: packet::html(packet, words).into_bytes(), pages: 0 }
 }
 
 /// A page or a text.

@@ -1,21 +1,66 @@
-//! The protocol in plain words, and the plants that may be met.
+//! The protocol in plain words and small drawings, and the plants that may be met.
 
 use super::Packet;
-use crate::markup::{around, text};
+use super::booklet::{Drawn, Grid, Rules};
 use tautline_engine::rule::{Bridging, DeadRule};
+use tautline_figures::rules::{Case, draw};
+use tautline_figures::{Frame, Palette};
 use tautline_survey::message::{Message, Value};
-use tautline_survey::protocol::{Protocol, Side};
+use tautline_survey::plants::Plant;
+use tautline_survey::protocol::{Dead, Overlap, Protocol, Side};
 use tautline_words::Words;
 
-pub(super) fn section(packet: &Packet, words: &Words) -> String {
-    let rules = match packet.protocol {
-        Some(protocol) => of_protocol(protocol, words),
-        None => text("p", &words.word("packet-no-protocol")),
-    };
-    text("h2", &words.word("packet-protocol")) + &rules + &plants(packet, words)
+pub(super) fn part(packet: &Packet, letters: &'static str, words: &Words) -> Rules {
+    Rules {
+        heading: words.word("packet-protocol"),
+        said: match packet.protocol {
+            Some(protocol) => of_protocol(protocol, words),
+            None => vec![words.word("packet-no-protocol")],
+        },
+        drawings: packet.protocol.map(|one| drawings(one, letters, words)).unwrap_or_default(),
+        plants: plants(packet, words),
+    }
 }
 
-fn of_protocol(protocol: &Protocol, words: &Words) -> String {
+/// How wide a rule is drawn.
+const WIDE: u16 = 240;
+
+fn drawings(protocol: &Protocol, letters: &'static str, words: &Words) -> Vec<Drawn> {
+    let drawing = |(case, message): (Case, Message)| {
+        let title = words.say(&message);
+        let frame = Frame::new(&format!("rule-{}", case.code()), WIDE, Palette::print().with_font(letters));
+        let drawing = draw(case, &Frame { title: title.clone(), ..frame });
+        Drawn { title, description: String::new(), drawing }
+    };
+    drawn(protocol).into_iter().map(drawing).collect()
+}
+
+/// The rules of a protocol that are drawn, each with the words below its drawing.
+pub fn drawn(protocol: &Protocol) -> Vec<(Case, Message)> {
+    let mut cases = Vec::new();
+    if let Some(limit) = &protocol.gap.limit {
+        let limit = || Value::Length(limit.length(), limit.notation());
+        cases.push((Case::GapJoined, Message::new("rule-drawn-gap-joined").with("limit", limit())));
+        cases.push((Case::GapBreaks, Message::new("rule-drawn-gap-breaks").with("limit", limit())));
+    }
+    let dead = match protocol.dead {
+        Some(Dead::LeftOut) => (Case::DeadLeftOut, "rule-drawn-dead-left-out"),
+        Some(Dead::CountsAsLive) => (Case::DeadJoined, "rule-drawn-dead-counts"),
+        Some(Dead::ShortJoinsLive) => (Case::DeadJoined, "rule-drawn-dead-short"),
+        Some(Dead::Apart) | None => (Case::DeadApart, "rule-drawn-dead-apart"),
+    };
+    cases.push((dead.0, Message::new(dead.1)));
+    cases.push((Case::Overhang, Message::new("rule-drawn-overhang")));
+    cases.push((Case::UnderTheLine, Message::new("rule-drawn-under-the-line")));
+    cases.push(if protocol.overlap == Some(Overlap::Once) {
+        (Case::TwoSpeciesOnce, Message::new("rule-drawn-two-species-once"))
+    } else {
+        (Case::TwoSpecies, Message::new("rule-drawn-two-species"))
+    });
+    cases
+}
+
+fn of_protocol(protocol: &Protocol, words: &Words) -> Vec<String> {
     let (rule, silent) = protocol.rule();
     let source = match (protocol.source.as_str(), protocol.from_memory) {
         ("", _) => words.word("methods-source-none"),
@@ -93,7 +138,7 @@ fn of_protocol(protocol: &Protocol, words: &Words) -> String {
         let taken: Vec<String> = silent.iter().map(|one| words.assumption(one)).collect();
         said.push(words.say(&Message::new("methods-silence").with("taken", taken.join("; "))));
     }
-    around("ul", &said.iter().map(|one| text("li", one)).collect::<String>())
+    said
 }
 
 /// The beginning of the fingerprint, as sheets carry it.
@@ -113,27 +158,26 @@ fn counts(protocol: &Protocol, words: &Words) -> String {
     }
 }
 
-fn plants(packet: &Packet, words: &Words) -> String {
+fn plants(packet: &Packet, words: &Words) -> Option<Grid> {
     if packet.plants.is_empty() {
-        return String::new();
+        return None;
     }
     let counts = packet.protocol.map(Protocol::counts_or_woody);
-    let headings = ["code", "name", "common", "form", "counted"];
-    let head: String =
-        headings.map(|name| text("th scope=\"col\"", &words.word(&format!("packet-plant-{name}")))).concat();
-    let rows = packet.plants.iter().map(|plant| {
+    let row = |plant: &Plant| {
         let counted = counts.as_ref().is_none_or(|counts| counts.includes(&plant.code, Some(plant)));
         let cells = [
+            plant.code.clone(),
             plant.name.clone(),
             plant.common.clone(),
             words.word(plant.form.word()),
             words.word(if counted { "packet-yes" } else { "packet-no" }),
         ];
-        let row = text("th scope=\"row\"", &plant.code) + &cells.map(|cell| text("td", &cell)).concat();
-        around("tr", &row)
-    });
-    let table = text("caption", &words.word("packet-plants"))
-        + &around("thead", &around("tr", &head))
-        + &around("tbody", &rows.collect::<String>());
-    around("table tabindex=\"0\"", &table)
+        cells.map(Some).to_vec()
+    };
+    let headings = ["code", "name", "common", "form", "counted"];
+    Some(Grid {
+        caption: words.word("packet-plants"),
+        columns: headings.map(|name| words.word(&format!("packet-plant-{name}"))).to_vec(),
+        rows: packet.plants.iter().map(row).collect(),
+    })
 }

@@ -1,7 +1,7 @@
 //! A blank sheet for one line: what is known is printed, what is read is written, and a code to scan says which line it is.
 
+use super::booklet::{Blank, Drawn, Fact, Sheet};
 use super::{Packet, rules};
-use crate::markup::{around, text};
 use qrcode::{Color, QrCode};
 use tautline_engine::length::Unit;
 use tautline_survey::layout::LaidLine;
@@ -12,12 +12,12 @@ use tautline_words::Words;
 const ROWS: usize = 26;
 
 /// The sheet of a line; a spare one without a line.
-pub(super) fn of_line(packet: &Packet, line: Option<&LaidLine>, words: &Words) -> String {
+pub(super) fn of_line(packet: &Packet, line: Option<&LaidLine>, words: &Words) -> Sheet {
     let layout = packet.layout;
-    let heading = match line {
+    let title = words.say(&match line {
         Some(line) => Message::new("sheet-title").with("line", line.line.as_str()),
         None => Message::new("sheet-spare"),
-    };
+    });
     let mut facts: Vec<(&str, String)> =
         vec![("sheet-site", layout.site.clone()), ("sheet-length", layout.line_length.clone())];
     if let Some(line) = line {
@@ -42,52 +42,35 @@ pub(super) fn of_line(packet: &Packet, line: Option<&LaidLine>, words: &Words) -
     for blank in ["sheet-date", "sheet-reader", "sheet-recorder", "sheet-time", "sheet-weather"] {
         facts.push((blank, String::new()));
     }
-    let fact = |(code, said): &(&str, String)| {
-        let class = if said.is_empty() { "dd class=\"blank\"" } else { "dd" };
-        around("div", &(text("dt", &words.word(code)) + &text(class, said)))
-    };
-    let facts = around("dl", &facts.iter().map(fact).collect::<String>());
-    let code = code(packet, line).map(|svg| around("div class=\"code\"", &svg)).unwrap_or_default();
-    let halves = around("div class=\"halves\"", &[half(packet, words), half(packet, words)].concat());
     let unit = Message::new(if packet.unit == Unit::Inch { "sheet-fractions" } else { "sheet-decimals" })
         .with("unit", packet.unit.symbol());
-    let foot = words.say(&unit) + " " + &words.word("sheet-nothing");
-    let inner = around("header", &(text("h2", &words.say(&heading)) + &code + &facts))
-        + &halves
-        + &text("p class=\"foot\"", &foot);
-    around("section class=\"sheet\"", &inner)
+    Sheet {
+        code: line.and_then(|line| code(packet, line, &title)),
+        title,
+        facts: facts.into_iter().map(|(code, said)| Fact::new(words.word(code), said)).collect(),
+        caption: words.word("sheet-readings"),
+        columns: columns(packet, words),
+        rows: ROWS,
+        foot: words.say(&unit) + " " + &words.word("sheet-nothing"),
+    }
 }
 
-/// A table to be filled: the stop beside the start, each with room for a whole and a part.
-fn half(packet: &Packet, words: &Words) -> String {
+fn columns(packet: &Packet, words: &Words) -> Vec<Blank> {
     let unit = packet.unit.symbol();
-    let lengths = ["sheet-from", "sheet-to"].map(|code| format!("{} ({unit})", words.word(code)));
-    let [from, to] = lengths;
-    let headings = [
-        ("length", from),
-        ("length", to),
+    let length = |code: &str| format!("{} ({unit})", words.word(code));
+    let columns = [
+        ("length", length("sheet-from")),
+        ("length", length("sheet-to")),
         ("species", words.word("sheet-species")),
         ("mark", words.word("sheet-dead")),
         ("height", words.word("sheet-height")),
     ];
-    let head: String = headings
-        .iter()
-        .map(|(class, heading)| text(&format!("th scope=\"col\" class=\"{class}\""), heading))
-        .collect();
-    let row = around(
-        "tr",
-        &headings.iter().map(|(class, _)| text(&format!("td class=\"{class}\""), "")).collect::<String>(),
-    );
-    let caption = text("caption", &words.word("sheet-readings"));
-    around(
-        "table class=\"blank\"",
-        &(caption + &around("thead", &around("tr", &head)) + &around("tbody", &row.repeat(ROWS))),
-    )
+    columns.map(|(holds, text)| Blank { holds, text }).to_vec()
 }
 
-/// The head of a typed sheet as a code to scan, so that what is typed from paper begins with its line.
-fn code(packet: &Packet, line: Option<&LaidLine>) -> Option<String> {
-    let line = line?;
+/// The head of a typed sheet as a code to scan, so that what is typed from paper begins with its line. A line whose name is too
+/// long for a code has none.
+fn code(packet: &Packet, line: &LaidLine, title: &str) -> Option<Drawn> {
     let protocol = packet.protocol.map(|one| format!("Protocol: {}\n", one.name)).unwrap_or_default();
     let head = format!(
         "Site: {}\n{protocol}Unit: {}\n\nLine {}, {}\n",
@@ -96,7 +79,8 @@ fn code(packet: &Packet, line: Option<&LaidLine>) -> Option<String> {
         line.line,
         packet.layout.line_length
     );
-    svg(&QrCode::new(head.as_bytes()).ok()?, &line.line)
+    let drawing = svg(&QrCode::new(head.as_bytes()).ok()?, &line.line)?;
+    Some(Drawn { title: title.to_owned(), description: head, drawing })
 }
 
 fn svg(code: &QrCode, line: &str) -> Option<String> {

@@ -1,11 +1,13 @@
-//! The report typeset, as PDF: by templates that an office can replace, from the same [`Report`] as the page.
+//! Reports and packets typeset, as PDF: by templates that an office can replace, from the same data as their pages.
 //!
 //! Nothing is fetched and nothing outside the template folder is read; the date comes from outside; the same report and
 //! the same template give the same bytes.
 
+mod packet;
 mod template;
 mod world;
 
+pub use crate::paper::Paper;
 pub use template::{Template, TemplateError};
 
 use crate::document::{Block, Report, Shot};
@@ -28,26 +30,6 @@ use world::{Desk, Given};
 /// How long results of typesetting are kept for the next report, in reports.
 const KEPT_FOR: usize = 2;
 
-/// The size of a sheet.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Paper {
-    /// 210 by 297 mm (ISO 216).
-    #[default]
-    A4,
-    /// 8.5 by 11 inches (ANSI/ASME Y14.1).
-    Letter,
-}
-
-impl Paper {
-    /// Its name in a template.
-    const fn name(self) -> &'static str {
-        match self {
-            Self::A4 => "a4",
-            Self::Letter => "us-letter",
-        }
-    }
-}
-
 /// How a report is set.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Setting {
@@ -68,7 +50,7 @@ pub struct Printed {
     pub pages: usize,
 }
 
-/// Typesets reports with one template, from any number of threads.
+/// Typesets reports and packets with one template, from any number of threads.
 ///
 /// # Example
 /// ```
@@ -101,7 +83,17 @@ impl Press {
         let photos = photos(&mut report, &telling.words.word("report-photo-damaged"));
         let visits = telling.assessments.iter().flat_map(|one| &one.lines);
         let day = setting.day.or_else(|| visits.filter_map(|line| line.date).max());
-        self.set(&report, photos, *setting, day)
+        let given = Given {
+            main: "report.typ",
+            name: "report.json",
+            data: serde_json::to_vec(&report).map_err(|error| TemplateError::of_data(&error))?,
+            photos,
+            ident: format!("{} {}", report.title, report.sheet.left),
+            // by these a printed file is held against a notebook later
+            keywords: report.prints.into_iter().map(|one| one.print).collect(),
+            language: report.language,
+        };
+        self.set(given, *setting, day)
     }
 
     /// What a report is typeset by, as a few characters: the template's files and the setting.
@@ -111,22 +103,17 @@ impl Press {
         sha256_hex(all.as_bytes()).chars().take(16).collect()
     }
 
-    fn set(
-        &self,
-        report: &Report,
-        photos: BTreeMap<String, Bytes>,
-        setting: Setting,
-        day: Option<Date>,
-    ) -> Result<Printed, TemplateError> {
-        let data = serde_json::to_vec(report).map_err(|error| TemplateError::of_data(&error))?;
-        let desk = Desk::new(&self.template, &self.book, Given { data, photos }, report, setting.paper, day);
+    /// Typesets what was given, as one file.
+    fn set(&self, given: Given, setting: Setting, day: Option<Date>) -> Result<Printed, TemplateError> {
+        let ident = given.ident.clone();
+        let desk = Desk::new(&self.template, &self.book, given, setting.paper, day);
         let fault = |found: EcoVec<SourceDiagnostic>| desk.fault(&found);
         let document: PagedDocument = typst::compile(&desk).output.map_err(fault)?;
         let standards = if setting.archival { vec![PdfStandard::A_2a] } else { Vec::new() };
         let standards = PdfStandards::new(&standards).unwrap_or_default(); // one standard agrees with itself
         let options = PdfOptions {
-            ident: Smart::Custom(format!("{} {}", report.title, report.sheet.left)),
-            creator: Smart::Custom(Some(format!("tautline {}", report.software))),
+            ident: Smart::Custom(ident),
+            creator: Smart::Custom(Some(concat!("tautline ", env!("CARGO_PKG_VERSION")).to_owned())),
             timestamp: day.and_then(midnight).map(Timestamp::new_utc),
             standards,
             ..PdfOptions::default()

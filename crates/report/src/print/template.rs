@@ -8,8 +8,9 @@ use typst::foundations::Bytes;
 use typst::text::Font;
 
 /// The files that come with the software.
-const SHIPPED: [(&str, &str); 3] = [
+const SHIPPED: [(&str, &str); 4] = [
     ("report.typ", include_str!("../../templates/report.typ")),
+    ("packet.typ", include_str!("../../templates/packet.typ")),
     ("house.typ", include_str!("../../templates/house.typ")),
     ("letterhead.typ", include_str!("../../templates/letterhead.typ")),
 ];

@@ -1,8 +1,7 @@
-//! What the typesetter may see: the template's files, the report as data, its photos, the fonts, one day. No disk, no network, no
-//! clock.
+//! What the typesetter may see: the template's files, what is set as data, its photos, the fonts, one day. No disk, no network,
+//! no clock.
 
 use super::{Paper, Template, TemplateError};
-use crate::document::Report;
 use std::collections::BTreeMap;
 use tautline_survey::date::Date;
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
@@ -13,21 +12,30 @@ use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
 use typst::{Library, LibraryExt, World, WorldExt};
 
-/// The file that a template begins with, and the name under which it finds the report.
-const MAIN: &str = "report.typ";
-const DATA: &str = "report.json";
-
-/// What is set: the report as data, and its photos by their names.
+/// What is set.
 pub(crate) struct Given {
+    /// The file that the template begins with.
+    pub(crate) main: &'static str,
+    /// The name under which it finds the data.
+    pub(crate) name: &'static str,
+    /// The data, as JSON.
     pub(crate) data: Vec<u8>,
+    /// The photos by their names.
     pub(crate) photos: BTreeMap<String, Bytes>,
+    /// What tells this file from others.
+    pub(crate) ident: String,
+    /// The words under which it is filed.
+    pub(crate) keywords: Vec<String>,
+    /// The language of its words.
+    pub(crate) language: String,
 }
 
-/// The typesetter's desk for one report.
+/// The typesetter's desk for one file.
 pub(crate) struct Desk<'a> {
     template: &'a Template,
     library: LazyHash<Library>,
     book: &'a LazyHash<FontBook>,
+    name: &'static str,
     data: Bytes,
     photos: BTreeMap<String, Bytes>,
     main: FileId,
@@ -39,25 +47,24 @@ impl<'a> Desk<'a> {
         template: &'a Template,
         book: &'a LazyHash<FontBook>,
         given: Given,
-        report: &Report,
         paper: Paper,
         day: Option<Date>,
     ) -> Self {
-        let inputs: Dict = [("paper", paper.name()), ("language", report.language.as_str())]
+        let inputs: Dict = [("paper", sheet(paper)), ("language", given.language.as_str())]
             .into_iter()
             .map(|(name, value)| (Str::from(name), Value::Str(value.into())))
             .collect();
         let mut library = Library::builder().with_inputs(inputs).build();
-        // by these a printed file is held against a notebook later
-        let prints = report.prints.iter().map(|one| one.print.as_str().into()).collect();
-        library.styles.set(DocumentElem::keywords, OneOrMultiple(prints));
+        let keywords = given.keywords.iter().map(|one| one.as_str().into()).collect();
+        library.styles.set(DocumentElem::keywords, OneOrMultiple(keywords));
         Self {
             template,
             library: LazyHash::new(library),
             book,
+            name: given.name,
             data: Bytes::new(given.data),
             photos: given.photos,
-            main: id(MAIN),
+            main: id(given.main),
             today: day.and_then(|day| Datetime::from_ymd(i32::from(day.year()), day.month(), day.day())),
         }
     }
@@ -79,9 +86,17 @@ impl<'a> Desk<'a> {
     }
 }
 
+/// The name of a sheet's size in a template.
+const fn sheet(paper: Paper) -> &'static str {
+    match paper {
+        Paper::A4 => "a4",
+        Paper::Letter => "us-letter",
+    }
+}
+
 fn id(name: &str) -> FileId {
     // a plain file name is a path within any root
-    #[expect(clippy::expect_used, reason = "both names are constants above")]
+    #[expect(clippy::expect_used, reason = "the names are constants of `print`")]
     let path = VirtualPath::new(name).expect("a plain file name");
     RootedPath::new(VirtualRoot::Project, path).intern()
 }
@@ -109,7 +124,7 @@ impl World for Desk<'_> {
         let name = id.get().vpath().get_without_slash();
         match id.get().root() {
             VirtualRoot::Package(_) => Err(FileError::Other(Some("nothing is fetched".into()))),
-            VirtualRoot::Project if name == DATA => Ok(self.data.clone()),
+            VirtualRoot::Project if name == self.name => Ok(self.data.clone()),
             VirtualRoot::Project if self.photos.contains_key(name) => Ok(self.photos[name].clone()),
             VirtualRoot::Project => self.template.file(name).ok_or(FileError::NotFound(name.into())),
         }

@@ -1,102 +1,18 @@
 //! The packet says what the layout says, has a sheet for each line, and stands alone.
 
-use super::*;
-use tautline_survey::date::Date;
-use tautline_survey::layout::{End, MapLine, MapStratum};
-use tautline_survey::plan::Permission;
-use tautline_survey::plants::GrowthForm;
+mod site;
 
-fn line(name: &str, reserve: bool) -> LaidLine {
-    let end = |latitude| End { latitude, longitude: -113.7, utm: "12 N 277000 4686000".to_owned() };
-    LaidLine {
-        line: name.to_owned(),
-        stratum: Some("flat".to_owned()),
-        plot: None,
-        reserve,
-        start: end(42.3),
-        end: end(42.300_45),
-        true_bearing: 350,
-        magnetic_bearing: Some(338.6),
-        draw: 1,
-        turned: false,
-        staked: false,
-    }
-}
-
-fn layout() -> LayoutOutput {
-    LayoutOutput {
-        format: "tautline.plan-lines",
-        version: 1,
-        site: "Hollow Flat <invented>".to_owned(),
-        seed: 1,
-        design: "balanced".to_owned(),
-        edge: "turn".to_owned(),
-        judged: None,
-        line_length: "50 m".to_owned(),
-        line_length_mm: 50_000,
-        apart_mm: 50_000,
-        strata: Vec::new(),
-        position_error_m: 0,
-        declination: None,
-        lines: vec![line("1", false), line("2", false), line("R1", true)],
-        walk: vec!["2".to_owned(), "1".to_owned()],
-        given_up_at_the_edge: 0,
-        given_up_kept_out: 0,
-        given_up_too_near: 0,
-    }
-}
-
-fn map() -> MapOutput {
-    let square = vec![[0.0, 0.0], [300.0, 0.0], [300.0, 300.0], [0.0, 300.0]];
-    let line = |name: &str, east, reserve| MapLine {
-        line: name.to_owned(),
-        from: [east, 50.0],
-        to: [east, 100.0],
-        reserve,
-    };
-    MapOutput {
-        strata: vec![MapStratum { name: "flat".to_owned(), rings: vec![square] }],
-        keep_out: Vec::new(),
-        lines: vec![line("1", 50.0, false), line("2", 150.0, false), line("R1", 250.0, true)],
-        degrees: Vec::new(),
-    }
-}
+use site::packed;
+use tautline_report::packet::{Paper, html};
+use tautline_survey::place::Openness;
+use tautline_words::Words;
 
 fn page(cautions: &[String], paper: Paper) -> String {
     page_told(cautions, paper, Openness::Exact)
 }
 
 fn page_told(cautions: &[String], paper: Paper, openness: Openness) -> String {
-    let plant = Plant {
-        code: "ATCA".to_owned(),
-        name: "Atriplex canescens".to_owned(),
-        common: "fourwing saltbush".to_owned(),
-        form: GrowthForm::Shrub,
-        groups: Vec::new(),
-    };
-    let known = PlannedLine {
-        site: layout().site,
-        line: "2".to_owned(),
-        length: None,
-        stratum: None,
-        plot: None,
-        judgement: None,
-        slope: None,
-        permission: Some(Permission { from: "the <owner>".to_owned(), until: Date::read("2027-03-31") }),
-    };
-    let packet = Packet {
-        layout: &layout(),
-        map: &map(),
-        protocol: Some(&Protocol { name: "Own rules".to_owned(), ..Protocol::default() }),
-        plants: &[plant],
-        known: &[known],
-        unit: Unit::Inch,
-        paper,
-        openness,
-        kept_back: openness != Openness::Exact,
-        cautions,
-    };
-    html(&packet, &Words::english())
+    packed((cautions, &[]), paper, openness, |packet| html(packet, &Words::english()))
 }
 
 #[test]
@@ -133,6 +49,19 @@ fn it_stands_alone_and_nothing_becomes_markup() {
     for other in ["<script", "href=\"http", "src=", "@import", "url(http"] {
         assert!(!page.contains(other), "{other}");
     }
+}
+
+/// Each rule that a packet is read under is drawn, with its words below; whom to call has room or is the office's own.
+#[test]
+fn rules_are_drawn_and_whom_to_call_is_asked() {
+    let open = page(&[], Paper::A4);
+    assert_eq!(open.matches("<figcaption>").count(), 4, "dead, overhang, under the line, two species");
+    let front = open.split("class=\"calls\"").nth(1).and_then(|rest| rest.split("</dl>").next()).unwrap();
+    assert_eq!(front.matches("dd class=\"blank\"").count(), 6);
+    let calls = ["Rim Draw office (invented): 555 0100".to_owned(), "Back by".to_owned()];
+    let own = packed((&[], &calls), Paper::A4, Openness::Exact, |packet| html(packet, &Words::english()));
+    assert!(own.contains("<dt>Rim Draw office (invented)</dt>\n<dd>555 0100</dd>"));
+    assert!(own.contains("<dt>Back by</dt>\n<dd class=\"blank\"></dd>"));
 }
 
 /// The code's text is the head of a typed sheet: read back here from its squares by the finder pattern's size alone is

@@ -3,6 +3,9 @@
 #![cfg(feature = "pdf")]
 #![expect(clippy::unwrap_used, reason = "a test that can't go on should stop")]
 
+#[path = "../packet/site.rs"]
+mod carried;
+mod packet;
 #[path = "../page/reader.rs"]
 #[expect(dead_code, reason = "the page's own tests use the rest")]
 mod reader;

@@ -113,3 +113,18 @@ again-witness = Witness mark 1: what, distance and bearing to the zero
 again-witness-two = Witness mark 2
 again-way-in = Way in
 again-permission = Permission to enter: who gave it, until when
+again-stakes = Stakes: kind, how deep, cap
+
+## Whom to call
+packet-calls = Whom to call
+packet-calls-said = Fill in before anybody leaves; where there is no signal, agree on who comes looking, and when. In an emergency the local number comes first.
+call-emergency = Emergency, nearest clinic
+call-back-by = Who knows where we are; back by
+call-office = Office, radio channel
+call-owner = Owner or manager of the land
+call-before-stakes = Buried lines, before stakes are driven
+call-way-out = Way out, meeting place
+packet-pdf-written = The packet is { $file }, { $pages } { $pages ->
+    [one] page
+   *[other] pages
+}.

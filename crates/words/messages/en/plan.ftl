@@ -153,7 +153,7 @@ heading-cautions = Before you go (local rules and licensed people come first):
 caution-permission = Ask for permission to enter, and close gates as you found them.
 caution-stakes = Call before you dig or drive stakes. Cap them: they hurt stock, tyres and feet.
 caution-weather = Heat, lightning, fire: know when you turn back.
-caution-alone = Don't go alone without telling somebody where and until when.
+caution-alone = Don't go alone without telling somebody where and until when. Drive as slowly as the track asks.
 caution-animals = Snakes and ticks; nests in season; clean boots and gear against weeds.
 caution-line = Walk on one side of the line only, and not on it before it is read.
 

@@ -113,3 +113,18 @@ again-witness = Testigo 1: qué es, distancia y rumbo al cero
 again-witness-two = Testigo 2
 again-way-in = Cómo llegar
 again-permission = Permiso para entrar: quién lo dio, hasta cuándo
+again-stakes = Estacas: tipo, qué tan hondas, tapa
+
+## A quién llamar
+packet-calls = A quién llamar
+packet-calls-said = Complételo antes de que alguien salga; donde no hay señal, acuerde quién va a buscar y cuándo. En una emergencia va primero el número local.
+call-emergency = Emergencia, clínica más cercana
+call-back-by = Quién sabe dónde estamos; vuelta antes de
+call-office = Oficina, canal de radio
+call-owner = Dueño o encargado del terreno
+call-before-stakes = Líneas enterradas, antes de clavar estacas
+call-way-out = Salida, punto de encuentro
+packet-pdf-written = El paquete es { $file }, { $pages } { $pages ->
+    [one] página
+   *[other] páginas
+}.

@@ -143,7 +143,7 @@ heading-cautions = Antes de ir (primero las normas locales y la gente con licenc
 caution-permission = Pida permiso para entrar, y deje los portones como los halló.
 caution-stakes = Llame antes de cavar o clavar estacas. Cúbralas: hieren al ganado, las llantas y los pies.
 caution-weather = Calor, rayos, fuego: sepa cuándo se da la vuelta.
-caution-alone = No vaya sin decirle a alguien dónde y hasta cuándo.
+caution-alone = No vaya sin decirle a alguien dónde y hasta cuándo. Maneje tan despacio como pida el camino.
 caution-animals = Víboras y garrapatas; nidos en su temporada; botas y equipo limpios contra las malezas.
 caution-line = Camine solo por un lado de la línea, y no sobre ella antes de leerla.
 

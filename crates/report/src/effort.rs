@@ -11,7 +11,7 @@ use tautline_figures::{Frame, Palette};
 use tautline_survey::effort::shares::SharesOutput;
 use tautline_survey::effort::simulated::SimulatedOutput;
 use tautline_survey::effort::{Answer, DesignOutput, EffortOutput, LengthsOutput};
-use tautline_survey::explain::{confidence_value, goal_words};
+use tautline_survey::explain::{confidence_value, goal_words, subject_words};
 use tautline_survey::goal::Wanted;
 use tautline_survey::input::Input;
 use tautline_survey::message::{Message, Value};
@@ -23,7 +23,8 @@ use tautline_words::Words;
 /// ```
 /// use tautline_report::{EffortTold, effort_page};
 /// use tautline_survey::effort::{Ask, EffortOutput, Foreseen, answers};
-/// let foreseen = Foreseen { cover: 0.25, deviation: 0.07, pilot: None, lines: Vec::new() };
+/// use tautline_survey::goal::Subject;
+/// let foreseen = Foreseen { subject: Subject::Canopy, cover: 0.25, deviation: 0.07, pilot: None, lines: Vec::new() };
 /// let ask = Ask { half_width: Some(0.05), confidence: 0.95, power: 0.9, ..Ask::default() };
 /// let output = EffortOutput::of(None, &foreseen, &ask, answers(&foreseen, &ask));
 /// let words = tautline_words::Words::english();
@@ -81,6 +82,7 @@ impl EffortTold<'_> {
             Message::new(code)
                 .with("site", output.site.clone().unwrap_or_default())
                 .with("lines", output.pilot_lines.unwrap_or(0))
+                .with("what", subject_words(&output.subject))
                 .with("cover", Value::Share(output.cover, 1))
                 .with("spread", Value::Share(output.deviation, 1)),
             Message::new("effort-sure")

@@ -27,7 +27,9 @@ use tautline_engine::num::math::sqrt;
 /// What is foreseen of the lines to come.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Foreseen {
-    /// Canopy cover as a share.
+    /// Which plants.
+    pub subject: Subject,
+    /// Their cover as a share.
     pub cover: f64,
     /// Standard deviation of the cover of lines.
     pub deviation: f64,
@@ -66,6 +68,7 @@ impl Foreseen {
             })
             .collect();
         Some(Self {
+            subject: subject.clone(),
             cover: figure.estimate.value,
             deviation: se * sqrt(count(figure.estimate.units)),
             pilot: Some(figure.estimate.units),
@@ -112,7 +115,9 @@ pub struct EffortOutput {
     pub version: u32,
     /// The site the pilot comes from.
     pub site: Option<String>,
-    /// Cover that is foreseen, as a share.
+    /// Which plants the plan is for.
+    pub subject: Subject,
+    /// Their cover that is foreseen, as a share.
     pub cover: f64,
     /// Standard deviation of lines that is foreseen.
     pub deviation: f64,
@@ -141,6 +146,7 @@ impl EffortOutput {
             format: "tautline.plan-effort",
             version: VERSION,
             site,
+            subject: foreseen.subject.clone(),
             cover: foreseen.cover,
             deviation: foreseen.deviation,
             pilot_lines: foreseen.pilot,
@@ -273,7 +279,13 @@ mod tests {
     /// before it is corrected (Elzinga, Salzer and Willoughby 1998, appendix 7, from memory).
     #[test]
     fn the_handbook_s_example() {
-        let foreseen = Foreseen { cover: 0.25, deviation: 0.07, pilot: None, lines: Vec::new() };
+        let foreseen = Foreseen {
+            subject: Subject::Canopy,
+            cover: 0.25,
+            deviation: 0.07,
+            pilot: None,
+            lines: Vec::new(),
+        };
         let ask = Ask {
             half_width: Some(0.05),
             change: Some(0.035),
@@ -294,7 +306,13 @@ mod tests {
 
     #[test]
     fn a_goal_at_the_figure_itself_takes_no_practical_number() {
-        let foreseen = Foreseen { cover: 0.15, deviation: 0.07, pilot: None, lines: Vec::new() };
+        let foreseen = Foreseen {
+            subject: Subject::Canopy,
+            cover: 0.15,
+            deviation: 0.07,
+            pilot: None,
+            lines: Vec::new(),
+        };
         let goals = vec![Wanted::Cover(Relation::AtLeast(Percent(150_000)))];
         let ask = Ask { goals, confidence: 0.9, power: 0.8, ..Ask::default() };
         assert_eq!(answers(&foreseen, &ask)[0].lines, None);

@@ -8,7 +8,7 @@ use tautline_engine::effort::length::Cost;
 use tautline_engine::length::{DecimalMark, Unit};
 use tautline_survey::assess::{SiteGoal, assess};
 use tautline_survey::effort::{Ask, CORRELATION, Foreseen, paid_for};
-use tautline_survey::goal::{self, Goal, Wanted};
+use tautline_survey::goal::{self, Goal, Subject, Wanted};
 use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
 use tautline_survey::sites::of_site;
@@ -54,7 +54,8 @@ pub(super) fn foreseen(held: Held) -> Memo<Option<Foreseen>> {
         match by.described {
             Some((cover, deviation)) => {
                 let deviation = deviation.filter(|&deviation| deviation > 0.0)?;
-                Some(Foreseen { cover: cover?, deviation, pilot: None, lines: Vec::new() })
+                let subject = by.goal.map_or(Subject::Canopy, |goal| goal.subject);
+                Some(Foreseen { subject, cover: cover?, deviation, pilot: None, lines: Vec::new() })
             }
             None => pilot(&held.session.standing(), &by.site, by.goal.as_ref()),
         }

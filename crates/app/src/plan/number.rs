@@ -11,6 +11,7 @@ use leptos::prelude::*;
 use tautline_report::{EffortTold, effort_body, effort_page};
 use tautline_survey::effort::shares::SharesOutput;
 use tautline_survey::effort::{Ask, EffortOutput, Foreseen, answers};
+use tautline_survey::explain::subject_words;
 use tautline_survey::goal::Wanted;
 use tautline_survey::message::{Message, Value};
 
@@ -95,6 +96,7 @@ fn source(held: Held, foreseen: Memo<Option<Foreseen>>) -> impl IntoView {
             let message = Message::new("effort-from-pilot")
                 .with("site", held.with(|all| all.site.clone()))
                 .with("lines", found.pilot.unwrap_or(0))
+                .with("what", subject_words(&found.subject))
                 .with("cover", Value::Share(found.cover, 1))
                 .with("spread", Value::Share(found.deviation, 1));
             session.say(&message)

@@ -17,7 +17,8 @@ use tautline_survey::effort::simulated::simulate;
 use tautline_survey::effort::{
     Ask, CORRELATION, EffortOutput, Foreseen, answers, lengths, lengths_to_try, paid_for,
 };
-use tautline_survey::goal::{self, Subject, Wanted};
+use tautline_survey::explain::subject_words;
+use tautline_survey::goal::{self, Goal, Subject, Wanted};
 use tautline_survey::message::Message;
 use tautline_words::Words;
 
@@ -63,7 +64,9 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
         })?,
         None => Question::default().confidence_per_mille,
     };
-    let (site, foreseen) = foreseen(asked, words)?;
+    let subject = subject(&goals, words)?;
+    let goals = goals.into_iter().map(|goal| goal.wanted).collect();
+    let (site, foreseen) = foreseen(asked, &subject, words)?;
     let visits = numbers.whole("visits")?.unwrap_or(5);
     let correlation = numbers.number("correlation")?.unwrap_or(CORRELATION);
     if !(-1.0..1.0).contains(&correlation) {
@@ -135,37 +138,50 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
     Ok(Exit::Well)
 }
 
-/// The goals about canopy cover; another is refused.
-fn goals(asked: &ArgMatches, words: &Words) -> Result<Vec<Wanted>, Refusal> {
-    let mut goals: Vec<Wanted> = Vec::new();
+/// The goals about cover; another is refused.
+fn goals(asked: &ArgMatches, words: &Words) -> Result<Vec<Goal>, Refusal> {
+    let mut goals: Vec<Goal> = Vec::new();
     for text in asked.get_many::<String>("goal").into_iter().flatten() {
         let read = goal::read(text, DecimalMark::Point)
             .map_err(|error| (words.say(&goals::finding(&error).message), Exit::NotUnderstood))?;
-        let cover = matches!(read.wanted, Wanted::Cover(_)) && read.subject == Subject::Canopy;
-        if !cover {
+        // of a sum of species no share of the ground is left over, so that the verdict's scale would not hold
+        if !matches!(read.wanted, Wanted::Cover(_)) || !read.subject.is_bounded() {
             return Err((
                 words.say(&Message::new("effort-goal").with("goal", text.as_str())),
                 Exit::NotUnderstood,
             ));
         }
-        goals.push(read.wanted);
+        goals.push(read);
     }
     Ok(goals)
 }
 
+/// The one kind of plants that all goals are about; all canopy where there is none.
+fn subject(goals: &[Goal], words: &Words) -> Result<Subject, Refusal> {
+    let first = goals.first().map_or(Subject::Canopy, |goal| goal.subject.clone());
+    if goals.iter().any(|goal| goal.subject != first) {
+        return Err((words.word("effort-goals-apart"), Exit::NotUnderstood));
+    }
+    Ok(first)
+}
+
 /// The site of the pilot, where there is one, and what is foreseen of its lines; figures in the call come first.
-fn foreseen(asked: &ArgMatches, words: &Words) -> Result<(Option<String>, Foreseen), Refusal> {
+fn foreseen(
+    asked: &ArgMatches,
+    subject: &Subject,
+    words: &Words,
+) -> Result<(Option<String>, Foreseen), Refusal> {
     let numbers = Numbers { asked, words };
     let refuse = |code| (words.say(&Message::new(code)), Exit::NotUnderstood);
     let (cover, spread) = (numbers.share("cover")?, numbers.share("spread")?);
     let (site, mut foreseen) = if asked.contains_id("files") || asked.contains_id("notebook") {
-        let (site, foreseen) = pilot(asked, words)?;
+        let (site, foreseen) = pilot(asked, subject, words)?;
         (Some(site), foreseen)
     } else {
         let (Some(cover), Some(deviation)) = (cover, spread) else {
             return Err(refuse("effort-nothing-foreseen"));
         };
-        (None, Foreseen { cover, deviation, pilot: None, lines: Vec::new() })
+        (None, Foreseen { subject: subject.clone(), cover, deviation, pilot: None, lines: Vec::new() })
     };
     foreseen.cover = cover.unwrap_or(foreseen.cover);
     foreseen.deviation = spread.unwrap_or(foreseen.deviation);
@@ -197,7 +213,7 @@ fn line_length(asked: &ArgMatches, foreseen: &Foreseen, words: &Words) -> Result
 }
 
 /// The latest round of the one site in the files, or of the one named.
-fn pilot(asked: &ArgMatches, words: &Words) -> Result<(String, Foreseen), Refusal> {
+fn pilot(asked: &ArgMatches, subject: &Subject, words: &Words) -> Result<(String, Foreseen), Refusal> {
     let (read, question) = readings(asked, words)?;
     let mut assessments = assess(&read.input, &question);
     if let Some(named) = asked.get_one::<String>("site") {
@@ -208,6 +224,12 @@ fn pilot(asked: &ArgMatches, words: &Words) -> Result<(String, Foreseen), Refusa
         return Err((words.word("effort-several-sites"), Exit::NotUnderstood));
     }
     let latest = assessments.iter().max_by_key(|one| one.year);
-    let foreseen = latest.and_then(Foreseen::of);
-    foreseen.map(|foreseen| (site, foreseen)).ok_or_else(|| (words.word("effort-no-pilot"), Exit::Nothing))
+    let foreseen = latest.and_then(|latest| Foreseen::of_subject(latest, subject));
+    foreseen.map(|foreseen| (site, foreseen)).ok_or_else(|| {
+        let message = match subject {
+            Subject::Canopy => Message::new("effort-no-pilot"),
+            other => Message::new("effort-no-pilot-of").with("what", subject_words(other)),
+        };
+        (words.say(&message), Exit::Nothing)
+    })
 }

@@ -11,7 +11,7 @@ use tautline_engine::verdict::Goal;
 use tautline_exchange::delimited::goals;
 use tautline_survey::assess::{Question, threshold};
 use tautline_survey::effort::sequential;
-use tautline_survey::goal::{self, Subject, Wanted};
+use tautline_survey::goal::{self, Wanted};
 use tautline_survey::message::Message;
 use tautline_words::Words;
 
@@ -44,9 +44,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words) -> Done {
             goal::read(text, DecimalMark::Point).map_err(|error| refuse(goals::finding(&error).message))
         })
         .transpose()?;
-    if wanted
-        .as_ref()
-        .is_some_and(|one| !matches!(one.wanted, Wanted::Cover(_)) || one.subject != Subject::Canopy)
+    if wanted.as_ref().is_some_and(|one| !matches!(one.wanted, Wanted::Cover(_)) || !one.subject.is_bounded())
     {
         return Err(refuse(Message::new("effort-goal").with("goal", numbers.text("goal").unwrap_or(""))));
     }

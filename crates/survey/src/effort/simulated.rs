@@ -182,7 +182,13 @@ mod tests {
     /// The closed form and normal draws agree within four Monte-Carlo errors; a sparse stand has bare lines.
     #[test]
     fn normal_lines_agree_and_a_sparse_stand_is_bare_in_places() {
-        let foreseen = Foreseen { cover: 0.03, deviation: 0.04, pilot: None, lines: Vec::new() };
+        let foreseen = Foreseen {
+            subject: Subject::Canopy,
+            cover: 0.03,
+            deviation: 0.04,
+            pilot: None,
+            lines: Vec::new(),
+        };
         let ask = Ask { change: Some(0.015), correlation: 0.6, confidence: 0.9, ..Ask::default() };
         let found = simulate(&foreseen, &ask, 12, 30.0);
         let [normal, stand] = found.as_slice() else { panic!("{found:?}") };
@@ -193,7 +199,13 @@ mod tests {
     /// Drawn in pieces, the surveys are the same.
     #[test]
     fn pieces_change_nothing() {
-        let foreseen = Foreseen { cover: 0.2, deviation: 0.08, pilot: None, lines: Vec::new() };
+        let foreseen = Foreseen {
+            subject: Subject::Canopy,
+            cover: 0.2,
+            deviation: 0.08,
+            pilot: None,
+            lines: Vec::new(),
+        };
         let ask = Ask { change: Some(0.04), correlation: 0.5, confidence: 0.9, ..Ask::default() };
         let mut pieces = Simulating::new(&foreseen, &ask, 10, 30.0).unwrap();
         assert!(pieces.so_far().is_empty());

@@ -108,7 +108,9 @@ option-date = “{ $found }” isn't a date. Write it as 2026-06-01.
 effort-nothing-foreseen = Hand in the readings of a pilot, or say --cover and --spread.
 effort-nothing-asked = Nothing was asked. Say --half-width, --goal, --change, --trend or --lines.
 effort-no-spread = Lines that don't vary tell nothing about how many it takes. Say --spread.
-effort-goal = “{ $goal }” isn't about canopy cover, which is what this plan is for. “at least 15 %” would do.
+effort-goal = “{ $goal }” isn't about cover, which is what this plan is for. “at least 15 %” would do, or “FOUR: at least 5 %” for one kind of plant.
+effort-goals-apart = These goals are about different plants, and each takes lines of its own. Plan them one by one.
+effort-no-pilot-of = Nothing with an error could be worked out of { $what } from these readings, so they tell nothing about how lines vary. Say --cover and --spread.
 effort-power = --power lies from 50 to below 100 %.
 effort-budget-cost = A budget in minutes takes what a line costs: say --walk, --lay and --read.
 effort-budget = That budget pays for fewer than two lines, or for more than ten thousand.
@@ -159,8 +161,8 @@ caution-line = Walk on one side of the line only, and not on it before it is rea
 
 ## Effort
 title-effort = How many lines
-effort-from-pilot = Pilot on { $site }: { $lines } lines, cover { $cover }, standard deviation of lines { $spread }.
-effort-foreseen = Foreseen: cover { $cover }, standard deviation of lines { $spread }.
+effort-from-pilot = Pilot on { $site }: { $lines } lines, { $what } { $cover }, standard deviation of lines { $spread }.
+effort-foreseen = Foreseen: { $what } { $cover }, standard deviation of lines { $spread }.
 effort-sure = At { $confidence } confidence, with a chance of { $power } to succeed.
 column-question = question
 column-lines-needed = lines

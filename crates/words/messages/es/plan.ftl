@@ -102,7 +102,9 @@ option-date = “{ $found }” no es una fecha. Escríbala como 2026-06-01.
 effort-nothing-foreseen = Entregue las lecturas de un piloto, o dé --cover y --spread.
 effort-nothing-asked = No se preguntó nada. Dé --half-width, --goal, --change, --trend o --lines.
 effort-no-spread = Unas líneas que no varían no dicen nada de cuántas hacen falta. Dé --spread.
-effort-goal = “{ $goal }” no trata de la cobertura de copa, que es para lo que sirve este plan. Serviría “at least 15 %”.
+effort-goal = “{ $goal }” no trata de cobertura, que es para lo que sirve este plan. Serviría “at least 15 %”, o “FOUR: at least 5 %” para una clase de planta.
+effort-goals-apart = Estas metas tratan de plantas distintas, y cada una lleva sus propias líneas. Planéelas una por una.
+effort-no-pilot-of = Con estas lecturas no se pudo calcular nada con error sobre { $what }, así que no dicen nada de cómo varían las líneas. Diga --cover y --spread.
 effort-power = --power va de 50 a menos de 100 %.
 effort-budget-cost = Para un presupuesto en minutos hace falta lo que cuesta una línea: dé --walk, --lay y --read.
 effort-budget = Ese presupuesto alcanza para menos de dos líneas, o para más de diez mil.
@@ -149,8 +151,8 @@ caution-line = Camine solo por un lado de la línea, y no sobre ella antes de le
 
 ## Effort
 title-effort = Cuántas líneas
-effort-from-pilot = Piloto en { $site }: { $lines } líneas, cobertura { $cover }, desviación estándar de las líneas { $spread }.
-effort-foreseen = Previsto: cobertura { $cover }, desviación estándar de las líneas { $spread }.
+effort-from-pilot = Piloto en { $site }: { $lines } líneas, { $what } { $cover }, desviación estándar de las líneas { $spread }.
+effort-foreseen = Previsto: { $what } { $cover }, desviación estándar de las líneas { $spread }.
 effort-sure = Con una confianza del { $confidence } y una probabilidad de lograrlo del { $power }.
 column-question = pregunta
 column-lines-needed = líneas

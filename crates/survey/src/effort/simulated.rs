@@ -178,6 +178,7 @@ fn answer(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::goal::Subject;
 
     /// The closed form and normal draws agree within four Monte-Carlo errors; a sparse stand has bare lines.
     #[test]

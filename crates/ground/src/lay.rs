@@ -29,6 +29,8 @@ pub struct Wanted {
     pub names: String,
     /// How points are drawn, what is laid at them, and the rules; lines and reserve are for the whole site.
     pub ask: Ask,
+    /// Lines of each stratum by its name; shared out by area where nobody says.
+    pub shares: Vec<(String, usize)>,
     /// Length of a line as typed.
     pub line_length: String,
     /// Anyone can draw the layout again with it.
@@ -52,6 +54,8 @@ pub struct Wanted {
 pub enum LayError {
     /// Fewer lines than two in each stratum: how many that would take.
     TooFewForStrata(usize),
+    /// Lines were said for other strata than these.
+    Shares(Vec<String>),
     /// No declination for this date or height.
     NoDeclination(NoDeclination),
     /// A baseline that gives no lines.
@@ -60,7 +64,7 @@ pub enum LayError {
     NameTaken(String),
 }
 
-/// Lays lines out on a site; strata share them by area, with two at least in each.
+/// Lays lines out on a site; strata share them as was said, or by area, with two at least in each.
 ///
 /// # Errors
 /// [`LayError`]; where there is no room for all, the layout holds those that fit
@@ -75,7 +79,7 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         return from_a_baseline(site, wanted, walked, compass);
     }
     let ask = &wanted.ask;
-    let shares = |units: usize, least: usize| {
+    let by_area = |units: usize, least: usize| {
         let strata: Vec<Stratum> = site
             .strata
             .iter()
@@ -84,8 +88,12 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         allot(&strata, units, Allotment::Proportional)
     };
     let least = if site.strata.len() > 1 { 2 } else { 1 };
-    let lines = shares(ask.wanted, least).ok_or(LayError::TooFewForStrata(least * site.strata.len()))?;
-    let reserves = match shares(ask.reserve.max(site.strata.len()), 1) {
+    let lines = match wanted.shares.as_slice() {
+        [] => by_area(ask.wanted, least),
+        own => Some(said(site, own)?).filter(|lines| lines.iter().all(|&lines| lines >= least)),
+    };
+    let lines = lines.ok_or(LayError::TooFewForStrata(least * site.strata.len()))?;
+    let reserves = match by_area(ask.reserve.max(site.strata.len()), 1) {
         Some(reserves) if ask.reserve > 0 => reserves,
         _ => vec![0; site.strata.len()],
     };
@@ -127,6 +135,15 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         output.lines.extend(laid(site, wanted, stratum.as_deref(), &name, placed, true, compass));
     }
     finished(site, wanted, output, compass)
+}
+
+/// Lines of each stratum in the order of the strata, each said once.
+fn said(site: &Site, shares: &[(String, usize)]) -> Result<Vec<usize>, LayError> {
+    let names: Vec<&str> = site.strata.iter().map(|(name, _)| name.as_deref().unwrap_or_default()).collect();
+    let of = |name: &str| shares.iter().find(|(own, _)| own == name).map(|(_, lines)| *lines);
+    let lines: Option<Vec<usize>> = names.iter().map(|name| of(name)).collect();
+    let wrong = || LayError::Shares(names.iter().map(|&name| name.to_owned()).collect());
+    lines.filter(|lines| lines.len() == shares.len()).ok_or_else(wrong)
 }
 
 /// Lines from a baseline, numbered as they are met.

@@ -1,38 +1,29 @@
 //! Where lines go: the ground, how they are drawn, the map, and the layout kept in the notebook.
 
-use super::fields::{at, choice, date, number, number_of, text};
+use super::fields::{at, choice, date, number, text};
 use super::ground::{Understood, ground, site_of};
 use super::longer::a_turn;
 use super::map::map;
-use super::sitting::{Held, Sitting};
+use super::sitting::Held;
 use super::steps::Step;
+use super::wanted::wanted;
 use crate::device::here;
 use crate::parts::sheet::sheet;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use std::sync::Arc;
 use std::time::Duration;
-use tautline_engine::length::DecimalMark;
-use tautline_engine::place::layout::{Ask, Bearing, Edge, Shape};
-use tautline_engine::place::points::Design;
 use tautline_ground::drawn::record;
-use tautline_ground::lay::{Wanted, lay};
+use tautline_ground::lay::lay;
 use tautline_ground::site::Site;
-use tautline_ground::typed;
 use tautline_report::packet::{lines_of, map_of, said};
-use tautline_survey::boundary::Reference;
 use tautline_survey::date::Date;
 use tautline_survey::layout::LayoutOutput;
-use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
 use tautline_survey::notebook::layouts;
 
 /// Typing has paused after so long.
 const PAUSE: Duration = Duration::from_millis(300);
-
-/// More lines than anybody reads at one site, and a tape longer than any, in millimetres.
-const MOST_LINES: usize = 1000;
-const LONGEST: i64 = 10_000_000;
 
 /// A layout on its site.
 struct Drawn {
@@ -81,14 +72,15 @@ fn options(held: Held) -> impl IntoView {
             {number(held, "many-lines", at!(number.lines))}
             {text(held, "where-length", at!(layout.length))}
             {number(held, "where-reserve", at!(layout.reserve))}
-            {choice(held, "where-design", at!(layout.design), &[("balanced", "design-balanced"), ("random", "design-random"), ("systematic", "design-systematic")])}
-            {text(held, "where-bearing", at!(layout.bearing))}
+            {choice(held, "where-shape", at!(layout.shape), &[("line", "where-shape-line"), ("spokes", "where-shape-spokes"), ("baseline", "where-shape-baseline")])}
+            {move || shape(held)}
+            {choice(held, "where-shares", at!(layout.shares), &[("area", "where-shares-area"), ("spread", "where-shares-spread")])}
             <details>
                 <summary>{session.word("where-more")}</summary>
                 {choice(held, "where-edge", at!(layout.edge), &[("turn", "where-edge-turn"), ("redraw", "where-edge-redraw")])}
                 {text(held, "where-apart", at!(layout.apart))}
-                {number(held, "where-spokes", at!(layout.spokes))}
                 {text(held, "where-from", at!(layout.from))}
+                {number(held, "where-batch", at!(layout.batch))}
                 {text(held, "where-names", at!(layout.names))}
                 {text(held, "where-judged", at!(layout.judged))}
                 {number(held, "where-seed", at!(layout.seed))}
@@ -99,11 +91,43 @@ fn options(held: Held) -> impl IntoView {
     }
 }
 
+/// What is asked of single lines, of spokes, or of a baseline alone.
+fn shape(held: Held) -> AnyView {
+    let drawn = || {
+        view! {
+            {choice(held, "where-design", at!(layout.design), &[("balanced", "design-balanced"), ("random", "design-random"), ("systematic", "design-systematic")])}
+            {text(held, "where-bearing", at!(layout.bearing))}
+        }
+    };
+    match held.with(|all| all.layout.shape.clone()).as_str() {
+        "spokes" => view! {
+            <p class="quiet">{held.session.word("where-spokes-what")}</p>
+            {number(held, "where-spokes", at!(layout.spokes))}
+            {text(held, "where-offset", at!(layout.offset))}
+            {drawn()}
+        }
+        .into_any(),
+        "baseline" => view! {
+            <p class="quiet">{held.session.word("where-baseline-what")}</p>
+            {text(held, "where-baseline-from", at!(layout.baseline_from))}
+            {number(held, "where-baseline-bearing", at!(layout.baseline_bearing))}
+            {text(held, "where-baseline-length", at!(layout.baseline_length))}
+            {choice(held, "where-starts", at!(layout.starts), &[("random", "where-starts-random"), ("systematic", "where-starts-systematic")])}
+            {choice(held, "where-sides", at!(layout.sides), &[("either", "where-sides-either"), ("left", "where-sides-left"), ("right", "where-sides-right")])}
+        }
+        .into_any(),
+        _ => drawn().into_any(),
+    }
+}
+
 /// Draws behind the screen, at each pause in typing.
 fn drawing(held: Held, understood: Memo<Understood>) -> ReadSignal<Outcome> {
     let (outcome, set) = signal(Outcome::Nothing);
     let typed = Memo::new(move |_| {
-        held.with(|all| (all.site.clone(), all.number.lines.clone(), all.layout.clone(), all.packet.clone()))
+        held.with(|all| {
+            let spreads = all.number.spreads.clone();
+            (all.site.clone(), all.number.lines.clone(), spreads, all.layout.clone(), all.packet.clone())
+        })
     });
     let turn = StoredValue::new(0_u32);
     Effect::new(move || {
@@ -122,7 +146,7 @@ fn drawing(held: Held, understood: Memo<Understood>) -> ReadSignal<Outcome> {
             if turn.try_get_value() != Some(mine) {
                 return;
             }
-            let wanted = held.with_untracked(|all| wanted(all, understood.name));
+            let wanted = held.with_untracked(|all| wanted(all, &site, understood.name));
             let drawn = wanted.and_then(|wanted| lay(&site, &wanted).map_err(|error| error.message()));
             set.set(match drawn {
                 Ok(layout) => Outcome::Drawn(Arc::new(Drawn { site, layout })),
@@ -132,79 +156,6 @@ fn drawing(held: Held, understood: Memo<Understood>) -> ReadSignal<Outcome> {
         set_timeout(move || spawn_local(work), PAUSE);
     });
     outcome
-}
-
-/// What is wanted, as typed.
-fn wanted(all: &Sitting, name: Option<String>) -> Result<Wanted, Message> {
-    let typed = &all.layout;
-    let wrong = |found: &str, what: &'static str| {
-        Message::new("where-not-read")
-            .with("found", found)
-            .with("what", tautline_survey::message::Value::Word(what))
-    };
-    let whole = |text: &str, what: &'static str| -> Result<Option<usize>, Message> {
-        let text = text.trim();
-        let read = || text.parse().ok().filter(|&count| count <= MOST_LINES).ok_or_else(|| wrong(text, what));
-        if text.is_empty() { Ok(None) } else { read().map(Some) }
-    };
-    let millimetres = |text: &str, what: &'static str| -> Result<Option<i64>, Message> {
-        if text.trim().is_empty() {
-            return Ok(None);
-        }
-        let length = Measure::read(text, None, DecimalMark::Point).map_err(|_| wrong(text, what))?;
-        let millimetres = (length.length().nanometres() + 500_000) / 1_000_000;
-        if (0..=LONGEST).contains(&millimetres) { Ok(Some(millimetres)) } else { Err(wrong(text, what)) }
-    };
-    let lines = whole(&all.number.lines, "many-lines")?.filter(|&lines| lines > 0);
-    let lines = lines.ok_or_else(|| Message::new("where-no-number"))?;
-    let length = millimetres(&typed.length, "where-length")?.filter(|&length| length > 0);
-    let length = length.ok_or_else(|| wrong(&typed.length, "where-length"))?;
-    let shape = match whole(&typed.spokes, "where-spokes")? {
-        Some(spokes) if spokes > 0 => {
-            let lines = u16::try_from(spokes).ok().filter(|&spokes| spokes <= 36);
-            Shape::Spokes { lines: lines.ok_or_else(|| wrong(&typed.spokes, "where-spokes"))?, offset: 5_000 }
-        }
-        _ => Shape::Line,
-    };
-    let from = typed.from.trim();
-    let from = if from.is_empty() {
-        None
-    } else {
-        Some(typed::read(from, Reference::default()).ok_or_else(|| wrong(from, "where-from"))?)
-    };
-    let site = all.site.trim();
-    Ok(Wanted {
-        name: if site.is_empty() { name.unwrap_or_default() } else { site.to_owned() },
-        names: typed.names.trim().to_owned(),
-        ask: Ask {
-            design: match typed.design.as_str() {
-                "random" => Design::Random,
-                "systematic" => Design::Systematic,
-                _ => Design::Balanced,
-            },
-            wanted: lines,
-            reserve: whole(&typed.reserve, "where-reserve")?.unwrap_or(lines.div_ceil(2)),
-            shape,
-            length,
-            bearing: bearing(&typed.bearing)?,
-            edge: if typed.edge == "redraw" { Edge::Redraw } else { Edge::Turn },
-            apart: millimetres(&typed.apart, "where-apart")?.unwrap_or(length),
-        },
-        line_length: typed.length.trim().to_owned(),
-        seed: typed.seed.trim().parse().map_err(|_| wrong(&typed.seed, "where-seed"))?,
-        compass: Date::read(&all.packet.date)
-            .map(|date| (date, number_of(&all.packet.elevation).unwrap_or(0.0))),
-        batch: None,
-        from,
-        baseline: None,
-        take_in: true,
-        judged: Some(typed.judged.trim().to_owned()).filter(|why| !why.is_empty()),
-    })
-}
-
-/// Any, degrees from true north, or across.
-fn bearing(text: &str) -> Result<Bearing, Message> {
-    Bearing::read(text).ok_or_else(|| Message::new("option-bearing").with("found", text))
 }
 
 /// How wide a map is drawn: its letters are read on a phone as on a desk.

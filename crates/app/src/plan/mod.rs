@@ -13,7 +13,7 @@
 //! | lines of each stratum | `strata` |
 //! | boundaries from files and by hand | `ground` |
 //! | corners set down on a plane | `plane` |
-//! | how lines are laid out | `lines` |
+//! | how lines are laid out; what is read of its fields | `lines`, `wanted` |
 //! | a map that can be come near to | `map` |
 //! | the packet and its files | `packet` |
 //! | lines that can't be read | `replace` |
@@ -33,6 +33,7 @@ mod replace;
 mod sitting;
 mod steps;
 mod strata;
+mod wanted;
 
 use leptos::prelude::*;
 use sitting::Held;

@@ -159,7 +159,14 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
     };
     let length = millimetres("length")?.filter(|&length| length > 0);
     let length = length.ok_or_else(|| wrong(text("length").unwrap_or(""), "--length"))?;
-    let lines = number("lines")?.filter(|&lines| lines > 0);
+    let shares = text("lines").filter(|found| found.contains(':')).map(shares);
+    let shares = shares.map(|found| found.ok_or_else(|| wrong(text("lines").unwrap_or(""), "--lines")));
+    let shares = shares.transpose()?.unwrap_or_default();
+    let lines = match shares.as_slice() {
+        [] => number("lines")?,
+        shares => Some(shares.iter().map(|(_, lines)| lines).sum()).filter(|&lines| lines <= MOST_LINES),
+    };
+    let lines = lines.filter(|&lines| lines > 0);
     let lines = lines.ok_or_else(|| wrong(text("lines").unwrap_or(""), "--lines"))?;
     let shape = match number("spokes")? {
         Some(spokes) => {
@@ -205,6 +212,7 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
             edge: if text("edge") == Some("redraw") { Edge::Redraw } else { Edge::Turn },
             apart: millimetres("apart")?.unwrap_or(if text("baseline").is_some() { 5_000 } else { length }),
         },
+        shares,
         line_length: length_option(asked, "length", words)?
             .map_or(String::new(), |length| written(length.typed(), text("unit"))),
         seed: seed.unwrap_or(1),
@@ -220,6 +228,16 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
         take_in: asked.get_flag("take-in"),
         judged: text("judged").map(str::to_owned),
     })
+}
+
+/// `bench: 12, swale: 8`: lines of each stratum.
+fn shares(found: &str) -> Option<Vec<(String, usize)>> {
+    let one = |part: &str| {
+        let (name, lines) = part.rsplit_once(':')?;
+        let lines = lines.trim().parse().ok().filter(|&lines| lines <= MOST_LINES)?;
+        Some((name.trim().to_owned(), lines))
+    };
+    found.split(',').map(one).collect()
 }
 
 /// `42.3010,-113.7000; 40; 300 m`: where it starts, its true bearing, its length.

@@ -34,6 +34,7 @@ pub(crate) fn wanted(lines: usize) -> Wanted {
             edge: Edge::Turn,
             apart: 50_000,
         },
+        shares: Vec::new(),
         line_length: "50 m".into(),
         seed: 1,
         compass: Some((Date::new(2026, 6, 1).unwrap(), 1500.0)),
@@ -42,6 +43,21 @@ pub(crate) fn wanted(lines: usize) -> Wanted {
         baseline: None,
         take_in: false,
         judged: None,
+    }
+}
+
+/// Neyman's numbers, or anybody's, are laid out as they are; strata must be named, each once.
+#[test]
+fn strata_get_the_lines_that_were_said() {
+    let shares = |flat: usize, wash: usize| vec![("wash".to_owned(), wash), ("flat".to_owned(), flat)];
+    let said = lay(&site(), &Wanted { shares: shares(5, 9), ..wanted(14) }).unwrap();
+    let placed: Vec<_> = said.strata.iter().map(|one| (one.name.as_deref().unwrap(), one.placed)).collect();
+    assert_eq!(placed, [("flat", 5), ("wash", 9)]);
+    let one = Wanted { shares: shares(5, 1), ..wanted(6) };
+    assert_eq!(lay(&site(), &one).unwrap_err(), LayError::TooFewForStrata(4));
+    let strata = LayError::Shares(vec!["flat".into(), "wash".into()]);
+    for shares in [vec![("flat".to_owned(), 6)], [shares(5, 9), vec![("draw".to_owned(), 2)]].concat()] {
+        assert_eq!(lay(&site(), &Wanted { shares, ..wanted(14) }).unwrap_err(), strata);
     }
 }
 

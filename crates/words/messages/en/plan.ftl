@@ -55,7 +55,7 @@ help-sides = To which sides of a baseline lines run: either by chance (the defau
 help-take-in = Take the lines that are there already into the layout, to be read again
 help-judged = Why this area was chosen, where that was by judgement as a key area is
 help-datum = The datum of files that name none, and of --from: WGS84, NAD83, NAD27, or “NAD27 UTM 12 N”
-help-lines = Lines to lay out; plots, where --spokes is given
+help-lines = Lines to lay out; plots, where --spokes is given. By area, or as you say: “bench: 12, swale: 8”
 help-length = Length of each line, such as “50 m” or “100 ft”
 help-reserve = Lines in reserve, in order, for those that can't be read (half as many as lines)
 help-design = How points are drawn: balanced (the default), random, or systematic
@@ -101,6 +101,7 @@ boundary-taken-once = { $file }, feature { $part }: { $points ->
    *[other] { $points } corners given twice were taken once.
 }
 layout-too-few = Each stratum needs two lines for its own error: { $least } lines or more.
+layout-shares = Say how many lines each stratum gets, each once: { $strata }.
 declination-date = The magnetic model doesn't reach that date. A date from 2020 to 2029 would do.
 declination-height = The magnetic model doesn't reach that height. Give metres above the sea.
 option-bearing = “{ $found }” isn't a bearing. “random”, degrees from 0 to 360, or “across 40” would do.

@@ -52,7 +52,7 @@ help-stratum-from = El campo en que está el nombre de un estrato (stratum)
 help-take-in = Tomar en el trazado las líneas que ya están ahí, para leerlas otra vez
 help-judged = Por qué se eligió esta área, donde fue por juicio, como un área clave
 help-datum = El datum de los archivos que no nombran ninguno, y de --from: WGS84, NAD83, NAD27 o “NAD27 UTM 12 N”
-help-lines = Líneas por trazar; parcelas, si se da --spokes
+help-lines = Líneas por trazar; parcelas, si se da --spokes. Por superficie, o como diga: “bench: 12, swale: 8”
 help-length = Longitud de cada línea, como “50 m” o “100 ft”
 help-reserve = Líneas de reserva, en orden, para las que no se puedan leer (la mitad que líneas)
 help-design = Cómo se sortean los puntos: balanced (lo normal), random o systematic
@@ -95,6 +95,7 @@ boundary-taken-once = { $file }, elemento { $part }: { $points ->
    *[other] { $points } esquinas dadas dos veces se tomaron una vez.
 }
 layout-too-few = Cada estrato necesita dos líneas para su propio error: { $least } líneas o más.
+layout-shares = Diga cuántas líneas le tocan a cada estrato, cada uno una vez: { $strata }.
 declination-date = El modelo magnético no llega a esa fecha. Serviría una fecha de 2020 a 2029.
 declination-height = El modelo magnético no llega a esa altitud. Dé metros sobre el mar.
 option-bearing = “{ $found }” no es un rumbo. Servirían “random”, grados de 0 a 360, o “across 40”.

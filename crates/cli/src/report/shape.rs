@@ -107,7 +107,7 @@ impl Press {
     ///
     /// # Errors
     /// none: a page is always made
-    #[expect(clippy::unnecessary_wraps, reason = "with PDF a template may be at fault")]
+    #[expect(clippy::unnecessary_wraps, clippy::unused_self, reason = "with PDF a template may be at fault")]
     pub(crate) fn packed(&self, packet: &Packet, words: &Words) -> Result<Made, Refused> {
         Ok(packed_as_page(packet, words))
     }

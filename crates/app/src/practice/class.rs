@@ -3,6 +3,7 @@
 use super::choose::{Chosen, TAPES, Year, shown_length, tape_fields, year};
 use super::kept::Kept;
 use super::paper::page;
+use super::protests::protests;
 use super::sheets::{ClassList, Whose, sheets};
 use crate::device::here::a_turn;
 use crate::parts::findings::findings;
@@ -99,6 +100,7 @@ fn desk(all: All) -> impl IntoView {
         {best(all)}
         <h2>{session.word("lesson-sheets")}</h2>
         {sheets(session, list.value, chosen)}
+        {protests(session, list.value)}
         <div class="choices">
             <button type="button" class="main" on:click=mark>{session.word("lesson-mark")}</button>
             {forget(all)}
@@ -178,7 +180,8 @@ async fn mark_all(all: All) {
             Err(finding) => found.push(*finding),
         }
     }
-    let in_order = in_order(&marked, &marking, best);
+    let mut in_order = in_order(&marked, &marking, best);
+    in_order.protests = list.protests.into_iter().filter(|one| !one.is_empty()).collect();
     let made = practice_class(&in_order, &marked, &marking, best, &session.words());
     stage.set(Stage::Marked(made, found, keys.iter().map(spread_words).collect()));
 }

@@ -16,6 +16,7 @@
 //! | progress over time | `progress` |
 //! | paper for a class | `paper` |
 //! | a class's sheets, experts' keys, places | `class`, `sheets` |
+//! | protests and what was decided | `protests` |
 
 mod choose;
 mod class;
@@ -30,6 +31,7 @@ mod paper;
 mod picture;
 mod place;
 mod progress;
+mod protests;
 mod sheets;
 mod sight;
 

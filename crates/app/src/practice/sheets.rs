@@ -11,7 +11,7 @@ use serde::{Deserialize, Serialize};
 use tautline_exchange::practice::{sheets as read_table, table};
 use tautline_survey::finding::Finding;
 use tautline_survey::message::Message;
-use tautline_survey::practice::{LearnerSheet, TypedRow, TypedSheet};
+use tautline_survey::practice::{LearnerSheet, Protest, TypedRow, TypedSheet};
 use wasm_bindgen::JsCast as _;
 use web_sys::HtmlInputElement;
 
@@ -42,6 +42,8 @@ pub(super) struct ClassList {
     learners: Vec<TypedSheet>,
     experts: Vec<TypedSheet>,
     again: Vec<TypedSheet>,
+    /// What was protested against, and by whom.
+    pub(super) protests: Vec<Protest>,
 }
 
 impl ClassList {

@@ -214,3 +214,7 @@ protest-about = about
 protest-decided = decided
 protest-why = why
 protest-judge = decided by
+protests-about = Raised by a learner or a group, about a row of a sheet or of the key. A decision changes no marks by itself: put the sheet or the key right and mark again. The list goes when the class list goes.
+protests-more = One more protest
+protests-out = Hand out the protests as a table
+protests-take-away = Take this protest away

@@ -216,3 +216,7 @@ protest-about = qué
 protest-decided = decisión
 protest-why = por qué
 protest-judge = quién decidió
+protests-about = De quien aprende o de un equipo, sobre una fila de una hoja o de la clave. Una decisión no cambia puntos por sí sola: corrija la hoja o la clave y califique otra vez. La lista se va cuando se va la lista de la clase.
+protests-more = Otra inconformidad
+protests-out = Entregar las inconformidades como tabla
+protests-take-away = Quitar esta inconformidad

@@ -7,7 +7,7 @@ mod piece;
 mod sight;
 mod tape;
 
-pub use beside::{BesideTape, draw_beside};
+pub use beside::{BesideTape, draw_beside, draw_beside_part};
 pub use piece::{draw_meaning, draw_piece, piece_height};
 pub use sight::{Sight, draw_sight};
 

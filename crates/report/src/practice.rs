@@ -10,6 +10,7 @@ pub use progress::{practice_progress, progress_sentences};
 
 use crate::html;
 use crate::markup::{around, escape, text};
+use core::ops::Range;
 use place::Places;
 use tautline_engine::length::{Length, Unit, write};
 use tautline_engine::practice::line::{Other, parallax};
@@ -164,27 +165,30 @@ fn length(exercise: &Exercise) -> String {
 
 /// The drawing, wide and narrow, in pieces that fit a sheet of paper.
 fn drawing(exercise: &Exercise, words: &Words) -> String {
-    const STRIPS_UNDER_A_HEADING: i64 = 2;
-    const STRIPS_ON_A_SHEET: i64 = 3;
     let each = match exercise.tape {
         TapeKind::Metric => Length::from_units(150, Unit::Centimetre),
         TapeKind::FeetAndInches | TapeKind::DecimalFeet => Length::from_units(60, Unit::Inch),
     };
-    let times = |number: i64| Length::from_nanometres(each.nanometres() * number);
+    let times = |number: usize| -> Length { core::iter::repeat_n(each, number).sum() };
+    let whole = (exercise.line.length.nanometres() - 1).max(0) / each.nanometres() + 1;
+    let whole = usize::try_from(whole).unwrap_or(1);
     let mut drawn = String::new();
-    let mut from = Length::ZERO;
-    let mut strips = STRIPS_UNDER_A_HEADING;
-    while from < exercise.line.length {
-        let to = (from + times(strips)).min(exercise.line.length);
+    for strips in sheets(whole) {
+        let (from, to) = (times(strips.start), times(strips.end).min(exercise.line.length));
         let part = Part { from, to, each };
         let third = Length::from_nanometres(each.nanometres() / 3);
         let narrow = piece(exercise, &Part { each: third, ..part }, (360, "narrow"), words);
         drawn +=
             &around("figure class=\"strips\"", &(piece(exercise, &part, (720, "wide"), words) + &narrow));
-        from = to;
-        strips = STRIPS_ON_A_SHEET;
     }
     drawn
+}
+
+/// Strips of a drawing by the sheets of paper that hold them: two under a heading, then three on each sheet.
+fn sheets(strips: usize) -> Vec<Range<usize>> {
+    let first = strips.min(2);
+    let more = (first..strips).step_by(3).map(|from| from..(from + 3).min(strips));
+    core::iter::once(0..first).chain(more).collect()
 }
 
 /// From where to where of a line is drawn, and how much of it in one strip.

@@ -5,6 +5,7 @@ use super::{ASIDE, Window, closed, colour, foliage, tape};
 use crate::frame::Frame;
 use crate::palette::Colour;
 use crate::svg::{Anchor, Area, Drawing, Lettering, Look, MARGIN};
+use core::ops::Range;
 use tautline_engine::length::{Length, Notation, Unit};
 use tautline_engine::num::math::sqrt;
 use tautline_engine::practice::line::PracticeLine;
@@ -35,12 +36,34 @@ pub struct BesideTape<'a> {
 /// assert!(svg.starts_with("<svg") && svg.contains(">6<"));
 /// ```
 pub fn draw_beside(beside: &BesideTape<'_>, frame: &Frame) -> String {
+    draw_beside_part(beside, 0..beside.strips(), frame)
+}
+
+impl BesideTape<'_> {
+    fn each(&self) -> Length {
+        self.each.max(Length::from_units(10, Unit::Centimetre))
+    }
+
+    /// How far along the tape the last plant reaches; one strip at least.
+    fn end(&self) -> Length {
+        let ends = self.plants.iter().map(|plant| plant.along + plant.radius);
+        ends.fold(self.each(), Length::max)
+    }
+
+    /// How many strips the drawing has.
+    pub fn strips(&self) -> usize {
+        let strips = (self.end().nanometres() - 1) / self.each().nanometres() + 1;
+        usize::try_from(strips).unwrap_or_default()
+    }
+}
+
+/// Some of its strips, for a sheet of paper that holds no more.
+pub fn draw_beside_part(beside: &BesideTape<'_>, strips: Range<usize>, frame: &Frame) -> String {
     let mut drawing = Drawing::new(frame);
     let (left, right) = (drawing.left(), drawing.right());
-    let each = beside.each.max(Length::from_units(10, Unit::Centimetre));
+    let each = beside.each();
     let scale = (right - left - 2.0) / each.in_unit(Unit::Metre);
-    let ends = beside.plants.iter().map(|plant| plant.along + plant.radius);
-    let end = ends.fold(each, Length::max);
+    let end = beside.end();
     let bare = PracticeLine {
         length: end,
         tape: beside.tape,
@@ -51,8 +74,8 @@ pub fn draw_beside(beside: &BesideTape<'_>, frame: &Frame) -> String {
         others: Vec::new(),
     };
     let mut top = MARGIN;
-    let mut from = Length::ZERO;
-    while from < end {
+    for strip in strips.take_while(|strip| *strip < beside.strips()) {
+        let from: Length = core::iter::repeat_n(each, strip).sum();
         let to = from + each;
         let area = Area { x: left + 1.0, y: top, width: right - left - 2.0, height: 2.0 * ASIDE * scale };
         let window = Window { from: from.in_unit(Unit::Metre), scale, area };
@@ -62,7 +85,6 @@ pub fn draw_beside(beside: &BesideTape<'_>, frame: &Frame) -> String {
         }
         tape::draw(&mut drawing, &bare, &window, (from, to, to), frame.mark);
         top += area.height + 14.0;
-        from = to;
     }
     drawing.finish(top + MARGIN)
 }

@@ -1,10 +1,10 @@
 //! Line starts and plants in or out, on paper.
 
-use super::{blank, table};
+use super::{blank, sheets, table};
 use crate::markup::{around, text};
 use tautline_engine::length::{Length, Notation, Unit, write};
 use tautline_engine::practice::place::{Beside, Starts, in_or_out};
-use tautline_figures::practice::{BesideTape, draw_beside};
+use tautline_figures::practice::{BesideTape, draw_beside_part};
 use tautline_figures::{Frame, Palette};
 use tautline_survey::message::Message;
 use tautline_survey::practice::TapeKind;
@@ -55,15 +55,21 @@ impl Places {
             Length::from_units(5, Unit::Foot)
         };
         let beside = BesideTape { plants: &self.plants, tape: self.tape.notation(), each };
-        let frame = Frame {
-            title: words.word("practice-in-or-out-title"),
-            description: words.word("practice-in-or-out-asked"),
-            ..Frame::new("in-or-out", 720, Palette::screen())
-        };
+        let drawn: String = sheets(beside.strips())
+            .into_iter()
+            .map(|strips| {
+                let frame = Frame {
+                    title: words.word("practice-in-or-out-title"),
+                    description: words.word("practice-in-or-out-asked"),
+                    ..Frame::new(&format!("in-or-out-{}", strips.start), 720, Palette::screen())
+                };
+                around("figure class=\"strips\"", &draw_beside_part(&beside, strips, &frame))
+            })
+            .collect();
         let columns = ["plant", "in-or-out"].map(|name| words.word(&format!("practice-column-{name}")));
         let plants = text("h2", &words.word("practice-in-or-out-title"))
             + &text("p", &words.word("practice-in-or-out-drawn"))
-            + &around("figure class=\"strips\"", &draw_beside(&beside, &frame))
+            + &drawn
             + &blank(&words.word("practice-in-or-out-title"), &columns, PLANTS);
         around("section class=\"own\"", &starts) + &around("section class=\"own\"", &plants)
     }

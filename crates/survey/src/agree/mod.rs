@@ -34,6 +34,7 @@ use tautline_engine::agreement::patches::{Matched, matched};
 use tautline_engine::agreement::reliability::{Form, Of, mean_squares};
 use tautline_engine::agreement::{Limits, limits};
 use tautline_engine::cover::{Intercept, Life};
+use tautline_engine::length::Notation;
 
 /// Share of the differences that limits of agreement enclose.
 pub const SHARE_WITHIN: f64 = 0.95;
@@ -53,6 +54,8 @@ pub struct Agreement {
     pub second: String,
     /// The lines that both read.
     pub lines: Vec<LinePair>,
+    /// How the first reader's lengths were written.
+    pub written: Option<Notation>,
     /// Limits between which differences of canopy cover lie; none for one line.
     pub limits: Option<Limits>,
     /// How far the readers differ in each species, on average over the lines: code, difference as a share.
@@ -116,7 +119,11 @@ pub fn each(
         }
         let lines = usable_lines(input, question, &again, &ground.choice, &mut findings);
         dedupe(&mut findings);
-        of_round(&round, question, &lines, &findings, against)
+        let mut agreements = of_round(&round, question, &lines, &findings, against);
+        for one in &mut agreements {
+            one.written = one.lines.first().map(|pair| pair.first.notation(input));
+        }
+        agreements
     })
 }
 
@@ -152,6 +159,7 @@ fn of_round(
             }
             let differences: Vec<f64> = pairs.iter().filter_map(|pair| pair.difference).collect();
             Some(Agreement {
+                written: None,
                 site: round.site.clone(),
                 year: round.year,
                 confidence: question.confidence(),

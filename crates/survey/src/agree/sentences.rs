@@ -112,8 +112,7 @@ pub fn sentences(agreement: &Agreement) -> Vec<Message> {
             .with("second", agreement.second.as_str())
             .with("lines", agreement.lines.len())
     };
-    let metric = Notation::decimals(Unit::Metre, 0);
-    let tape = agreement.lines.first().map_or(metric, |pair| pair.first.length.notation());
+    let tape = agreement.written.unwrap_or(Notation::decimals(Unit::Metre, 0));
     let said_short = |length| Value::Length(length, short(tape, 1));
     let differences: Vec<f64> = agreement.lines.iter().filter_map(|pair| pair.difference).collect();
     let mut said = Vec::new();

@@ -161,7 +161,7 @@ fn site_change(
         confidence: asked.question.confidence(),
         power: asked.power,
         matters: asked.matters,
-        lines: if asked.temporary { Vec::new() } else { tape::lines(&earlier, &later) },
+        lines: if asked.temporary { Vec::new() } else { tape::lines(input, &earlier, &later) },
         earlier,
         later,
         assumed: ground.assumed,

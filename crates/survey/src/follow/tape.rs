@@ -1,5 +1,6 @@
 //! Where on its tape each staked line changed, and whether it still is the same line.
 
+use crate::input::Input;
 use crate::line::LineResult;
 use crate::measure::short;
 use tautline_engine::change::align::{Alignment, align, found_again};
@@ -40,19 +41,19 @@ fn reach(line: Length) -> Length {
 }
 
 /// The lines of the same name at both visits.
-pub(super) fn lines(earlier: &[LineResult], later: &[LineResult]) -> Vec<LineChange> {
+pub(super) fn lines(input: &Input, earlier: &[LineResult], later: &[LineResult]) -> Vec<LineChange> {
     earlier
         .iter()
         .enumerate()
         .filter_map(|(at, before)| {
             let other = later.iter().position(|line| line.line == before.line)?;
-            let tape = tape(before, &later[other]);
+            let tape = tape(input, before, &later[other]);
             Some(LineChange { line: before.line.clone(), earlier: at, later: other, tape })
         })
         .collect()
 }
 
-fn tape(earlier: &LineResult, later: &LineResult) -> Option<TapeChange> {
+fn tape(input: &Input, earlier: &LineResult, later: &LineResult) -> Option<TapeChange> {
     let read = earlier.read.min(later.read);
     let canopy = |line: &LineResult| {
         let whole = tautline_engine::stretch::Stretch::new(Length::ZERO, read)?;
@@ -63,7 +64,7 @@ fn tape(earlier: &LineResult, later: &LineResult) -> Option<TapeChange> {
     let alignment = align(&before, &after, read, reach(read));
     Some(TapeChange {
         turnover: turnover(&before, &after),
-        notation: short(earlier.length.notation(), 0),
+        notation: short(later.notation(input), 0),
         read,
         found_again: found_again(
             &before,

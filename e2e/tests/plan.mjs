@@ -148,6 +148,63 @@ export const tests = {
     assert.deepEqual((await map.getAttribute("viewBox")).split(" ").map(Number), whole.split(" ").map(Number));
   },
 
+  async "a goal is changed under another name, and taken back; its history stays"({ visit }) {
+    const { page } = await visit({ viewport: SIZES.phone });
+    await openDemo(page);
+    await show(page, STEPS.aim);
+    await page.getByLabel("Site", { exact: true }).fill(SITE);
+    await page.getByLabel("Per cent of the ground", { exact: true }).fill("15");
+    await page.getByLabel("A name for the goal").fill("browse");
+    await page.getByRole("button", { name: "Keep the goal" }).click();
+    const goals = page.locator(".goals");
+    await goals.getByText(/browse · .*at least 15/).waitFor();
+    // what was typed since is replaced by what stands in the notebook
+    await page.getByLabel("Per cent of the ground", { exact: true }).fill("40");
+    await goals.getByRole("button", { name: "Change the goal “browse”" }).click();
+    assert.equal(await page.getByLabel("Per cent of the ground", { exact: true }).inputValue(), "15");
+    await page.getByLabel("Per cent of the ground", { exact: true }).fill("12.5");
+    await page.getByLabel("A name for the goal").fill("spring browse");
+    await page.getByLabel("Why it changes").fill("agreed anew, invented");
+    assert.deepEqual(await axe(page), [], "changing");
+    await page.getByRole("button", { name: "Keep the goal" }).click();
+    await goals.getByText(/spring browse · .*at least 12.5/).waitFor();
+    assert.equal(await goals.locator("li").count(), 1, "it is the same goal under another name");
+    await goals.getByRole("button", { name: "Take back the goal “spring browse”" }).click();
+    await goals.getByLabel(/It will count no more/).fill("invented");
+    assert.deepEqual(await axe(page), [], "taking back");
+    await goals.getByRole("button", { name: "Take it back" }).click();
+    await goals.getByText("No goal stands in the notebook for this site yet.").waitFor();
+  },
+
+  async "spokes of plots, lines from a baseline, and strata that share lines by spread"({ visit }) {
+    const { page } = await visit();
+    await openDemo(page);
+    await show(page, STEPS.where);
+    await page.getByLabel("Boundary from a file").setInputFiles(await boundary());
+    await page.getByLabel("Lines to lay out").fill("6");
+    await page.locator(".map svg").waitFor();
+    await page.getByLabel("What is laid out").selectOption("spokes");
+    await page.getByLabel("Lines of each plot").fill("3");
+    await page.locator(".map svg text", { hasText: "1-3" }).first().waitFor();
+    await page.getByLabel("What is laid out").selectOption("baseline");
+    await page.getByText(/Where the baseline begins.*isn't understood/).waitFor();
+    await page.getByLabel(/^Where the baseline begins/).fill("42.3030, -113.7000");
+    await page.getByLabel("Its true bearing in degrees").fill("90");
+    await page.getByLabel(/^Its length, such as/).fill("400 m");
+    await page.locator(".map svg text", { hasText: /^6$/ }).waitFor();
+    assert.deepEqual(await axe(page), [], "baseline");
+    await page.getByLabel("What is laid out").selectOption("line");
+    await page.getByLabel("Strata share the lines").selectOption("spread");
+    await page.getByText(/Say on the step before by how much lines vary in each stratum: bench, swale/).waitFor();
+    await show(page, STEPS.lines);
+    await page.locator("summary", { hasText: "Lines of each stratum" }).click();
+    await page.getByLabel(/^Spread of lines in bench/).fill("2");
+    await page.getByLabel(/^Spread of lines in swale/).fill("12");
+    await show(page, STEPS.where);
+    // by area the swale, 45 ha of 286, has two of six; by area and spread 240 x 2 and 45 x 12 are about even
+    await page.getByText(/swale: [\d.]+ ha, 3 of 3 placed/).waitFor();
+  },
+
   async "a file that can't be read is said, and what was handed in stays"({ visit }) {
     const { page } = await visit();
     await openDemo(page);

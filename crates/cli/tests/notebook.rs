@@ -313,6 +313,15 @@ fn objectives_triggers_and_decisions() {
     std::fs::write(at.join("lines.jsonl"), lines).unwrap();
     said(at, &["import", "lines.jsonl", "--notebook", "other.tautline"], 0);
     assert!(said(at, &["ledger", "show", "--notebook", "other.tautline"], 0).contains("rest in 2029"));
+    // what is taken back counts no more, and is there in the history
+    let withdraw = ["ledger", "withdraw", "--name", "spring", "--reason", "another pasture now"];
+    assert!(said(at, &[&withdraw[..], &book[..]].concat(), 0).contains("Taken back"));
+    let shown = said(at, &["ledger", "show", "--notebook", "n.tautline"], 0);
+    assert!(!shown.contains("“spring”") && shown.contains("rest a spring"), "{shown}");
+    assert_eq!(full_copy(at, "n.tautline").matches("\"kind\":\"objective\"").count(), 3);
+    said(at, &[&withdraw[..], &book[..]].concat(), 3);
+    let trigger = ["ledger", "withdraw", "--trigger", "--name", "low"];
+    said(at, &[&trigger[..], &book[..]].concat(), 0);
     for wrong in [["--false-alarm", "lots"], ["--looks", "18 to 6"]] {
         said(at, &[&objective[..6], &wrong, &book[..]].concat(), 2);
     }

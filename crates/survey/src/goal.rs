@@ -59,6 +59,12 @@ impl Percent {
         f64::from(self.0) / 1_000_000.0
     }
 
+    /// The digits that [`Self::read`] reads, without needless ones.
+    pub fn digits(self) -> String {
+        let text = format!("{}.{:04}", self.0 / 10_000, self.0 % 10_000);
+        text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    }
+
     /// Reads digits with at most four decimals, without the sign.
     pub fn read(text: &str, mark: DecimalMark) -> Option<Self> {
         let point = match mark {

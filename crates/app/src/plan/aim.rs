@@ -2,6 +2,7 @@
 
 use super::ask::{ask_of, foreseen, goal_of, sites};
 use super::fields::{at, choice, date, long, number, suggested, text};
+use super::goals::{goals, keep};
 use super::published::published;
 use super::sitting::{Held, Sitting};
 use crate::session::Session;
@@ -12,9 +13,7 @@ use tautline_survey::date::Date;
 use tautline_survey::effort::{Ask, EffortOutput, answers};
 use tautline_survey::explain::subject_words;
 use tautline_survey::goal::{Percent, Subject, read_confidence};
-use tautline_survey::message::{Message, Value};
-use tautline_survey::notebook::gather::stand;
-use tautline_survey::notebook::payload::Payload;
+use tautline_survey::message::Message;
 use tautline_survey::plants::GrowthForm;
 use tautline_survey::promise::{Direction, Objective, Sampling, agreed};
 
@@ -54,6 +53,7 @@ pub(super) fn aim(held: Held) -> impl IntoView {
         </form>
         {cost(held)}
         {keep(held)}
+        {goals(held)}
     }
 }
 
@@ -82,6 +82,11 @@ fn about_code(word: &str) -> &'static str {
         "allotment" => "aim-about-allotment",
         _ => "aim-about-site",
     }
+}
+
+/// What an answer is about, by the words that a notebook has for it.
+pub(super) fn about_of(place: &str, session: Session) -> &'static str {
+    ABOUT.into_iter().find(|word| session.word(about_code(word)) == place).unwrap_or("site")
 }
 
 fn about_follows(word: &str) -> &'static str {
@@ -159,8 +164,12 @@ fn cost(held: Held) -> impl IntoView {
     }
 }
 
-/// The objective as typed.
-fn objective(all: &Sitting, session: Session) -> Result<Objective, Message> {
+/// The objective as typed; what the fields don't hold stays as it was before.
+pub(super) fn objective(
+    all: &Sitting,
+    before: Option<Objective>,
+    session: Session,
+) -> Result<Objective, Message> {
     let aim = &all.aim;
     if all.site.trim().is_empty() {
         return Err(Message::new("aim-no-site"));
@@ -172,6 +181,7 @@ fn objective(all: &Sitting, session: Session) -> Result<Objective, Message> {
             .and_then(|found| u16::try_from(found.0 / 1_000).ok())
             .filter(|&found| (1..1_000).contains(&found))
     };
+    let before = before.unwrap_or_default();
     let name = aim.name.trim();
     let said = session.say(&subject_words(&goal.subject));
     Ok(Objective {
@@ -180,49 +190,18 @@ fn objective(all: &Sitting, session: Session) -> Result<Objective, Message> {
         attribute: said,
         place: session.word(about_code(&aim.about)),
         direction: Direction::from_word(&aim.direction),
-        amount: String::new(),
+        amount: before.amount,
         by: Date::read(aim.by.trim()),
         sampling: Sampling {
             confidence_per_mille: read_confidence(&aim.confidence, DecimalMark::Point),
             smallest_change: share(&aim.smallest),
             false_alarm_per_mille: chance(&aim.false_alarm),
             missed_change_per_mille: chance(&aim.missed),
-            looks: None,
+            looks: before.sampling.looks,
         },
         goal: Some(goal),
         reason: aim.reason.trim().to_owned(),
         source: aim.source.trim().to_owned(),
         agreed: aim.agreed.split(';').map(str::trim).filter(|one| !one.is_empty()).map(agreed).collect(),
     })
-}
-
-/// Keeps the goal in the notebook, and names what was left open.
-fn keep(held: Held) -> impl IntoView {
-    let session = held.session;
-    let wrong = RwSignal::new(None::<String>);
-    let keep = move |_| match held.with_untracked(|all| objective(all, session)) {
-        Err(message) => wrong.set(Some(session.say(&message))),
-        Ok(objective) => {
-            wrong.set(None);
-            let payload = Payload::Objective(Box::new(objective));
-            let drafts = stand(&session.standing_untracked().current, &payload);
-            if drafts.is_empty() {
-                session.tell(session.word("ledger-same"));
-                return;
-            }
-            session
-                .write("objective", drafts, String::new(), move |_| session.tell(session.word("aim-kept")));
-        }
-    };
-    let open = move || {
-        let objective = held.with(|all| objective(all, session)).ok()?;
-        let parts: Vec<Value> = objective.open().into_iter().map(Value::Word).collect();
-        (!parts.is_empty())
-            .then(|| session.say(&Message::new("objective-open").with("parts", Value::List(parts))))
-    };
-    view! {
-        <p class="quiet">{open}</p>
-        <p class="wrong" role="alert">{move || wrong.get()}</p>
-        <div class="choices"><button type="button" class="main" on:click=keep>{session.word("aim-keep")}</button></div>
-    }
 }

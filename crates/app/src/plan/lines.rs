@@ -1,5 +1,6 @@
 //! Where lines go: the ground, how they are drawn, the map, and the layout kept in the notebook.
 
+use super::ask::foreseen;
 use super::fields::{at, choice, date, number, text};
 use super::ground::{Understood, ground, site_of};
 use super::longer::a_turn;
@@ -129,9 +130,11 @@ fn drawing(held: Held, understood: Memo<Understood>) -> ReadSignal<Outcome> {
             (all.site.clone(), all.number.lines.clone(), spreads, all.layout.clone(), all.packet.clone())
         })
     });
+    let foreseen = foreseen(held);
     let turn = StoredValue::new(0_u32);
     Effect::new(move || {
         let understood = understood.get();
+        let deviation = foreseen.with(|found| found.as_ref().map(|found| found.deviation));
         typed.track();
         turn.update_value(|turn| *turn = turn.wrapping_add(1));
         let mine = turn.get_value();
@@ -146,7 +149,7 @@ fn drawing(held: Held, understood: Memo<Understood>) -> ReadSignal<Outcome> {
             if turn.try_get_value() != Some(mine) {
                 return;
             }
-            let wanted = held.with_untracked(|all| wanted(all, &site, understood.name));
+            let wanted = held.with_untracked(|all| wanted(all, &site, understood.name, deviation));
             let drawn = wanted.and_then(|wanted| lay(&site, &wanted).map_err(|error| error.message()));
             set.set(match drawn {
                 Ok(layout) => Outcome::Drawn(Arc::new(Drawn { site, layout })),

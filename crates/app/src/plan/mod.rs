@@ -6,6 +6,7 @@
 //! | fields that write into it | `fields` |
 //! | the steps, and what stands around each | `steps` |
 //! | what is wanted, by when, how sure | `aim` |
+//! | the goals of the notebook, changed and taken back | `goals` |
 //! | published numbers beside one's own way to read | `published` |
 //! | what the notebook and the fields foresee and ask | `ask` |
 //! | how many lines | `number` |
@@ -21,6 +22,7 @@
 mod aim;
 mod ask;
 mod fields;
+mod goals;
 mod ground;
 mod lines;
 mod longer;

@@ -52,6 +52,10 @@ pub(super) struct Aim {
     pub(super) reason: String,
     pub(super) source: String,
     pub(super) agreed: String,
+    /// The goal of the notebook that this changes, by site and name; a new one where there is none.
+    pub(super) changes: Option<(String, String)>,
+    /// Why it changes.
+    pub(super) why_changed: String,
 }
 
 /// How many lines.
@@ -183,6 +187,8 @@ impl Default for Aim {
             reason: none(),
             source: none(),
             agreed: none(),
+            changes: None,
+            why_changed: none(),
         }
     }
 }

@@ -26,7 +26,14 @@ const OFFSET: i64 = 5_000;
 const ALONG_A_BASELINE: i64 = 5_000;
 
 /// The layout as typed.
-pub(super) fn wanted(all: &Sitting, site: &Site, name: Option<String>) -> Result<Wanted, Message> {
+///
+/// `deviation` is how far lines vary on the whole site, where anything says it.
+pub(super) fn wanted(
+    all: &Sitting,
+    site: &Site,
+    name: Option<String>,
+    deviation: Option<f64>,
+) -> Result<Wanted, Message> {
     let typed = &all.layout;
     let lines = whole(&all.number.lines, "many-lines")?.filter(|&lines| lines > 0);
     let lines = lines.ok_or_else(|| Message::new("where-no-number"))?;
@@ -53,7 +60,7 @@ pub(super) fn wanted(all: &Sitting, site: &Site, name: Option<String>) -> Result
             edge: if typed.edge == "redraw" { Edge::Redraw } else { Edge::Turn },
             apart: millimetres(&typed.apart, "where-apart")?.unwrap_or(apart),
         },
-        shares: if typed.shares == "spread" { by_spread(all, site, lines)? } else { Vec::new() },
+        shares: if typed.shares == "spread" { by_spread(all, site, lines, deviation)? } else { Vec::new() },
         line_length: typed.length.trim().to_owned(),
         seed: typed.seed.trim().parse().map_err(|_| wrong(&typed.seed, "where-seed"))?,
         compass: Date::read(&all.packet.date)
@@ -97,14 +104,19 @@ fn baseline(all: &Sitting) -> Result<Walked, Message> {
     })
 }
 
-/// Lines of each stratum by area and by the spread that was said of it on the step before.
-fn by_spread(all: &Sitting, site: &Site, lines: usize) -> Result<Vec<(String, usize)>, Message> {
+/// Lines of each stratum by area and by the spread that was said of it on the step before, or of the whole site.
+fn by_spread(
+    all: &Sitting,
+    site: &Site,
+    lines: usize,
+    deviation: Option<f64>,
+) -> Result<Vec<(String, usize)>, Message> {
     let names: Vec<String> = site.strata.iter().map(|(name, _)| name.clone().unwrap_or_default()).collect();
     if names.len() < 2 {
         return Ok(Vec::new());
     }
-    let spread =
-        |name: &String| all.number.spreads.get(name).and_then(|text| share(text)).filter(|&own| own > 0.0);
+    let own = |name: &String| all.number.spreads.get(name).and_then(|text| share(text));
+    let spread = |name: &String| own(name).filter(|&own| own > 0.0).or(deviation);
     let spreads: Option<Vec<f64>> = names.iter().map(spread).collect();
     let spreads = spreads.ok_or_else(|| Message::new("where-no-spread").with("strata", names.clone()))?;
     let strata: Vec<Stratum> = site

@@ -12,8 +12,8 @@ use tautline_survey::date::Date;
 use tautline_survey::effort::looks::Looks;
 use tautline_survey::goal::{self, Goal, Percent};
 use tautline_survey::message::Message;
-use tautline_survey::notebook::gather::stand;
-use tautline_survey::notebook::payload::Payload;
+use tautline_survey::notebook::gather::{stand, withdraw};
+use tautline_survey::notebook::payload::{Key, Payload};
 use tautline_survey::promise::{Agreed, Decision, Direction, Objective, Sampling, Trigger, agreed};
 use tautline_words::Words;
 
@@ -61,6 +61,12 @@ pub(super) fn command(words: &Words, notebook: impl Fn(&'static str, &'static st
         .arg(option("by", "WHO", "help-decided-by").required(true))
         .arg(option("again", "DATE", "help-look-again"))
         .arg(option("why", "TEXT", "help-why"));
+    let withdraw = signed(notebook("withdraw", "help-ledger-withdraw")).arg(name()).arg(site()).arg(
+        Arg::new("trigger")
+            .long("trigger")
+            .action(ArgAction::SetTrue)
+            .help(words.word("help-withdraw-trigger")),
+    );
     Command::new("ledger")
         .about(words.word("help-ledger"))
         .subcommand_required(true)
@@ -68,6 +74,7 @@ pub(super) fn command(words: &Words, notebook: impl Fn(&'static str, &'static st
         .subcommand(objective)
         .subcommand(trigger)
         .subcommand(decide)
+        .subcommand(withdraw)
         .subcommand(notebook("show", "help-ledger-show").arg(site()))
 }
 
@@ -80,6 +87,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
         "objective" => Payload::Objective(Box::new(objective(asked, words)?)),
         "trigger" => Payload::Trigger(Box::new(trigger(asked, words)?)),
         "decide" => Payload::Decision(Box::new(decision(asked, words)?)),
+        "withdraw" => return withdrawn(asked, words, here),
         _ => return shown(asked, words),
     };
     let mut notebook = Notebook::open_or_begin(super::file(asked), words)?;
@@ -93,6 +101,21 @@ pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
     if let Payload::Objective(objective) = &payload {
         show::open_parts(objective, words);
     }
+    Ok(Exit::Well)
+}
+
+/// Takes an objective or a trigger back; what it said stays in the notebook's history.
+fn withdrawn(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
+    let of = |name| text(asked, name).unwrap_or_default();
+    let key = if asked.get_flag("trigger") { Key::of_trigger } else { Key::of_objective };
+    let mut notebook = Notebook::of(asked, words)?;
+    let current = notebook.current()?;
+    let Some(standing) = current.standing.get(&key(of("site"), of("name"))) else {
+        let message = Message::new("ledger-none-such").with("name", of("name"));
+        return Err((words.say(&message), Exit::Nothing));
+    };
+    notebook.write("withdraw", withdraw(standing), of("reason"), here)?;
+    show::line(&words.say(&Message::new("ledger-withdrawn").with("what", standing.payload.called())));
     Ok(Exit::Well)
 }
 

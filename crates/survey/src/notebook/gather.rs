@@ -202,6 +202,39 @@ pub fn stand(current: &Current, payload: &Payload) -> Vec<Draft> {
     }
 }
 
+/// The drafts that put a record in the place of the one under `was`, whatever either is called; those of [`stand`] where none
+/// stands there.
+///
+/// # Range
+/// `None` where another record stands under the new name already
+pub fn change(current: &Current, was: &Key, payload: &Payload) -> Option<Vec<Draft>> {
+    let key = payload.key();
+    if key == *was {
+        return Some(stand(current, payload));
+    }
+    match (current.standing.get(was), current.standing.get(&key)) {
+        (_, Some(_)) => None,
+        (Some(standing), None) => Some(follow(standing, payload)),
+        (None, None) => Some(stand(current, payload)),
+    }
+}
+
+/// The drafts that take a record back: it stands no more, and what it said stays in its history.
+pub fn withdraw(standing: &Standing) -> Vec<Draft> {
+    let mut drafts: BTreeMap<_, Draft> = BTreeMap::new();
+    for head in &standing.heads {
+        let draft = drafts.entry(head.record).or_insert_with(|| Draft {
+            record: Some(head.record),
+            parents: BTreeSet::new(),
+            kind: standing.payload.kind_word(),
+            version: VERSION,
+            payload: None,
+        });
+        draft.parents.insert(head.revision);
+    }
+    drafts.into_values().collect()
+}
+
 /// The drafts that put a record in the place of what stands: one that follows, and where several records stood for
 /// one thing, the others taken back.
 pub(super) fn follow(standing: &Standing, payload: &Payload) -> Vec<Draft> {

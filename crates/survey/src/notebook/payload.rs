@@ -112,6 +112,20 @@ pub struct Key {
     pub parts: Vec<String>,
 }
 
+impl Key {
+    /// What an objective of a site is known by.
+    pub fn of_objective(site: &str, name: &str) -> Self {
+        let (site, name) = (site.to_owned(), name.to_owned());
+        Payload::Objective(Box::new(Objective { name, site, ..Objective::default() })).key()
+    }
+
+    /// What a trigger of a site is known by.
+    pub fn of_trigger(site: &str, name: &str) -> Self {
+        let (site, name) = (site.to_owned(), name.to_owned());
+        Payload::Trigger(Box::new(Trigger { name, site, ..Trigger::default() })).key()
+    }
+}
+
 impl Payload {
     /// What a revision holds.
     ///

@@ -5,7 +5,7 @@
 
 mod stand;
 
-pub use stand::{Foreseen, Readings, Shape};
+pub use stand::{Foreseen, Making, Readings, Shape};
 
 use super::power::Sides;
 use crate::num::math::sqrt;

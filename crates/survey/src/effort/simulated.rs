@@ -4,7 +4,7 @@ use super::{Ask, Foreseen};
 use serde::Serialize;
 use tautline_engine::effort::change::{Change, Lines};
 use tautline_engine::effort::power::{Groups, Sides, TTest};
-use tautline_engine::effort::simulated::{self, DrawLine, NormalLines, Readings, Simulation};
+use tautline_engine::effort::simulated::{self, DrawLine, Making, NormalLines, Readings, Simulation};
 use tautline_engine::num::count;
 use tautline_engine::seed::{Random, Seed};
 
@@ -56,17 +56,36 @@ pub struct StandOutput {
 /// The change is taken as a fall where cover allows one, since that is what a plan is mostly for.
 pub fn simulate(foreseen: &Foreseen, ask: &Ask, lines: usize, length_m: f64) -> Vec<SimulatedOutput> {
     let Some(mut simulating) = Simulating::new(foreseen, ask, lines, length_m) else { return Vec::new() };
-    simulating.run(SURVEYS);
+    while !simulating.is_done() {
+        simulating.run(SURVEYS);
+    }
     simulating.so_far()
 }
 
-/// Surveys that are drawn piece by piece, for whoever can't wait: the pieces don't change the answer.
+/// Surveys that are drawn piece by piece, for whoever can't wait: those of normal lines first, then the uneven stand is made,
+/// then its surveys are drawn. The pieces don't change the answer.
 pub struct Simulating {
     lines: usize,
+    alpha: f64,
+    length_m: f64,
     normal: Simulation<NormalLines>,
     normal_closed: f64,
-    stand: Option<(StandOutput, Simulation<OwnLines>, f64)>,
-    drawn: u64,
+    normal_drawn: u64,
+    stand: Stand,
+}
+
+/// The uneven stand, as far as it is.
+#[expect(clippy::large_enum_variant, reason = "there is one of it, and it is soon drawn")]
+enum Stand {
+    /// None like that can be made.
+    None,
+    Making(Making),
+    Drawn {
+        told: StandOutput,
+        simulation: Simulation<OwnLines>,
+        closed: f64,
+        drawn: u64,
+    },
 }
 
 /// Lines of a stand that are its simulation's own.
@@ -88,9 +107,9 @@ impl Simulating {
         let change = ask.change?;
         let change = if foreseen.cover > change { -change } else { change };
         let alpha = 1.0 - ask.confidence;
-        let seed = |purpose| Seed::from_purpose(purpose, &[lines as u64]);
         let means = (foreseen.cover, foreseen.cover + change);
-        let normal = NormalLines::new(means, foreseen.deviation, ask.correlation, seed("plan: normal lines"));
+        let normal =
+            NormalLines::new(means, foreseen.deviation, ask.correlation, seed("plan: normal lines", lines));
         let closed = Change {
             lines: Lines::Permanent { correlation: ask.correlation },
             deviation: foreseen.deviation,
@@ -104,58 +123,94 @@ impl Simulating {
             change,
             length: length_m,
         };
-        let stand = Readings::of(wanted, 1).filter(|stand| !stand.lines.is_empty()).map(|stand| {
-            let shape = stand.shape();
-            let test = TTest { groups: Groups::One, sides: Sides::Two, alpha };
-            let closed = test.power(shape.change.abs() / shape.deviation_of_differences, count(lines));
-            let told = StandOutput {
-                length_m,
-                cover: shape.cover,
-                deviation: shape.deviation,
-                change: shape.change,
-                deviation_of_differences: shape.deviation_of_differences,
-                bare: shape.bare,
-                clump: stand.clump,
-            };
-            let own = OwnLines { readings: stand.lines, random: seed("plan: lines of a stand").stream() };
-            (told, Simulation::new(own, lines, Sides::Two, alpha), closed)
-        });
         Some(Self {
             lines,
+            alpha,
+            length_m,
             normal: Simulation::new(normal, lines, Sides::Two, alpha),
             normal_closed: closed.chance(change, lines),
-            stand,
-            drawn: 0,
+            normal_drawn: 0,
+            stand: Making::new(wanted, 1).map_or(Stand::None, Stand::Making),
         })
     }
 
-    /// Draws so many more surveys of each kind, up to [`SURVEYS`] in all.
+    /// Draws so many more surveys, or does a step of what the next ones need.
     pub fn run(&mut self, surveys: u64) {
-        let surveys = surveys.min(SURVEYS - self.drawn);
-        self.normal.run(surveys);
-        if let Some((_, simulation, _)) = &mut self.stand {
-            simulation.run(surveys);
+        let left = |drawn: u64| surveys.min(SURVEYS - drawn);
+        if self.normal_drawn < SURVEYS {
+            let surveys = left(self.normal_drawn);
+            self.normal.run(surveys);
+            self.normal_drawn += surveys;
+            return;
         }
-        self.drawn += surveys;
+        match &mut self.stand {
+            Stand::None => {}
+            Stand::Making(making) => {
+                if let Some(made) = making.step() {
+                    self.stand = self.surveyed(made);
+                }
+            }
+            Stand::Drawn { simulation, drawn, .. } => {
+                let surveys = left(*drawn);
+                simulation.run(surveys);
+                *drawn += surveys;
+            }
+        }
+    }
+
+    /// A stand that was made, before its first survey.
+    fn surveyed(&self, made: Readings) -> Stand {
+        if made.lines.is_empty() {
+            return Stand::None;
+        }
+        let shape = made.shape();
+        let test = TTest { groups: Groups::One, sides: Sides::Two, alpha: self.alpha };
+        let told = StandOutput {
+            length_m: self.length_m,
+            cover: shape.cover,
+            deviation: shape.deviation,
+            change: shape.change,
+            deviation_of_differences: shape.deviation_of_differences,
+            bare: shape.bare,
+            clump: made.clump,
+        };
+        let own =
+            OwnLines { readings: made.lines, random: seed("plan: lines of a stand", self.lines).stream() };
+        Stand::Drawn {
+            told,
+            simulation: Simulation::new(own, self.lines, Sides::Two, self.alpha),
+            closed: test.power(shape.change.abs() / shape.deviation_of_differences, count(self.lines)),
+            drawn: 0,
+        }
     }
 
     /// All were drawn.
     pub const fn is_done(&self) -> bool {
-        self.drawn == SURVEYS
+        self.normal_drawn == SURVEYS
+            && match &self.stand {
+                Stand::None => true,
+                Stand::Making(_) => false,
+                Stand::Drawn { drawn, .. } => *drawn == SURVEYS,
+            }
     }
 
     /// What the surveys drawn so far say; nothing before the first.
     pub fn so_far(&self) -> Vec<SimulatedOutput> {
-        if self.drawn == 0 {
-            return Vec::new();
-        }
-        let normal = answer("normal", self.normal.chance(), self.lines, self.normal_closed);
-        let stand = self.stand.as_ref().map(|(told, simulation, closed)| SimulatedOutput {
-            stand: Some(*told),
-            ..answer("stand", simulation.chance(), self.lines, *closed)
-        });
-        [Some(normal), stand].into_iter().flatten().collect()
+        let normal = (self.normal_drawn > 0)
+            .then(|| answer("normal", self.normal.chance(), self.lines, self.normal_closed));
+        let stand = match &self.stand {
+            Stand::Drawn { told, simulation, closed, drawn } if *drawn > 0 => Some(SimulatedOutput {
+                stand: Some(*told),
+                ..answer("stand", simulation.chance(), self.lines, *closed)
+            }),
+            _ => None,
+        };
+        [normal, stand].into_iter().flatten().collect()
     }
+}
+
+fn seed(purpose: &str, lines: usize) -> Seed {
+    Seed::from_purpose(purpose, &[lines as u64])
 }
 
 fn answer(

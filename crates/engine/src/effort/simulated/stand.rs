@@ -47,37 +47,12 @@ impl Readings {
     /// # Range
     /// cover, and cover after the change, above 0 and below 0.9; `None` otherwise
     pub fn of(foreseen: Foreseen, seed: u64) -> Option<Self> {
-        let (before, after) = (foreseen.cover, foreseen.cover + foreseen.change);
-        let fits = |cover: f64| cover > 0.0 && cover < 0.9;
-        if !(fits(before) && fits(after) && foreseen.length > 0.0 && foreseen.deviation > 0.0) {
-            return None;
-        }
-        let (more, less) = (before.max(after), before.min(after));
-        let sounding = |plants: &f64| {
-            let ground = Ground::of(&drawn(*plants, more, 0.0, seed), |crown| crown.live);
-            let lines = read(&[ground], foreseen.length, SOUNDED, seed);
-            let covers: Vec<f64> = lines.iter().map(|line| line[0]).collect();
-            let away = ln(deviation(&covers) / foreseen.deviation).abs();
-            (*plants, away)
-        };
-        let (clump, _) = CLUMPS.iter().map(sounding).min_by(|a, b| a.1.total_cmp(&b.1))?;
-        let ground = |dead: f64| Ground::of(&drawn(clump, more, dead, seed), |crown| crown.live);
-        let all = ground(0.0);
-        let wanted = all.cover(SWEEP) * less / more;
-        // more plants die, less is left: halving finds the share
-        let (mut low, mut high) = (0.0, 1.0);
-        for _ in 0..HALVINGS {
-            let middle = f64::midpoint(low, high);
-            if ground(middle).cover(SWEEP) > wanted {
-                low = middle;
-            } else {
-                high = middle;
+        let mut making = Making::new(foreseen, seed)?;
+        loop {
+            if let Some(made) = making.step() {
+                return Some(made);
             }
         }
-        let lines = read(&[all, ground(f64::midpoint(low, high))], foreseen.length, KEPT, seed);
-        let fell = after <= before;
-        let lines = lines.iter().map(|line| if fell { (line[0], line[1]) } else { (line[1], line[0]) });
-        Some(Self { lines: lines.collect(), clump })
     }
 
     /// Mean and standard deviation of the earlier reading, of the difference, and the share of lines without canopy on
@@ -93,6 +68,88 @@ impl Readings {
             deviation_of_differences: deviation(&differences),
             bare: count(earlier.iter().filter(|&&cover| cover <= 0.0).count()) / n,
         }
+    }
+}
+
+/// A stand in the making, step by step for whoever can't wait for the whole: the steps don't change it.
+#[derive(Clone, Debug)]
+pub struct Making {
+    foreseen: Foreseen,
+    seed: u64,
+    /// Cover on the visit with more, and with less.
+    more: f64,
+    less: f64,
+    /// How far the spread of each number of plants in a clump that was tried is from the wanted one.
+    tried: Vec<(f64, f64)>,
+    dying: Option<Dying>,
+}
+
+/// A stand whose clumps are chosen, and between which shares of dead plants its later cover lies.
+#[derive(Clone, Debug)]
+struct Dying {
+    clump: f64,
+    all: Ground,
+    wanted: f64,
+    low: f64,
+    high: f64,
+    halvings: usize,
+}
+
+impl Making {
+    /// Nothing drawn yet.
+    ///
+    /// # Range
+    /// that of [`Readings::of`]
+    pub fn new(foreseen: Foreseen, seed: u64) -> Option<Self> {
+        let (before, after) = (foreseen.cover, foreseen.cover + foreseen.change);
+        let fits = |cover: f64| cover > 0.0 && cover < 0.9;
+        if !(fits(before) && fits(after) && foreseen.length > 0.0 && foreseen.deviation > 0.0) {
+            return None;
+        }
+        let (more, less) = (before.max(after), before.min(after));
+        Some(Self { foreseen, seed, more, less, tried: Vec::new(), dying: None })
+    }
+
+    /// Draws one stand more; the readings, once the last is drawn.
+    pub fn step(&mut self) -> Option<Readings> {
+        if let Some(&plants) = CLUMPS.get(self.tried.len()) {
+            let lines = read(&[self.ground(plants, 0.0)], self.foreseen.length, SOUNDED, self.seed);
+            let covers: Vec<f64> = lines.iter().map(|line| line[0]).collect();
+            self.tried.push((plants, ln(deviation(&covers) / self.foreseen.deviation).abs()));
+            return None;
+        }
+        let Some(mut dying) = self.dying.take() else {
+            let (clump, _) = self.tried.iter().copied().min_by(|a, b| a.1.total_cmp(&b.1))?;
+            let all = self.ground(clump, 0.0);
+            let wanted = all.cover(SWEEP) * self.less / self.more;
+            self.dying = Some(Dying { clump, all, wanted, low: 0.0, high: 1.0, halvings: 0 });
+            return None;
+        };
+        let middle = f64::midpoint(dying.low, dying.high);
+        let ground = self.ground(dying.clump, middle);
+        if dying.halvings == HALVINGS {
+            return Some(self.read(&dying, ground));
+        }
+        // more plants die, less is left: halving finds the share
+        if ground.cover(SWEEP) > dying.wanted {
+            dying.low = middle;
+        } else {
+            dying.high = middle;
+        }
+        dying.halvings += 1;
+        self.dying = Some(dying);
+        None
+    }
+
+    fn ground(&self, clump: f64, dead: f64) -> Ground {
+        Ground::of(&drawn(clump, self.more, dead, self.seed), |crown| crown.live)
+    }
+
+    fn read(&self, dying: &Dying, later: Ground) -> Readings {
+        let lines = read(&[dying.all.clone(), later], self.foreseen.length, KEPT, self.seed);
+        let fell = self.foreseen.change <= 0.0;
+        let lines = lines.iter().map(|line| if fell { (line[0], line[1]) } else { (line[1], line[0]) });
+        Readings { lines: lines.collect(), clump: dying.clump }
     }
 }
 

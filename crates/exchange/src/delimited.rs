@@ -1,5 +1,6 @@
 //! Delimited text in: readings, lines, plants, strata, goals and what was settled, each known by its headings.
 
+mod above;
 mod cells;
 pub mod goals;
 mod lists;
@@ -15,6 +16,7 @@ use crate::shown::{short, shorten};
 use crate::source::Source;
 use crate::text::Doubt;
 use crate::{protocol, text};
+use above::{Above, above};
 pub(crate) use cells::ONE_SITE;
 use cells::Row;
 pub(crate) use readings::state;
@@ -90,6 +92,7 @@ pub(crate) fn read_with(sources: &[Source], mut sheets: Vec<Sheet>, options: &Op
     sheets.sort_by_key(|sheet| sheet.kind);
     let mut so_far = readings::SoFar::default();
     for sheet in &mut sheets {
+        sheet.name_what_stands_above(&mut read.input.findings);
         sheet.set_misshapen_rows_aside(&mut read.input.findings);
         sheet.name_unused_columns(&mut read.input.findings);
     }
@@ -299,6 +302,8 @@ pub(crate) struct Sheet {
     pub(crate) headings: Vec<Heading>,
     /// The row of the headings.
     first: u64,
+    /// What is said above them.
+    above: Vec<String>,
     pub(crate) rows: Vec<(u64, Vec<String>)>,
     mark: DecimalMark,
     /// The rows of a typed sheet, which has no headings.
@@ -315,15 +320,20 @@ impl Sheet {
             kind: Kind::Readings,
             headings,
             first: 1,
+            above: Vec::new(),
             rows,
             mark,
             typed: Some(typed),
         }
     }
 
-    /// Cuts text into rows under the headings of its first row.
+    /// Cuts text into rows under its headings.
     pub(crate) fn cut(name: &str, text: &str, options: &Options) -> Self {
-        let mut cut = text::rows(text);
+        let Above { texts: above, lines, table } = above(text, options);
+        let mut cut = text::rows(table);
+        for (row, _) in &mut cut.rows {
+            *row += lines as u64;
+        }
         let first = if cut.rows.is_empty() { Vec::new() } else { cut.rows.remove(0).1 };
         let headings: Vec<Heading> = first
             .iter()
@@ -333,7 +343,16 @@ impl Sheet {
         let kind = Kind::of(&headings, options);
         let cells = cut.rows.iter().flat_map(|(_, cells)| cells).map(String::as_str);
         let mark = options.mark.unwrap_or_else(|| decimal_mark(cut.delimiter, &cells));
-        Self { name: name.to_owned(), kind, headings, first: 1, rows: cut.rows, mark, typed: None }
+        let first = lines as u64 + 1;
+        Self { name: name.to_owned(), kind, headings, first, above, rows: cut.rows, mark, typed: None }
+    }
+
+    /// Names the texts above the headings, which are nobody's readings.
+    fn name_what_stands_above(&self, findings: &mut Vec<Finding>) {
+        if !self.above.is_empty() {
+            let message = Message::new("rows-above-headings").with("found", self.above.clone());
+            findings.push(Finding::note(message).at(self.place(1, None)));
+        }
     }
 
     /// Rows of which the headings are known already, those of a spreadsheet.
@@ -345,7 +364,7 @@ impl Sheet {
         rows: Vec<(u64, Vec<String>)>,
         mark: DecimalMark,
     ) -> Self {
-        Self { name, kind, headings, first, rows, mark, typed: None }
+        Self { name, kind, headings, first, above: Vec::new(), rows, mark, typed: None }
     }
 
     /// Sets aside rows whose cells can't be told apart, and names them: more cells than headings, as a decimal

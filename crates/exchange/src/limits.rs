@@ -31,8 +31,7 @@ pub const MOST_CELLS: u64 = 12_000_000;
 #[cfg(feature = "workbooks")]
 pub const MOST_PACKED: usize = 10_000;
 
-/// How many rows of a spreadsheet are looked at for its headings; what stands above them are titles and remarks.
-#[cfg(feature = "workbooks")]
+/// How many rows of a table are looked at for its headings; what stands above them are titles and remarks.
 pub const ROWS_ABOVE_HEADINGS: usize = 30;
 
 /// A boundary in bytes: 64 MiB. A county's roads are some megabytes.

@@ -30,9 +30,13 @@ impl Source {
     }
 }
 
-/// Whether a file is packed and can be opened here: a spreadsheet, or a folder as one file.
+/// Whether a file is packed and can be opened here: a spreadsheet, or a folder as one file; or a database that is a map.
 #[cfg(feature = "workbooks")]
 fn is_packed(bytes: &[u8]) -> bool {
+    #[cfg(feature = "boundaries")]
+    if crate::boundary::is_map(bytes) {
+        return true;
+    }
     crate::workbook::is_packed(bytes)
 }
 

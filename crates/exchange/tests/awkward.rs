@@ -314,3 +314,19 @@ fn every_line_under_a_protocol_that_nobody_knows_waits() {
         input.held.iter().map(|&at| (&*input.visits[at].site, &*input.visits[at].line)).collect();
     assert_eq!(held, [("A", "1"), ("A", "2"), ("B", "1")]);
 }
+
+/// Titles and remarks as spreadsheets write them out, padded with delimiters or not: they are named, and rows keep their numbers.
+#[test]
+fn titles_stand_above_the_headings() {
+    for above in ["Hollow Flat; read in June;;;;\n;;;;;\n", "Invented office, June\n\n"] {
+        let table =
+            "site;line;line length;species;start (cm);stop (cm)\nA;1;20 m;SHAD;3;x\nA;1;20 m;SHAD;3;4\n";
+        let read = one(&format!("{above}{table}"));
+        let expected =
+            [("rows-above-headings", 1, Weight::Note), ("length-not-a-number", 4, Weight::MustSettle)];
+        assert_eq!(found(&read), expected);
+        assert_eq!(read.input.visits[0].intercepts.len(), 1);
+    }
+    // what is no table stays none
+    assert_eq!(found(&one("a\nb\nc,d\n")), [("headings-not-understood", 0, Weight::MustSettle)]);
+}

@@ -64,6 +64,7 @@ pub(super) fn import(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done
     read.input.headings = said;
     let gathered = gather(&current, &read.input, &read.goals);
     let message = match &mut notebook {
+        _ if gathered.drafts.is_empty() && gathered.tally.is_empty() => Message::new("imported-nothing-read"),
         _ if gathered.drafts.is_empty() => Message::new("imported-nothing"),
         Some(notebook) if !dry => {
             let reason = text(asked, "reason").unwrap_or_default();

@@ -181,3 +181,4 @@ map-kept-back = { $file }: { $shapes ->
 map-nothing = { $file } holds no line with a name and a place. A line is a way, or a mark at its zero, named as the line is.
 map-no-site = Nothing says of which site these lines are. Say it with --site.
 map-other-datum = Its places are on { $found }. Save it on WGS 84 (EPSG:4326) in the program it comes from.
+imported-nothing-read = Nothing that a notebook keeps could be read, so nothing was added to { $file }.

@@ -181,3 +181,4 @@ map-kept-back = { $file }: { $shapes ->
 map-nothing = { $file } no contiene ninguna línea con nombre y lugar. Una línea es un trazo, o una marca en su cero, con el nombre de la línea.
 map-no-site = Nada dice de qué sitio son estas líneas. Dígalo con --site.
 map-other-datum = Sus lugares están en { $found }. Guárdelo en WGS 84 (EPSG:4326) en el programa del que viene.
+imported-nothing-read = No se pudo leer nada que un cuaderno guarde, así que no se agregó nada a { $file }.

@@ -36,20 +36,11 @@ pub(crate) fn prints(assessments: &[&Assessment], page: &Page) -> Vec<Print> {
 /// Cautions, files, and how to know the readings again.
 pub(crate) fn sections(assessments: &[&Assessment], page: &Page) -> Vec<Section> {
     let cautions = page.each(&["report-caution-advice", "report-caution-rule", "report-caution-local"]);
-    let files: Vec<Item> = page
-        .input
-        .files
-        .iter()
-        .map(|file| {
-            let sha: String = file.sha256.chars().take(12).collect();
-            let said = Message::new("report-file").with("name", file.name.as_str()).with("sha", sha);
-            Item::said(page.say(&said))
-        })
-        .collect();
     let part = |key, heading: &str, block| Section { key, heading: page.word(heading), blocks: vec![block] };
     let cautions = sentences(cautions).map(|list| part("cautions", "report-cautions", list));
     // a landowner has one page: the fingerprint below it stands for the files
-    let files = if page.reader == Reader::Landowner { None } else { list(ListOf::Files, files) };
+    let files =
+        if page.reader == Reader::Landowner { None } else { list(ListOf::Files, files(assessments, page)) };
     let files = files.map(|list| part("files", "report-files", list));
     let prints = prints(assessments, page).into_iter().map(|one| {
         let said = Message::new("report-print").with("title", one.title).with("print", one.print);
@@ -57,6 +48,33 @@ pub(crate) fn sections(assessments: &[&Assessment], page: &Page) -> Vec<Section>
     });
     let prints = list(ListOf::Files, prints.collect()).map(|list| part("prints", "report-prints", list));
     cautions.into_iter().chain(files).chain(prints).collect()
+}
+
+/// So many files are named beside those in which the readings of the report stand.
+const MOST_OTHERS: usize = 20;
+
+/// The files that were read: all, or where a run over many sites read very many, those in which the readings of this report stand
+/// and a few more, and how many others there are.
+fn files(assessments: &[&Assessment], page: &Page) -> Vec<Item> {
+    let on_page: BTreeSet<&str> = assessments.iter().map(|one| one.site.as_str()).collect();
+    let visits = page.input.visits.iter().filter(|visit| on_page.contains(visit.site.as_str()));
+    let own: BTreeSet<&str> = visits.filter_map(|visit| Some(visit.place.as_ref()?.file.as_str())).collect();
+    let (mut others, mut left_out) = (0, 0_usize);
+    let mut items = Vec::new();
+    for file in &page.input.files {
+        others += usize::from(!own.contains(file.name.as_str()));
+        if own.contains(file.name.as_str()) || others <= MOST_OTHERS {
+            let sha: String = file.sha256.chars().take(12).collect();
+            let said = Message::new("report-file").with("name", file.name.as_str()).with("sha", sha);
+            items.push(Item::said(page.say(&said)));
+        } else {
+            left_out += 1;
+        }
+    }
+    if left_out > 0 {
+        items.push(Item::said(page.say(&Message::new("report-files-others").with("files", left_out))));
+    }
+    items
 }
 
 /// How to know the data again.

@@ -27,8 +27,8 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 use world::{Desk, Given};
 
-/// How long results of typesetting are kept for the next report, in reports.
-const KEPT_FOR: usize = 2;
+/// How long results of typesetting are kept for the next report, in reports: what the template comes to is used again by each.
+const KEPT_FOR: usize = 1;
 
 /// How a report is set.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -217,3 +217,7 @@ template-nowhere = The report can't be typeset: { $said }.{ $hint }
 template-hint = {" "}{ $hint }.
 template-too-large = { $file } is larger than { $most } MB and isn't read as part of a template.
 report-made = What it is made of
+report-files-others = { $files ->
+    [one] and one more, in which no reading of this report stands.
+   *[other] and { $files } more, in which no reading of this report stands.
+}

@@ -217,3 +217,7 @@ template-nowhere = El informe no se puede componer: { $said }.{ $hint }
 template-hint = {" "}{ $hint }.
 template-too-large = { $file } pasa de { $most } MB y no se lee como parte de una plantilla.
 report-made = De qué está hecho
+report-files-others = { $files ->
+    [one] y uno más, en el que no está ninguna lectura de este informe.
+   *[other] y { $files } más, en los que no está ninguna lectura de este informe.
+}

@@ -24,14 +24,14 @@ export const tests = {
     await page.keyboard.press("Tab");
     assert.equal(await page.evaluate(() => document.activeElement.className), "skip");
     await page.keyboard.press("Enter");
-    assert.equal(await page.evaluate(() => document.activeElement.id), "main");
+    await page.waitForFunction(() => document.activeElement?.id === "main");
     for (let presses = 0; presses < 8; presses += 1) {
       await page.keyboard.press("Tab");
       if (await page.evaluate(() => document.activeElement.getAttribute("href")?.startsWith("#/site/"))) break;
     }
     await page.keyboard.press("Enter");
     await page.waitForURL(/#\/site\//);
-    assert.equal(await page.evaluate(() => document.activeElement.id), "main");
+    await page.waitForFunction(() => document.activeElement?.id === "main");
   },
 
   async "nothing that is touched is smaller than 48 px, and nothing runs out of the page with letters twice as large"({ visit }) {

@@ -104,7 +104,7 @@ export const tests = {
     const printed = await said("agree");
     await show(page, "#/agree");
     await reads(page, "On the one line that both read");
-    const [advice] = /reader B sees each edge about [\d.]+ cm further out\./.exec(printed);
+    const [advice] = /reader B sees each edge about [\d.]+ (?:cm|in|ft) further out\./.exec(printed);
     assert.ok((await inSheets(page)).toLowerCase().includes(advice.toLowerCase()), advice);
     await page.getByLabel("Set beside").selectOption("reader B");
     await reads(page, /reader A sees each edge about .* further in/i);
@@ -175,6 +175,6 @@ export const tests = {
     }
     await page.keyboard.press("Enter");
     await page.waitForURL(/#\/agree$/);
-    assert.equal(await page.evaluate(() => document.activeElement.id), "main");
+    await page.waitForFunction(() => document.activeElement?.id === "main");
   },
 };

@@ -97,7 +97,7 @@ export async function visitor(browser, origin, more = {}) {
     if (message.type() === "error" && !away) wrong.push(message.text());
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000 * SLOWER);
+  page.setDefaultTimeout(60_000);
   if (SLOWER > 1) await (await context.newCDPSession(page)).send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
   await page.goto(origin);
   await page.locator("html[data-opened]").waitFor({ state: "attached" });

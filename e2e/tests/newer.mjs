@@ -99,7 +99,7 @@ export const tests = {
       await intercept(page, "GREA", "10", "20");
       await kept(page);
       const other = await context.newPage();
-      other.setDefaultTimeout(20_000);
+      other.setDefaultTimeout(60_000);
       await other.goto(new URL("#/", server.origin).href);
       await other.locator("html[data-opened]").waitFor({ state: "attached" });
       await page.evaluate(() => (globalThis.same = true));

@@ -12,7 +12,7 @@ async function kill(page) {
   const address = page.url();
   await page.close();
   const again = await context.newPage();
-  again.setDefaultTimeout(20_000);
+  again.setDefaultTimeout(60_000);
   await again.goto(address);
   await again.locator("html[data-opened]").waitFor({ state: "attached" });
   return again;

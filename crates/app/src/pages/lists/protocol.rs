@@ -75,8 +75,11 @@ fn form(session: Session, known: Protocol, stands: bool) -> impl IntoView {
     let lengths =
         LENGTHS.iter().enumerate().map(|(at, &(label, of))| length(session, own, unread, at, label, of));
     let said = move || {
-        let other = print.as_ref().is_some_and(|print| own.with(|own| own.fingerprint() != *print));
-        session.word(if other { "desk-protocol-another" } else { "desk-protocol-same" })
+        // one that is yet to be written is kept as itself
+        print.as_ref().map(|print| {
+            let is_other = own.with(|own| own.fingerprint() != *print);
+            session.word(if is_other { "desk-protocol-another" } else { "desk-protocol-same" })
+        })
     };
     let keep = move |event: web_sys::SubmitEvent| {
         event.prevent_default();

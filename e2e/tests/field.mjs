@@ -92,6 +92,24 @@ export const tests = {
     await page.locator(".over img").waitFor();
   },
 
+  async "a photo of one intercept says which, and the line goes on where it was"({ visit }) {
+    const { page } = await visit(camera);
+    await openDemo(page);
+    await begin(page);
+    await intercept(page, "GREA", "10", "40");
+    await page.locator(".rows .row").first().click();
+    await page.locator(".menu").getByRole("link", { name: "Photo …" }).click();
+    await seeing(page);
+    await page.getByRole("button", { name: "Take it", exact: true }).click();
+    await page.getByAltText("The photo as it would be kept").waitFor();
+    assert.equal(await page.getByLabel("What there is to say of it").inputValue(), "GREA 10–40");
+    await page.getByRole("button", { name: "Keep it" }).click();
+    await page.getByText("The photo is kept on this device.").waitFor();
+    await page.locator(".rows .row").first().getByText("GREA").waitFor();
+    await show(page, `#/site/${encodeURIComponent(SITE)}`);
+    await page.getByText("GREA 10–40").first().waitFor();
+  },
+
   async "where the browser gives no camera, the last photo stands beside and a file is taken"({ visit }) {
     const { context, page } = await visit();
     // as a browser is on a page that came over an open line

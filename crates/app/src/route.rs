@@ -54,21 +54,30 @@ pub(crate) struct Shot {
     pub(crate) line: String,
     pub(crate) shows: Shows,
     pub(crate) visit: Option<OfVisit>,
+    /// What is to be said of it, such as the intercept that it shows.
+    pub(crate) caption: String,
 }
 
 impl Shot {
     fn read(rest: &str) -> Option<Self> {
         let parts: Vec<String> = rest.split('/').map(decoded_or_empty).collect();
-        let (site, line, shows, visit) = match parts.as_slice() {
-            [site, line, shows] => (site, line, shows, None),
+        let of_visit = |date: &str, reader: &String, recorder: &String| {
+            let (reader, recorder) = (reader.clone(), recorder.clone());
+            Some(OfVisit { date: Date::read(date), reader, recorder })
+        };
+        let (site, line, shows, visit, caption) = match parts.as_slice() {
+            [site, line, shows] => (site, line, shows, None, ""),
             [site, line, shows, date, reader, recorder] => {
-                let (reader, recorder) = (reader.clone(), recorder.clone());
-                (site, line, shows, Some(OfVisit { date: Date::read(date), reader, recorder }))
+                (site, line, shows, of_visit(date, reader, recorder), "")
+            }
+            [site, line, shows, date, reader, recorder, caption] => {
+                (site, line, shows, of_visit(date, reader, recorder), caption.as_str())
             }
             _ => return None,
         };
         let shows = Shows::read(shows).filter(|shows| !shows.is_of_line() || !line.is_empty())?;
-        (!site.is_empty()).then(|| Self { site: site.clone(), line: line.clone(), shows, visit })
+        let (site, line, caption) = (site.clone(), line.clone(), caption.to_owned());
+        (!site.is_empty()).then_some(Self { site, line, shows, visit, caption })
     }
 
     fn address(&self) -> String {
@@ -76,6 +85,9 @@ impl Shot {
         if let Some(visit) = &self.visit {
             let date = visit.date.map_or_else(String::new, |date| date.to_string());
             parts.extend([date, visit.reader.clone(), visit.recorder.clone()]);
+            if !self.caption.is_empty() {
+                parts.push(self.caption.clone());
+            }
         }
         let parts: Vec<String> =
             parts.iter().map(|part| String::from(js_sys::encode_uri_component(part))).collect();

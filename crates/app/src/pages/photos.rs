@@ -210,7 +210,8 @@ fn shown(session: Session, standing: &Standing, site: &str) -> AnyView {
 
 /// The way to the camera with the last photo over it, where views are compared from year to year.
 fn over_last(session: Session, site: &str, line: &str, shows: Shows) -> Option<impl IntoView + use<>> {
-    let shot = Shot { site: site.to_owned(), line: line.to_owned(), shows, visit: None };
+    let shot =
+        Shot { site: site.to_owned(), line: line.to_owned(), shows, visit: None, caption: String::new() };
     let address = Route::Photo(shot).address();
     shows.is_compared().then(
         || view! { <p class="choices"><a class="button" href=address>{session.word("field-photo-over-last")}</a></p> },

@@ -10,7 +10,6 @@ use tautline_survey::draft::{Entry, Key, LineDraft, NotClosed, Told};
 use tautline_survey::message::Message;
 use tautline_survey::notebook::hand::Draft;
 use tautline_survey::notebook::payload::Payload;
-use tautline_survey::photo::OfVisit;
 use tautline_survey::visit::Visit;
 
 /// What may be noted beside a line, by the heading that it stands under in the record.
@@ -78,9 +77,7 @@ pub(super) fn more(open: Open) -> impl IntoView {
 fn photos(open: Open) -> impl IntoView {
     open.draft.with_untracked(|draft| {
         let setup = draft.setup();
-        let (reader, recorder) = (setup.reader.clone(), setup.recorder.clone());
-        let visit = OfVisit { date: setup.date, reader, recorder };
-        photo::ways(open.session, &setup.site, &setup.line, &visit)
+        photo::ways(open.session, &setup.site, &setup.line, &photo::of_draft(setup))
     })
 }
 

@@ -13,6 +13,7 @@ use leptos::task::spawn_local;
 use tautline_exchange::photo::written;
 use tautline_survey::canonical::sha256_hex;
 use tautline_survey::date::Date;
+use tautline_survey::draft::Setup;
 use tautline_survey::message::{Message, Value};
 use tautline_survey::notebook::hand::Draft;
 use tautline_survey::notebook::payload::Payload;
@@ -56,12 +57,29 @@ struct Taking {
 pub(super) fn ways(session: Session, site: &str, line: &str, visit: &OfVisit) -> impl IntoView + use<> {
     let way = |shows: Shows| {
         let (site, line) = (site.to_owned(), line.to_owned());
-        let shot = Shot { site, line, shows, visit: Some(visit.clone()) };
+        let shot = Shot { site, line, shows, visit: Some(visit.clone()), caption: String::new() };
         let said = session.say(&Message::new("field-photo").with("shows", Value::Word(shows.code())));
         view! { <a class="button" href=Route::Photo(shot).address()>{said}</a> }
     };
     let ways = [Shows::Start, Shows::End, Shows::Visit, Shows::Sheet].map(way);
     view! { <p class="choices" role="group" aria-label=session.word("field-photos")>{ways.collect_view()}</p> }
+}
+
+/// The way to a photo of one intercept, which it names.
+pub(super) fn way_to_row(session: Session, setup: &Setup, row: String) -> impl IntoView + use<> {
+    let shot = Shot {
+        site: setup.site.clone(),
+        line: setup.line.clone(),
+        shows: Shows::Visit,
+        visit: Some(of_draft(setup)),
+        caption: row,
+    };
+    view! { <a class="button" href=Route::Photo(shot).address()>{session.word("field-photo-of-row")}</a> }
+}
+
+/// The visit that a draft becomes.
+pub(super) fn of_draft(setup: &Setup) -> OfVisit {
+    OfVisit { date: setup.date, reader: setup.reader.clone(), recorder: setup.recorder.clone() }
 }
 
 /// The screen.
@@ -262,7 +280,8 @@ async fn take_file(taking: Taking, file: File) {
 /// The photo as it would be kept, what there is to say of it, and keeping it.
 fn look_at(taking: Taking, taken: Taken) -> impl IntoView {
     let session = taking.session;
-    let (caption, people) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let (caption, people) =
+        (RwSignal::new(taking.shot.with_value(|shot| shot.caption.clone())), RwSignal::new(String::new()));
     let address = Address::of(&taken.small.bytes, Media::Jpeg);
     let shown = address.as_ref().map(|address| address.text().to_owned());
     // the address is let go with this view
@@ -271,7 +290,7 @@ fn look_at(taking: Taking, taken: Taken) -> impl IntoView {
         address.try_update_value(Option::take);
     });
     let field = move |code: &'static str, value: RwSignal<String>| {
-        view! { <label>{session.word(code)}<input type="text" autocomplete="off" on:input=move |event| value.set(event_target_value(&event))/></label> }
+        view! { <label>{session.word(code)}<input type="text" autocomplete="off" prop:value=value on:input=move |event| value.set(event_target_value(&event))/></label> }
     };
     let keep = move |_| {
         let photo =

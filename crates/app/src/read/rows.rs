@@ -1,6 +1,7 @@
 //! The rows of the sheet, what is said of each, and how it is put right.
 
 use super::open::{Open, Panel};
+use super::photo::way_to_row;
 use super::species::stay;
 use leptos::html;
 use leptos::prelude::*;
@@ -159,6 +160,7 @@ pub(super) fn menu(open: Open, id: u32) -> impl IntoView {
     let buttons = keys.into_iter().map(|(word, key)| {
         view! { <button type="button" on:click=move |_| { open.press(key.clone()); }>{open.word(word)}</button> }
     });
+    let photo = open.draft.with_untracked(|draft| way_to_row(open.session, draft.setup(), as_text(&row)));
     let note = RwSignal::new(row.note.clone());
     let species = RwSignal::new(row.species.clone());
     let keep_note = move |_| {
@@ -170,7 +172,7 @@ pub(super) fn menu(open: Open, id: u32) -> impl IntoView {
     Some(view! {
         <div class="menu" role="group" aria-label=as_text(&row)>
             <p><b>{as_text(&row)}</b></p>
-            <div class="choices">{buttons.collect_view()}</div>
+            <div class="choices">{buttons.collect_view()}{photo}</div>
             <label>{open.word("read-species-of-row")}<input type="text" autocomplete="off" prop:value=species on:input=move |event| species.set(event_target_value(&event)) on:change=keep_species/></label>
             <label>{open.word("read-note")}<input type="text" prop:value=note on:input=move |event| note.set(event_target_value(&event)) on:change=keep_note/></label>
         </div>

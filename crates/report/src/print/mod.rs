@@ -99,7 +99,7 @@ impl Press {
     /// What a report is typeset by, as a few characters: the template's files and the setting.
     pub fn mark(&self, setting: &Setting) -> String {
         let Setting { paper, day, archival } = *setting;
-        let all = format!("{} {} {day:?} {archival}", self.template.print(), paper.name());
+        let all = format!("{} {paper:?} {day:?} {archival}", self.template.print());
         sha256_hex(all.as_bytes()).chars().take(16).collect()
     }
 

@@ -247,6 +247,31 @@ export const tests = {
     assert.equal(await page.getByRole("button", { name: /Ada/ }).count(), 0);
   },
 
+  async "a protest is written down, decided, handed out as a table, and goes with the class list"({ visit }) {
+    const { page } = await visit();
+    await show(page, "#/practice/class");
+    await page.getByRole("button", { name: "One more protest" }).click();
+    const protest = page.locator(".protests > li");
+    const said = [["raised by", "Rim"], ["line", "1-3"], ["row", "4"], ["about", "litter, not canopy"], ["why", "it hangs free"], ["decided by", "Coach"]];
+    for (const [label, text] of said) await protest.getByLabel(label, { exact: true }).fill(text);
+    await protest.locator("select").selectOption("upheld");
+    assert.deepEqual(await axe(page), []);
+    await until(async () => /it hangs free/.test(await kept(page, "tautline-practice")));
+    await page.reload();
+    await protest.getByLabel("about", { exact: true }).waitFor();
+    assert.equal(await protest.getByLabel("about", { exact: true }).inputValue(), "litter, not canopy");
+    assert.equal(await protest.locator("select").inputValue(), "upheld");
+    const download = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Hand out the protests as a table" }).click();
+    const table = await readFile(await (await download).path(), "utf8");
+    assert.match(table, /raised by.*\n.*Rim.*1-3.*4.*"?litter, not canopy"?.*upheld.*it hangs free.*Coach/);
+    await page.getByRole("button", { name: "Take the class list away" }).click();
+    await page.getByRole("button", { name: "Yes, take it all away" }).click();
+    await page.getByText("The class list is gone").waitFor();
+    await until(async () => !/Rim/.test(await kept(page, "tautline-practice")));
+    assert.equal(await protest.count(), 0);
+  },
+
   async "paper for a class is the command's own page, the keys last, and alone when it is printed"({ visit }) {
     const { page } = await visit({ viewport: SIZES.desktop });
     await show(page, "#/practice/paper");

@@ -46,6 +46,11 @@ struct Column {
     unit: Option<Bare>,
 }
 
+/// A place in a table of practice.
+fn place_in(file: &str, row: u64, column: Option<&str>) -> Place {
+    Place { file: file.to_owned(), row, column: column.map(str::to_owned), character: None }
+}
+
 /// Reads a table of sheets: rows of one name, line and day are one sheet, in the order in which they begin.
 ///
 /// A row that can't be read is named with its place and left out; the others are kept.
@@ -59,12 +64,7 @@ struct Column {
 /// ```
 pub fn sheets(file: &str, text: &str) -> (Vec<LearnerSheet>, Vec<Finding>) {
     let read = rows(text);
-    let place = |row: u64, column: Option<&str>| Place {
-        file: file.to_owned(),
-        row,
-        column: column.map(str::to_owned),
-        character: None,
-    };
+    let place = |row: u64, column: Option<&str>| place_in(file, row, column);
     let mut sheets: Vec<LearnerSheet> = Vec::new();
     let mut findings = Vec::new();
     let Some((heading_row, headings)) = read.rows.first() else {

@@ -1,7 +1,8 @@
 //! Protests of a class's day as a table: one a row.
 
+use super::place_in;
 use crate::text::rows;
-use tautline_survey::finding::{Finding, Place};
+use tautline_survey::finding::Finding;
 use tautline_survey::message::Message;
 use tautline_survey::practice::{Decision, Protest};
 
@@ -22,12 +23,7 @@ const COLUMNS: [&str; 7] = ["raised by", "line", "row", "about", "decided", "why
 /// ```
 pub fn protests(file: &str, text: &str) -> (Vec<Protest>, Vec<Finding>) {
     let read = rows(text);
-    let place = |row: u64, column: Option<&str>| Place {
-        file: file.to_owned(),
-        row,
-        column: column.map(str::to_owned),
-        character: None,
-    };
+    let place = |row: u64, column: Option<&str>| place_in(file, row, column);
     let headings: Vec<String> = read.rows.first().map_or_else(Vec::new, |(_, cells)| {
         cells.iter().map(|heading| heading.trim().to_lowercase()).collect()
     });

@@ -103,6 +103,48 @@ said("the folder, packed where it is", `${Math.round((await weight(APP)) / 1000)
 }
 
 {
+  const server = await serve();
+  const context = await own.newContext({ viewport: SIZES.phone, hasTouch: true });
+  const { page, loose, tighten } = await slow(context);
+  await loose();
+  await watch(page);
+  await page.goto(server.origin);
+  await openDemo(page);
+  await show(page, "#/plan/lines");
+  await page.getByLabel("as I describe it").check();
+  await page.getByLabel(/^Spread of lines/).fill("7");
+  await page.locator("summary", { hasText: "Change and trend" }).click();
+  await page.getByLabel(/^Draw 10.000 surveys/).check();
+  const slider = page.getByLabel(/^An interval that reaches/);
+  await slider.fill("2");
+  await page.getByRole("button", { name: /^Take \d+ lines: interval/ }).waitFor();
+  await page.evaluate(() => {
+    globalThis.answers = [];
+    const own = (list) => list.getEntries().filter((one) => one.name === "keydown").map((one) => one.duration);
+    new PerformanceObserver((list) => globalThis.answers.push(...own(list))).observe({ type: "event", durationThreshold: 16, buffered: false });
+  });
+  const moved = async (what) => {
+    await page.waitForTimeout(3000);
+    await longest(page);
+    await page.evaluate(() => globalThis.answers.splice(0));
+    await slider.focus();
+    for (let step = 0; step < 20; step += 1) {
+      await page.keyboard.press(step % 2 ? "ArrowLeft" : "ArrowRight");
+      await page.waitForTimeout(120);
+    }
+    const answers = (await page.evaluate(() => globalThis.answers)).sort((a, b) => a - b);
+    said(`a slider of the plan answers${what}, 20 steps: half, the slowest`, `${ms(answers[answers.length >> 1] ?? 16)}, ${ms(answers.at(-1) ?? 16)}`);
+    await page.waitForTimeout(6000);
+    said(`the longest that it did not answer, simulations included${what}`, ms(await longest(page)));
+  };
+  await moved(" (no throttle)");
+  await tighten();
+  await moved("");
+  await context.close();
+  await server.stop();
+}
+
+{
   const at = await mkdtemp(join(tmpdir(), "tautline-speed-"));
   const files = [...readings({ sites, lines, most: 6, seed: 7 }), PLANTS, GOALS];
   for (const file of files) await writeFile(join(at, file.name), file.text);

@@ -72,9 +72,15 @@ fn head(session: Session, name: &str) -> Option<impl IntoView + use<>> {
     let summary = summaries.sites().get(name)?;
     let newest = summary.years.last()?;
     let words = session.words();
-    let verdicts = newest.verdicts.iter().map(|(goal, code)| {
-        view! { <p class=format!("verdict {code}")>{words.say(&verdict_words(goal, code))}</p> }
-    });
+    let mut verdicts = Vec::new();
+    for (goal, code) in &newest.verdicts {
+        let verdict = (code, words.say(&verdict_words(goal, code)));
+        // one number from two sources is one sentence; the report below names both
+        if !verdicts.contains(&verdict) {
+            verdicts.push(verdict);
+        }
+    }
+    let verdicts = verdicts.into_iter().map(|(code, said)| view! { <p class=format!("verdict {code}")>{said}</p> });
     let verdicts = verdicts.collect_view();
     let cover = cover_words(newest).map(|message| words.say(&message));
     let twice = written_twice(session).get(name).copied().unwrap_or(0);

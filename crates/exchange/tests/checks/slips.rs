@@ -181,6 +181,23 @@ fn what_is_missing_is_said_once_for_each_file() {
     assert_eq!(codes(&input), [("line-planned-without-record", 0)]);
 }
 
+/// Line 2 was read in 2022 and missed in 2024; line 9 may have been planned after 2022.
+#[test]
+fn a_line_never_read_is_asked_about_in_the_newest_year_alone() {
+    let plan = "site,line,line length\nInvented,1,30 m\nInvented,2,30 m\nInvented,9,30 m\n";
+    let rows = lines(&[
+        ("1", "2022-06-10", "Reader A", &["AAAA,1,2"]),
+        ("2", "2022-06-10", "Reader A", &["AAAA,3,4"]),
+        ("1", "2024-06-10", "Reader A", &["AAAA,1,2"]),
+    ]);
+    let input = looked_through(&[("plan.csv", plan), ("sheet.csv", &rows)]);
+    let asked = of(&input, "line-planned-without-record");
+    let asked: Vec<_> = asked.iter().map(|one| one.message.values[1..].to_vec()).collect();
+    let of =
+        |line: &str, year: &str| vec![("line", Value::Text(line.into())), ("year", Value::Text(year.into()))];
+    assert_eq!(asked, [of("2", "2024"), of("9", "2024")]);
+}
+
 #[test]
 fn readings_outside_the_window_of_their_protocol() {
     let protocol = "name = \"invented\"\nreading-window = \"15 June to 31 July\"\n";

@@ -45,6 +45,7 @@ pub enum Column {
     CommonName,
     Form,
     Groups,
+    KeyFeatures,
     Area,
     Goal,
     Source,
@@ -58,7 +59,7 @@ pub enum Column {
 }
 
 /// Every heading that is understood, as `docs/files.md` lists them; the first of each column is its plain one.
-pub const HEADINGS: [(Column, &[&str]); 49] = [
+pub const HEADINGS: [(Column, &[&str]); 50] = [
     (Column::Site, &["site", "site name", "site id"]),
     (Column::Line, &["line", "line name", "line id", "transect"]),
     (Column::LineLength, &["line length", "tape length", "transect length"]),
@@ -98,6 +99,7 @@ pub const HEADINGS: [(Column, &[&str]); 49] = [
     (Column::CommonName, &["common name", "common"]),
     (Column::Form, &["form", "growth form"]),
     (Column::Groups, &["groups", "group"]),
+    (Column::KeyFeatures, &["key features"]),
     (Column::Area, &["area"]),
     (Column::Goal, &["goal"]),
     (Column::Source, &["source"]),

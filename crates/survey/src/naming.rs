@@ -69,11 +69,9 @@ mod tests {
     #[test]
     fn what_the_list_has_not_waits_for_a_name_and_gets_it_in_every_row() {
         let listed = Plant {
-            code: "ATCA2".into(),
             name: "Atriplex canescens".into(),
             common: "fourwing saltbush".into(),
-            form: GrowthForm::Shrub,
-            groups: Vec::new(),
+            ..Plant::new("ATCA2", GrowthForm::Shrub)
         };
         let mut input = Input {
             visits: vec![visit(&["ATCA2", "grey thorny", "new plant 1"]), visit(&["new plant 1"])],

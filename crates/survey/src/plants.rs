@@ -96,6 +96,30 @@ pub struct Plant {
     /// Groups of the user's own: browse, natives, sagebrush.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub groups: Vec<String>,
+    /// By what it is told from its like on the ground, in the user's own words.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub key_features: String,
+}
+
+impl Plant {
+    /// A plant of which no more is known than its code and growth form.
+    ///
+    /// # Example
+    /// ```
+    /// use tautline_survey::plants::{GrowthForm, Plant};
+    /// let plant = Plant { common: "winterfat".into(), ..Plant::new("KRLA2", GrowthForm::Subshrub) };
+    /// assert!(plant.form.is_woody() && plant.name.is_empty() && plant.key_features.is_empty());
+    /// ```
+    pub fn new(code: impl Into<String>, form: GrowthForm) -> Self {
+        Self {
+            code: code.into(),
+            name: String::new(),
+            common: String::new(),
+            form,
+            groups: Vec::new(),
+            key_features: String::new(),
+        }
+    }
 }
 
 /// The plants that a survey may meet.
@@ -136,5 +160,21 @@ impl PlantList {
         groups.sort_unstable();
         groups.dedup();
         groups
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A list without key features is written as it was before there were any, so that its hash stays what it was.
+    #[test]
+    fn what_is_not_known_is_not_written() {
+        let mut plant = Plant::new("KRLA2", GrowthForm::Subshrub);
+        let text = |plant: &Plant| serde_json::to_string(plant).unwrap();
+        assert_eq!(text(&plant), r#"{"code":"KRLA2","form":"subshrub"}"#);
+        assert_eq!(serde_json::from_str::<Plant>(&text(&plant)).unwrap(), plant);
+        plant.key_features = "woolly seed heads".into();
+        assert_eq!(text(&plant), r#"{"code":"KRLA2","form":"subshrub","key_features":"woolly seed heads"}"#);
     }
 }

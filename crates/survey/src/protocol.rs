@@ -392,13 +392,7 @@ mod tests {
 
     #[test]
     fn doubtful_plants_are_named_one_by_one() {
-        let plant = |code: &str, form| Plant {
-            code: code.into(),
-            name: String::new(),
-            common: String::new(),
-            form,
-            groups: Vec::new(),
-        };
+        let plant = |code: &str, form| Plant::new(code, form);
         let counts = Counts { also: vec!["CACT".into()], except: vec!["HALF".into()], ..Counts::woody() };
         assert!(counts.includes("cact", Some(&plant("CACT", GrowthForm::Succulent))));
         assert!(!counts.includes("HALF", Some(&plant("HALF", GrowthForm::Subshrub))));

@@ -544,14 +544,7 @@ fn a_line_that_is_read_blind_has_no_first_reading_in_sight() {
 }
 
 fn woody() -> PlantList {
-    let plant = Plant {
-        code: "ATCA".into(),
-        name: String::new(),
-        common: String::new(),
-        form: GrowthForm::Shrub,
-        groups: Vec::new(),
-    };
-    PlantList { plants: vec![plant] }
+    PlantList { plants: vec![Plant::new("ATCA", GrowthForm::Shrub)] }
 }
 
 /// Covers of 4, 5 and 4 % against a goal of 15 %: by Student's t the mean of three lies 32 standard errors below, so the first look

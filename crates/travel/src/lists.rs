@@ -13,9 +13,9 @@ pub(crate) fn plants(whole: &Whole) -> Result<Vec<File>, Message> {
     }
     let rows = plants.iter().map(|plant| {
         let groups = plant.groups.join(" ");
-        row(&[&plant.code, &plant.name, &plant.common, plant.form.word(), &groups])
+        row(&[&plant.code, &plant.name, &plant.common, plant.form.word(), &groups, &plant.key_features])
     });
-    let heads = row(&["code", "scientific name", "common name", "form", "groups"]);
+    let heads = row(&["code", "scientific name", "common name", "form", "groups", "key features"]);
     Ok(vec![File::text("plants.csv", heads + &rows.collect::<String>())])
 }
 

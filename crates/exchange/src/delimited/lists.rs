@@ -38,6 +38,7 @@ pub(super) fn plants(sheet: &Sheet, input: &mut Input) {
                 .filter(|group| !group.is_empty())
                 .map(str::to_lowercase)
                 .collect(),
+            key_features: row.text(Column::KeyFeatures).to_owned(),
         });
     }
 }

@@ -105,7 +105,7 @@ fn plants_strata_goals_and_conditions() {
     let sources = [
         (
             "p.csv",
-            "code,scientific name,common name,growth form,groups\nSHAD,Atriplex confertifolia,shadscale,shrub,browse saltbush\nXXXX,,,bush,\n",
+            "code,scientific name,common name,growth form,groups,key features\nSHAD,Atriplex confertifolia,shadscale,shrub,browse saltbush,\"round grey leaves, spiny twigs\"\nXXXX,,,bush,,\n",
         ),
         ("s.csv", "site,stratum,area (ha)\nA,flat,90.5\nA,wash,10 acres\n"),
         ("g.csv", "site,goal,source\nA,at least 15 %,invented\nA,lots,\n"),
@@ -118,6 +118,7 @@ fn plants_strata_goals_and_conditions() {
         sources.iter().map(|(name, text)| Source { name: (*name).into(), bytes: (*text).into() }).collect();
     let found = read(&sources, &Options::default());
     assert_eq!(found.input.plants.plants[0].groups, ["browse", "saltbush"]);
+    assert_eq!(found.input.plants.plants[0].key_features, "round grey leaves, spiny twigs");
     let areas: Vec<u64> = found.input.strata.iter().map(|stratum| stratum.area).collect();
     assert_eq!(areas, [905_000_000_000, 40_468_564_220]);
     assert_eq!(found.goals.len(), 1);

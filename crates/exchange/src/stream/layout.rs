@@ -80,6 +80,7 @@ impl Role {
                 | Column::CommonName
                 | Column::Form
                 | Column::Groups
+                | Column::KeyFeatures
                 | Column::Area
                 | Column::Goal
                 | Column::Source

@@ -35,7 +35,7 @@ const LENGTHS: [Column; 7] = [
 ];
 
 /// Columns that hold names and codes, in which a day is something else that was changed.
-const NAMES: [Column; 12] = [
+const NAMES: [Column; 13] = [
     Column::Site,
     Column::Line,
     Column::Stratum,
@@ -48,6 +48,7 @@ const NAMES: [Column; 12] = [
     Column::Name,
     Column::CommonName,
     Column::Groups,
+    Column::KeyFeatures,
 ];
 
 /// The sheets of a workbook as tables. Sheets of another kind are named, and so is a workbook that has no other.

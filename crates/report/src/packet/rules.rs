@@ -163,21 +163,24 @@ fn plants(packet: &Packet, words: &Words) -> Option<Grid> {
         return None;
     }
     let counts = packet.protocol.map(Protocol::counts_or_woody);
+    let told_apart = packet.plants.iter().any(|plant| !plant.key_features.is_empty());
     let row = |plant: &Plant| {
         let counted = counts.as_ref().is_none_or(|counts| counts.includes(&plant.code, Some(plant)));
-        let cells = [
+        let mut cells = vec![
             plant.code.clone(),
             plant.name.clone(),
             plant.common.clone(),
             words.word(plant.form.word()),
             words.word(if counted { "packet-yes" } else { "packet-no" }),
         ];
-        cells.map(Some).to_vec()
+        cells.extend(told_apart.then(|| plant.key_features.clone()));
+        cells.into_iter().map(Some).collect()
     };
-    let headings = ["code", "name", "common", "form", "counted"];
+    let headings = ["code", "name", "common", "form", "counted"].into_iter();
+    let headings = headings.chain(told_apart.then_some("features"));
     Some(Grid {
         caption: words.word("packet-plants"),
-        columns: headings.map(|name| words.word(&format!("packet-plant-{name}"))).to_vec(),
+        columns: headings.map(|name| words.word(&format!("packet-plant-{name}"))).collect(),
         rows: packet.plants.iter().map(row).collect(),
     })
 }

@@ -51,6 +51,13 @@ fn it_stands_alone_and_nothing_becomes_markup() {
     }
 }
 
+/// Key features stand as the user wrote them, below a heading of their own.
+#[test]
+fn plants_come_with_what_tells_them_apart() {
+    let page = page(&[], Paper::A4);
+    assert!(page.contains("key features</th>") && page.contains("bracts with four &lt;wings&gt;</td>"));
+}
+
 /// Each rule that a packet is read under is drawn, with its words below; whom to call has room or is the office's own.
 #[test]
 fn rules_are_drawn_and_whom_to_call_is_asked() {

@@ -73,11 +73,10 @@ pub(crate) fn packed<T>(
     show: impl FnOnce(&Packet) -> T,
 ) -> T {
     let plant = Plant {
-        code: "ATCA".to_owned(),
         name: "Atriplex canescens".to_owned(),
         common: "fourwing saltbush".to_owned(),
-        form: GrowthForm::Shrub,
-        groups: Vec::new(),
+        key_features: "bracts with four <wings>".to_owned(),
+        ..Plant::new("ATCA", GrowthForm::Shrub)
     };
     let known = PlannedLine {
         site: layout().site,

@@ -113,13 +113,7 @@ pub(crate) fn mixed() -> Input {
         intercept(3, 900, 940, State::Dead),
     ];
     let mut input = site("Invented wash", protocol, &[first, second]);
-    let plant = |code: &str, common: &str, form| Plant {
-        code: code.into(),
-        name: String::new(),
-        common: common.into(),
-        form,
-        groups: Vec::new(),
-    };
+    let plant = |code: &str, common: &str, form| Plant { common: common.into(), ..Plant::new(code, form) };
     input.plants.plants = vec![
         plant("AAAA", "first shrub", GrowthForm::Shrub),
         plant("BBBB", "low shrub", GrowthForm::Subshrub),

@@ -112,13 +112,7 @@ mod tests {
     #[test]
     fn composition_is_of_what_counts_and_adds_up() {
         let mut input = site(&[("10", "", 100), ("10", "", 200)]);
-        let plant = |code: &str, form| Plant {
-            code: code.into(),
-            name: String::new(),
-            common: String::new(),
-            form,
-            groups: Vec::new(),
-        };
+        let plant = |code: &str, form| Plant::new(code, form);
         input.plants.plants = vec![
             plant("AAAA", GrowthForm::Shrub),
             plant("BBBB", GrowthForm::Subshrub),

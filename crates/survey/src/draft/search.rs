@@ -36,11 +36,9 @@ enum Fit {
 /// use tautline_survey::draft::search::search;
 /// use tautline_survey::plants::{GrowthForm, Plant, PlantList};
 /// let plant = |code: &str, name: &str, common: &str| Plant {
-///     code: code.into(),
 ///     name: name.into(),
 ///     common: common.into(),
-///     form: GrowthForm::Shrub,
-///     groups: Vec::new(),
+///     ..Plant::new(code, GrowthForm::Shrub)
 /// };
 /// let list = PlantList {
 ///     plants: vec![

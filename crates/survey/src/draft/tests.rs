@@ -34,13 +34,8 @@ fn inches() -> LineDraft {
 }
 
 fn plants() -> PlantList {
-    let plant = |code: &str, common: &str| Plant {
-        code: code.into(),
-        name: String::new(),
-        common: common.into(),
-        form: GrowthForm::Shrub,
-        groups: Vec::new(),
-    };
+    let plant =
+        |code: &str, common: &str| Plant { common: common.into(), ..Plant::new(code, GrowthForm::Shrub) };
     PlantList { plants: vec![plant("ATCA2", "fourwing saltbush"), plant("KRLA2", "winterfat")] }
 }
 

@@ -98,11 +98,9 @@ mod tests {
         visit.intercepts[0].note = "hedged by deer".to_owned();
         let payload = Payload::Visit(Box::new(visit));
         let plant = Plant {
-            code: "AAAA".into(),
             name: "Plantus inventus".into(),
             common: "made-up bush".into(),
-            form: GrowthForm::Shrub,
-            groups: Vec::new(),
+            ..Plant::new("AAAA", GrowthForm::Shrub)
         };
         let plants = PlantList { plants: vec![plant] };
         let found = |text: &str| Wanted::of(text).found(&payload, &plants);

@@ -88,8 +88,7 @@ impl Exercise {
         let counted = |species: u32| {
             usize::try_from(species).ok().and_then(|at| SPECIES.get(at)).is_none_or(
                 |&(code, common, form)| {
-                    let (code, common) = (code.to_owned(), common.to_owned());
-                    let plant = Plant { code, common, form, name: String::new(), groups: Vec::new() };
+                    let plant = Plant { common: common.to_owned(), ..Plant::new(code, form) };
                     counts.includes(&plant.code, Some(&plant))
                 },
             )

@@ -73,6 +73,7 @@ pub(super) fn plants(input: &Input) -> Table {
             Cell::text(&plant.common),
             Cell::text(plant.form.word()),
             Cell::text(&plant.groups.join(" ")),
+            Cell::text(&plant.key_features),
         ]
     });
     debug_assert!(GrowthForm::ALL.iter().all(|form| FORMS.contains(&form.word())), "a form is missing");
@@ -84,6 +85,7 @@ pub(super) fn plants(input: &Input) -> Table {
             Column::new("common_name", Holds::Text),
             Column::new("growth_form", Holds::OneOf(&FORMS)).needed(),
             Column::new("groups", Holds::Text),
+            Column::new("key_features", Holds::Text),
         ],
         key: &["code"],
         links: &[],

@@ -120,6 +120,7 @@ desk-plant-name = Scientific name
 desk-plant-common = Common name
 desk-plant-form = Growth form
 desk-plant-groups = Groups, with commas
+desk-plant-features = Key features, by which it is told from its like
 desk-plant-remove = Take it off the list
 desk-plant-no-code = Give the plant a code.
 desk-plant-twice = { $code } stands in the list already. Change that plant instead.

@@ -43,6 +43,7 @@ packet-plant-name = name
 packet-plant-common = common name
 packet-plant-form = growth form
 packet-plant-counted = counts
+packet-plant-features = key features
 packet-yes = yes
 packet-no = no
 

@@ -72,6 +72,7 @@ export-column-scientific-name = The scientific name
 export-column-common-name = The common name
 export-column-growth-form = The growth form; trees, shrubs and subshrubs are woody
 export-column-groups = The office's own groups, with spaces between
+export-column-key-features = Key features by which the plant is told from its like, in the office's own words
 export-column-protocol = Fingerprint of the protocol: SHA-256 of what it means
 export-column-name = The protocol's name
 export-column-source = Where it comes from

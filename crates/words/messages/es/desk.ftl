@@ -120,6 +120,7 @@ desk-plant-name = Nombre científico
 desk-plant-common = Nombre común
 desk-plant-form = Forma de crecimiento
 desk-plant-groups = Grupos, con comas
+desk-plant-features = Rasgos que la distinguen de otras parecidas
 desk-plant-remove = Quitarla de la lista
 desk-plant-no-code = Dé un código a la planta.
 desk-plant-twice = { $code } ya está en la lista. Cambie esa planta.

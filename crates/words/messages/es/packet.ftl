@@ -43,6 +43,7 @@ packet-plant-name = nombre
 packet-plant-common = nombre común
 packet-plant-form = forma de crecimiento
 packet-plant-counted = cuenta
+packet-plant-features = rasgos que la distinguen
 packet-yes = sí
 packet-no = no
 

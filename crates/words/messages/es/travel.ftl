@@ -71,6 +71,7 @@ export-column-scientific-name = El nombre científico
 export-column-common-name = El nombre común
 export-column-growth-form = La forma de crecimiento; árboles, arbustos y subarbustos son leñosos
 export-column-groups = Los grupos propios de la oficina, separados por espacios
+export-column-key-features = Rasgos que distinguen a la planta de otras parecidas, en las palabras de la oficina
 export-column-protocol = Huella del protocolo: SHA-256 de su significado
 export-column-name = El nombre del protocolo
 export-column-source = De dónde viene

@@ -1,4 +1,4 @@
-//! The plant list: each plant with its code, names, growth form and groups; every change is a revision of the list.
+//! The plant list: each plant with its code, names, growth form, groups and key features; every change is a revision of the list.
 
 use crate::session::Session;
 use leptos::prelude::*;
@@ -40,14 +40,7 @@ pub(super) fn plants() -> impl IntoView {
 
 /// A plant of the list, or one to be added.
 fn one(session: Session, known: Option<&Plant>) -> impl IntoView + use<> {
-    let nobody = || Plant {
-        code: String::new(),
-        name: String::new(),
-        common: String::new(),
-        form: GrowthForm::Shrub,
-        groups: Vec::new(),
-    };
-    let own = known.cloned().unwrap_or_else(nobody);
+    let own = known.cloned().unwrap_or_else(|| Plant::new("", GrowthForm::Shrub));
     let title = known.map_or_else(
         || session.word("desk-plant-new"),
         |plant| format!("{} · {} · {}", plant.code, plant.name, session.word(plant.form.word())),
@@ -56,7 +49,8 @@ fn one(session: Session, known: Option<&Plant>) -> impl IntoView + use<> {
         view! { <option value=form.word() selected=form == own.form>{session.word(form.word())}</option> }
     });
     let (groups, form) = (RwSignal::new(own.groups.join(", ")), RwSignal::new(own.form));
-    let [code, name, common] = [&own.code, &own.name, &own.common].map(|text| RwSignal::new(text.clone()));
+    let [code, name, common, features] =
+        [&own.code, &own.name, &own.common, &own.key_features].map(|text| RwSignal::new(text.clone()));
     let field = |label: &'static str, text: RwSignal<String>| {
         let type_on = move |event| text.set(event_target_value(&event));
         view! { <label>{session.word(label)}<input type="text" autocomplete="off" prop:value=text on:input=type_on/></label> }
@@ -74,6 +68,7 @@ fn one(session: Session, known: Option<&Plant>) -> impl IntoView + use<> {
             common: common.with_untracked(|text| text.trim().to_owned()),
             form: form.get_untracked(),
             groups: groups.with_untracked(|text| parted(text)),
+            key_features: features.with_untracked(|text| text.trim().to_owned()),
         };
         save(session, kept.as_deref(), Some(plant));
     };
@@ -86,7 +81,7 @@ fn one(session: Session, known: Option<&Plant>) -> impl IntoView + use<> {
                 <div class="fields">
                     {field("desk-plant-code", code)}{field("desk-plant-name", name)}{field("desk-plant-common", common)}
                     <label>{session.word("desk-plant-form")}<select on:input=choose>{forms.collect_view()}</select></label>
-                    {field("desk-plant-groups", groups)}
+                    {field("desk-plant-groups", groups)}{field("desk-plant-features", features)}
                 </div>
                 <div class="choices"><button type="submit" class="main">{session.word("app-keep")}</button>{remove}</div>
             </form>

@@ -346,6 +346,37 @@ fn a_site_from_any_map_program() {
     assert_eq!(with["lines"].as_array().unwrap().len(), 6);
 }
 
+/// A fence from beyond one edge of the site to beyond the other is crossed as a road is; where it isn't, the walk leaves the site to
+/// get round it, and that is said.
+#[test]
+fn the_walk_goes_round_what_is_not_crossed() {
+    let folder = folder("plan-fence");
+    let fence = folder.join("fence.geojson");
+    let way = r#"{"type":"Feature","properties":null,"geometry":{"type":"LineString","coordinates":[[-113.693,42.298],[-113.693,42.311]]}}"#;
+    std::fs::write(&fence, way).unwrap();
+    let call = |more: &str| {
+        let fence = format!("{}{more}", fence.display());
+        let call = ["plan", "lines", "--boundary", BOUNDARY, "--lines", "12", "--length", "50 m"];
+        let call = [&call[..], &["--keep-out", &fence]].concat();
+        let json: serde_json::Value =
+            serde_json::from_slice(&tautline(&[&call[..], &["--json"]].concat()).stdout).unwrap();
+        let legs = json["legs"].as_array().unwrap().clone();
+        assert_eq!(legs.len(), 11);
+        let beyond = legs.iter().filter(|leg| leg["over"] == "outside").count();
+        (beyond, legs.iter().map(|leg| leg["metres"].as_f64().unwrap()).sum::<f64>(), text(&tautline(&call)))
+    };
+    let (beyond, metres, said) = call(", 5 m");
+    assert_eq!(beyond, 0);
+    assert!(
+        said.contains(&format!("{metres:.0} m in all")) && !said.contains("Ask whose"),
+        "{metres} {said}"
+    );
+    // all lines west of it, then all lines east of it: once across, and farther than straight
+    let (beyond, round, said) = call(", 5 m, not crossed");
+    assert_eq!(beyond, 1, "{said}");
+    assert!(round > metres && said.contains("Ask whose ground lies between"), "{round} {metres}");
+}
+
 /// Staked lines come in with their names; an area chosen by judgement is said to be one in the layout and in every answer.
 #[test]
 fn old_lines_are_taken_in_and_judgement_is_said() {

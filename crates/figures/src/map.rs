@@ -21,8 +21,8 @@ pub struct Map {
     pub keep_out: Vec<(Vec<Place>, bool, f64)>,
     /// The lines.
     pub lines: Vec<Line>,
-    /// The way that is walked between lines.
-    pub way: Vec<[Place; 2]>,
+    /// The ways that are walked between lines.
+    pub way: Vec<Vec<Place>>,
     /// Lines of latitude and longitude with what stands at them; those of latitude are marked on the left, those of longitude
     /// below.
     pub degrees: Vec<Degree>,
@@ -139,7 +139,7 @@ pub fn draw(map: &Map, frame: &Frame) -> String {
             sheet.way(&way, ON_BORDER);
         }
     }
-    let ways: Vec<[Place; 2]> = map.way.iter().map(|way| way.map(|place| view.at(place))).collect();
+    let ways: Vec<Vec<Place>> = map.way.iter().map(|way| view.way(way)).collect();
     for way in &ways {
         sheet.way(way, ON_WAY);
     }

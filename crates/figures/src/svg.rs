@@ -145,9 +145,9 @@ impl<'a> Drawing<'a> {
         self.outline(&outline, look);
     }
 
-    /// Straight lines between the ends of each pair, as a single shape.
-    pub(crate) fn strokes(&mut self, lines: impl IntoIterator<Item = [(f64, f64); 2]>, look: Look) {
-        let outline: String = lines.into_iter().map(|line| way(&line)).collect();
+    /// Lines through the points of each, as a single shape.
+    pub(crate) fn strokes(&mut self, lines: impl IntoIterator<Item = impl AsRef<[(f64, f64)]>>, look: Look) {
+        let outline: String = lines.into_iter().map(|line| way(line.as_ref())).collect();
         self.outline(&outline, look);
     }
 

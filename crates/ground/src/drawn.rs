@@ -4,6 +4,7 @@ use crate::lay::end;
 use crate::magnetic::{Declination, NoDeclination, declination};
 use crate::position::Position;
 use crate::site::{BoundaryError, Site, square_metres};
+use crate::walk::Walking;
 use tautline_engine::num::count;
 use tautline_engine::place::plane::Point;
 use tautline_engine::place::region::Shape;
@@ -29,11 +30,14 @@ pub fn record(
         placed: whole(told.placed),
         polygons: region.polygons.iter().map(|one| one.rings.iter().map(ring).collect()).collect(),
     });
-    let keep_out = site.keep_out.iter().map(|one| match &one.shape {
-        Shape::Area(polygon) => {
-            KeptOut { buffer: one.buffer, area: true, rings: polygon.rings.iter().map(ring).collect() }
-        }
-        Shape::Way(way) => KeptOut { buffer: one.buffer, area: false, rings: vec![ring(way)] },
+    let keep_out = site.keep_out.iter().map(|one| {
+        let (area, rings) = match &one.shape {
+            Shape::Area(polygon) => (true, polygon.rings.iter().map(ring).collect()),
+            Shape::Way(way) => (false, vec![ring(way)]),
+        };
+        // what goes without saying isn't written
+        let crossed = Some(one.crossed).filter(|&crossed| crossed == area);
+        KeptOut { buffer: one.buffer, area, crossed, rings }
     });
     let lines = layout.lines.iter().map(|line| DrawnLine {
         line: line.line.clone(),
@@ -88,6 +92,8 @@ pub fn layout(record: &DrawnLayout, compass: Option<(Date, f64)>) -> Result<(Sit
         points_per_hectare: (record.design != "baseline")
             .then(|| count(ground.placed as usize) / (square_metres(region) / 10_000.0)),
     });
+    let lines: Vec<LaidLine> = record.lines.iter().map(|line| laid(&site, line, compass)).collect();
+    let legs = Walking::of(&site).legs(&lines, &record.walk, None);
     let output = LayoutOutput {
         format: "tautline.plan-lines",
         version: VERSION,
@@ -102,8 +108,9 @@ pub fn layout(record: &DrawnLayout, compass: Option<(Date, f64)>) -> Result<(Sit
         strata: strata.collect(),
         position_error_m: record.position_error_m,
         declination: compass.map(|(date, found)| found.output(date)),
-        lines: record.lines.iter().map(|line| laid(&site, line, compass)).collect(),
+        lines,
         walk: record.walk.clone(),
+        legs,
         given_up_at_the_edge: edge,
         given_up_kept_out: kept_out,
         given_up_too_near: near,

@@ -5,13 +5,13 @@ use crate::magnetic::{Declination, NoDeclination, declination};
 use crate::position::Position;
 use crate::site::{Site, There, square_metres};
 use crate::utm::utm;
+use crate::walk::Walking;
 use tautline_engine::effort::allot::{Allotment, Stratum, allot};
 use tautline_engine::num::count;
 use tautline_engine::place::layout::{Ask, Edge, Layout, Placed, Shape, lay_out};
 use tautline_engine::place::plane::Segment;
 use tautline_engine::place::points::Design;
 use tautline_engine::place::region::Region;
-use tautline_engine::place::route::route;
 use tautline_engine::seed::Seed;
 use tautline_survey::date::Date;
 use tautline_survey::layout::{End, LaidLine, LayoutOutput, StratumOutput};
@@ -197,7 +197,10 @@ fn finished(
     if let Some(twice) = twice(&output.lines) {
         return Err(LayError::NameTaken(twice));
     }
-    output.walk = walk(site, wanted, &output.lines);
+    let walking = Walking::of(site);
+    let read: Vec<&LaidLine> = output.lines.iter().filter(|line| !line.reserve).collect();
+    output.walk = walking.order(&read, wanted.batch.unwrap_or(read.len()), wanted.from);
+    output.legs = walking.legs(&output.lines, &output.walk, wanted.from);
     Ok(output)
 }
 
@@ -233,26 +236,6 @@ fn staked(site: &Site, line: &There, compass: Option<(Date, Declination)>) -> La
     }
 }
 
-/// The order in which the lines that aren't in reserve are walked, batch by batch in the order of their names.
-fn walk(site: &Site, wanted: &Wanted, lines: &[LaidLine]) -> Vec<String> {
-    let read: Vec<&LaidLine> = lines.iter().filter(|line| !line.reserve).collect();
-    let place = |end: &End| {
-        let position = Position::new(end.latitude, end.longitude).unwrap_or(site.middle);
-        site.local.onto(position)
-    };
-    let mut at = wanted.from.map(|from| site.local.onto(from));
-    let mut names = Vec::with_capacity(read.len());
-    for batch in read.chunks(wanted.batch.unwrap_or(read.len()).max(1)) {
-        let segments: Vec<Segment> =
-            batch.iter().map(|line| Segment { from: place(&line.start), to: place(&line.end) }).collect();
-        let Some(first) = segments.first() else { break };
-        let order = route(at.unwrap_or(first.from), &segments);
-        at = order.last().map(|&last| segments[last].to);
-        names.extend(order.into_iter().map(|line| batch[line].line.clone()));
-    }
-    names
-}
-
 fn empty(wanted: &Wanted, compass: Option<(Date, Declination)>) -> LayoutOutput {
     let design = match wanted.ask.design {
         Design::Balanced => "balanced",
@@ -279,6 +262,7 @@ fn empty(wanted: &Wanted, compass: Option<(Date, Declination)>) -> LayoutOutput 
         declination: compass.map(|(date, found)| found.output(date)),
         lines: Vec::new(),
         walk: Vec::new(),
+        legs: Vec::new(),
         given_up_at_the_edge: 0,
         given_up_kept_out: 0,
         given_up_too_near: 0,

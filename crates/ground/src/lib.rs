@@ -15,6 +15,7 @@
 //! | outlines that cross themselves or overlap | [`mend`] |
 //! | what a compass shows | [`magnetic`] |
 //! | lines laid out on a site, with ends and bearings | [`lay`] |
+//! | the walk from line to line | `walk` |
 //! | a layout as a record, and back | [`drawn`] |
 //! | a boundary brought to the plane, and checked | [`site`] |
 //! | positions as people type them | [`typed`] |
@@ -35,3 +36,4 @@ pub mod site;
 mod told;
 pub mod typed;
 pub mod utm;
+mod walk;

@@ -22,7 +22,8 @@ pub fn map(site: &Site, layout: &LayoutOutput) -> MapOutput {
     });
     let (strata, keep_out) = ground(site);
     let degrees = degrees(site.local, site.middle, &corners(&strata, &[]));
-    MapOutput { strata, keep_out, lines: lines.collect(), degrees }
+    let way = layout.legs.iter().map(|leg| leg.points.iter().map(place).collect()).collect();
+    MapOutput { strata, keep_out, lines: lines.collect(), way, degrees }
 }
 
 /// The strata of a site and what to keep out of.
@@ -90,7 +91,7 @@ pub fn of_places<'a>(
     let lines: Vec<MapLine> = found.iter().map(line).collect();
     let (strata, keep_out) = site.map(ground).unwrap_or_default();
     let degrees = degrees(local, middle, &corners(&strata, &lines));
-    Some(MapOutput { strata, keep_out, lines, degrees })
+    Some(MapOutput { strata, keep_out, lines, way: Vec::new(), degrees })
 }
 
 fn metres(point: Point) -> [f64; 2] {

@@ -150,13 +150,14 @@ impl Site {
                 (Role::Stratum(_), Shape::Way(_)) => {
                     return Err(BoundaryError::StratumNotAnArea { part: number });
                 }
-                (Role::KeepOut { buffer }, Shape::Areas(_) | Shape::Rings(_)) => {
+                (&Role::KeepOut { buffer, crossed }, Shape::Areas(_) | Shape::Rings(_)) => {
+                    let crossed = crossed.unwrap_or(false);
                     let areas = polygons.into_iter().map(OnPlane::Area);
-                    site.keep_out.extend(areas.map(|shape| KeepOut { shape, buffer: *buffer }));
+                    site.keep_out.extend(areas.map(|shape| KeepOut { shape, buffer, crossed }));
                 }
-                (Role::KeepOut { buffer }, Shape::Way(way)) => {
+                (&Role::KeepOut { buffer, crossed }, Shape::Way(way)) => {
                     let shape = OnPlane::Way(site.on_plane(part, way)?);
-                    site.keep_out.push(KeepOut { shape, buffer: *buffer });
+                    site.keep_out.push(KeepOut { shape, buffer, crossed: crossed.unwrap_or(true) });
                 }
                 (Role::Line(name), Shape::Way(way)) if way.len() > 1 => {
                     let place = |pair| moved(number, part.reference, pair).map(|moved| moved.position);

@@ -80,10 +80,10 @@ fn blurred(places: &[&LinePlace], width: u16, page: &Page) -> Vec<Block> {
     told.max_by_key(|(_, metres)| *metres).map(said).into_iter().collect()
 }
 
-/// A map as a picture takes it; nothing is walked on it.
+/// A map as a picture takes it.
 pub(crate) fn drawing(map: &MapOutput, words: &Words) -> Map {
     let place = |[east, north]: [f64; 2]| (east, north);
-    let ring = |places: &[[f64; 2]]| places.iter().map(|&at| place(at)).collect();
+    let ring = |places: &[[f64; 2]]| -> Vec<map::Place> { places.iter().map(|&at| place(at)).collect() };
     let strata = map.strata.iter();
     Map {
         strata: strata
@@ -108,7 +108,7 @@ pub(crate) fn drawing(map: &MapOutput, words: &Words) -> Map {
                 reserve: one.reserve,
             })
             .collect(),
-        way: Vec::new(),
+        way: map.way.iter().map(|way| ring(way)).collect(),
         degrees: map
             .degrees
             .iter()

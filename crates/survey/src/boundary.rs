@@ -117,6 +117,8 @@ pub enum Role {
     KeepOut {
         /// The buffer in millimetres.
         buffer: i64,
+        /// Whether people walk across it between lines; where nobody says, ways are crossed and areas aren't.
+        crossed: Option<bool>,
     },
     /// A line that is there already and stays: its name.
     Line(String),

@@ -88,6 +88,9 @@ pub struct KeptOut {
     pub buffer: i64,
     /// It is an area, not a way.
     pub area: bool,
+    /// Whether people walk across it between lines, where that isn't so of its shape: areas aren't crossed, ways are.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub crossed: Option<bool>,
     /// Its rings, or the one way.
     pub rings: Vec<Vec<Position>>,
 }
@@ -259,7 +262,7 @@ impl DrawnLayout {
             } else {
                 Shape::Way(rings.into_iter().next().unwrap_or_default())
             };
-            (Role::KeepOut { buffer: kept.buffer }, shape)
+            (Role::KeepOut { buffer: kept.buffer, crossed: kept.crossed }, shape)
         });
         let parts = (1..).zip(ground.chain(kept)).map(|(number, (role, shape))| Part {
             number,

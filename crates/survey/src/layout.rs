@@ -37,6 +37,8 @@ pub struct LayoutOutput {
     pub lines: Vec<LaidLine>,
     /// The names of the lines to read in the order in which they are walked; in batches, where they are read so.
     pub walk: Vec<String>,
+    /// The ways between them, in that order.
+    pub legs: Vec<Leg>,
     /// Points given up because a line would have left its stratum.
     pub given_up_at_the_edge: usize,
     /// Points given up because a line would have come into what is kept out of.
@@ -118,6 +120,33 @@ pub struct LaidLine {
     pub staked: bool,
 }
 
+/// A way from the end of one line to the zero of the next.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct Leg {
+    /// The line that it leaves; none where the walk begins.
+    pub from: Option<String>,
+    /// The line that it leads to.
+    pub to: String,
+    /// How long it is in metres, as if the ground were level.
+    pub metres: f64,
+    /// Where it begins, the corners that it goes round, where it ends.
+    pub points: Vec<End>,
+    /// What it leads over that no way was found round.
+    pub over: Option<Over>,
+}
+
+/// Ground that a leg should not lead over.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case")]
+pub enum Over {
+    /// Ground outside of the site's boundary.
+    Outside,
+    /// Something that is kept out of; the leg is straight then.
+    KeptOut,
+}
+
 /// A site and its lines on the plane: metres to the east and to the north of the middle of the site.
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -128,6 +157,8 @@ pub struct MapOutput {
     pub keep_out: Vec<MapKeepOut>,
     /// The lines, as in the layout.
     pub lines: Vec<MapLine>,
+    /// The ways that are walked between lines.
+    pub way: Vec<Vec<[f64; 2]>>,
     /// Lines of latitude and longitude.
     pub degrees: Vec<MapDegree>,
 }

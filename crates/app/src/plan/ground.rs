@@ -70,7 +70,7 @@ fn boundary_of(ground: &Ground, remarks: &mut Vec<Message>) -> Result<Boundary, 
             continue; // still being set down
         }
         let role = match purpose_of(&outline.purpose, &outline.buffer) {
-            Purpose::KeepOut(buffer) => Role::KeepOut { buffer },
+            Purpose::KeepOut { buffer, crossed } => Role::KeepOut { buffer, crossed },
             _ => Role::Stratum(Some(outline.stratum.trim().to_owned()).filter(|name| !name.is_empty())),
         };
         let shape = if corners.len() < 3 { Shape::Way(corners) } else { Shape::Areas(vec![vec![corners]]) };
@@ -96,7 +96,7 @@ fn purpose_of(purpose: &str, buffer: &str) -> Purpose {
             let metres = super::fields::number_of(buffer).unwrap_or(0.0).min(10_000.0);
             #[expect(clippy::cast_possible_truncation, reason = "10 km at most")]
             let millimetres = (metres * 1000.0).round() as i64;
-            Purpose::KeepOut(millimetres)
+            Purpose::KeepOut { buffer: millimetres, crossed: None }
         }
         "there" => Purpose::There,
         _ => Purpose::Ground,

@@ -188,6 +188,7 @@ fn result(held: Held, drawn: &Arc<Drawn>) -> impl IntoView + use<> {
     let svg = map_of(layout, &tautline_ground::map::map(site, layout), wide(), &words);
     let mut told = said::strata(layout, &words.word("the-site"));
     told.extend(said::drawing(layout));
+    told.extend(said::walk(layout));
     let told = told.iter().map(|message| view! { <li>{words.say(message)}</li> }).collect_view();
     let table = format!("<article>{}</article>", lines_of(layout, &words));
     let again = move |_| {

@@ -72,20 +72,27 @@ pub(super) fn reference(asked: &ArgMatches, words: &Words) -> Result<Option<Refe
     Reference::read(found).ok_or_else(unknown).map(Some)
 }
 
-/// `roads.kml`, or `roads.kml, 15 m`.
+/// `roads.kml`, `roads.kml, 15 m`, or `fence.kml, 5 m, not crossed`.
 fn kept_out<'a>(written: &'a str, words: &Words) -> Result<(&'a str, Purpose), Refused> {
-    let Some((file, buffer)) = written.rsplit_once(',').filter(|_| !Path::new(written).exists()) else {
-        return Ok((written, Purpose::KeepOut(0)));
-    };
-    let buffer = buffer.trim();
-    let length = Measure::read(buffer, None, DecimalMark::Point)
-        .map_err(|_| not_a_number(buffer, "--keep-out", words))?;
-    let millimetres = (length.length().nanometres() + 500_000) / 1_000_000;
-    if (0..=10_000_000).contains(&millimetres) {
-        Ok((file.trim(), Purpose::KeepOut(millimetres)))
-    } else {
-        Err(not_a_number(buffer, "--keep-out", words))
+    let (mut file, mut buffer, mut crossed) = (written, 0, None);
+    while let Some((before, last)) = file.rsplit_once(',').filter(|_| !Path::new(file).exists()) {
+        match last.trim() {
+            "crossed" => crossed = Some(true),
+            "not crossed" => crossed = Some(false),
+            length => {
+                buffer = millimetres(length).ok_or_else(|| not_a_number(length, "--keep-out", words))?;
+            }
+        }
+        file = before.trim();
     }
+    Ok((file, Purpose::KeepOut { buffer, crossed }))
+}
+
+/// A length of ten kilometres at most.
+fn millimetres(written: &str) -> Option<i64> {
+    let length = Measure::read(written, None, DecimalMark::Point).ok()?;
+    let millimetres = (length.length().nanometres() + 500_000) / 1_000_000;
+    Some(millimetres).filter(|millimetres| (0..=10_000_000).contains(millimetres))
 }
 
 /// A file, and the other files of a shapefile.

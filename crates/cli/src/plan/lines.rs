@@ -36,7 +36,7 @@ pub(super) fn options(command: Command, words: &Words) -> Command {
     let option = |name, value, help| option(words, name, value, help);
     command
         .arg(option("boundary", "FILE", "help-boundary").required(true))
-        .arg(option("keep-out", "FILE[, LENGTH]", "help-keep-out").action(ArgAction::Append))
+        .arg(option("keep-out", "FILE[, LENGTH][, CROSSED]", "help-keep-out").action(ArgAction::Append))
         .arg(option("there", "FILE", "help-there").action(ArgAction::Append))
         .arg(option("baseline", "PLACE; BEARING; LENGTH", "help-baseline"))
         .arg(option("starts", "HOW", "help-starts").value_parser(["random", "systematic"]))

@@ -41,7 +41,7 @@ pub(crate) fn layout(layout: &LayoutOutput, words: &Words) {
         table.print();
         println!();
     }
-    for message in said::drawing(layout) {
+    for message in said::drawing(layout).into_iter().chain(said::walk(layout)) {
         wrapped(&say(message), 0);
     }
     match layout.declination {

@@ -6,13 +6,17 @@
 //! | what | module |
 //! | --- | --- |
 //! | points and stretches of a plane, exact comparisons | [`plane`] |
+//! | the hull of points | [`hull`] |
 //! | a site's strata, and what to keep out of | [`region`] |
 //! | the order in which points are tried: balanced, random, systematic | [`points`] |
 //! | lines and plots of lines at those points, with edge rule, distance and reserve | [`layout`] |
 //! | the order in which lines are walked | [`route`] |
+//! | ways round what nobody walks over | [`around`] |
 //! | a baseline with lines at right angles | [`baseline`] |
 
+pub mod around;
 pub mod baseline;
+pub mod hull;
 pub mod layout;
 pub mod plane;
 pub mod points;

@@ -1,6 +1,6 @@
 //! Points and straight stretches in a plane of whole millimetres. Every comparison is exact.
 
-use crate::num::math::{cos, sin};
+use crate::num::math::{cos, hypot, sin};
 use core::f64::consts::PI;
 
 /// A point: millimetres to the east and to the north of the plane's origin.
@@ -56,6 +56,9 @@ pub struct Segment {
 impl Segment {
     /// Whether the two share a point, be it an end.
     pub fn meets(self, other: Self) -> bool {
+        if self.is_far(other, 0) {
+            return false;
+        }
         let (a, b) = (side(self, other.from), side(self, other.to));
         let (c, d) = (side(other, self.from), side(other, self.to));
         if a.signum() * b.signum() < 0 && c.signum() * d.signum() < 0 {
@@ -69,11 +72,21 @@ impl Segment {
     /// Whether they come nearer than so many millimetres.
     pub fn nearer(self, other: Self, millimetres: i64) -> bool {
         millimetres > 0
+            && !self.is_far(other, millimetres)
             && (self.meets(other)
                 || near(self, other.from, millimetres)
                 || near(self, other.to, millimetres)
                 || near(other, self.from, millimetres)
                 || near(other, self.to, millimetres))
+    }
+
+    /// Whether the frames of the two lie farther apart than so much: most stretches do, and that is soon seen.
+    fn is_far(self, other: Self, millimetres: i64) -> bool {
+        let far = |a: i64, b: i64, c: i64, d: i64| {
+            a.max(b) + millimetres < c.min(d) || c.max(d) + millimetres < a.min(b)
+        };
+        far(self.from.x, self.to.x, other.from.x, other.to.x)
+            || far(self.from.y, self.to.y, other.from.y, other.to.y)
     }
 
     /// Whether a point of its straight line lies between its ends.
@@ -93,6 +106,19 @@ pub(super) fn side(segment: Segment, point: Point) -> i128 {
     let Segment { from, to } = segment;
     i128::from(to.x - from.x) * i128::from(point.y - from.y)
         - i128::from(to.y - from.y) * i128::from(point.x - from.x)
+}
+
+/// How far two points lie apart, in millimetres.
+///
+/// # Example
+/// ```
+/// use tautline_engine::place::plane::{Point, apart};
+/// assert_eq!(apart(Point { x: 0, y: 0 }, Point { x: 3_000, y: -4_000 }), 5_000.0);
+/// ```
+pub fn apart(a: Point, b: Point) -> f64 {
+    #[expect(clippy::cast_precision_loss, reason = "a site is far smaller than 2^53 mm")]
+    let real = |millimetres: i64| millimetres as f64;
+    hypot(real(a.x - b.x), real(a.y - b.y))
 }
 
 /// Whether a point lies nearer to a stretch than so many millimetres.

@@ -160,6 +160,8 @@ pub struct KeepOut {
     pub shape: Shape,
     /// How far lines stay away from it, in millimetres.
     pub buffer: i64,
+    /// Whether people walk across it between lines, as across a road; else they go round it, and its buffer.
+    pub crossed: bool,
 }
 
 /// A shape to keep out of.
@@ -229,10 +231,10 @@ mod tests {
 
     #[test]
     fn a_road_keeps_its_buffer() {
-        let road = KeepOut { shape: Shape::Way(ring(&[(0, 0), (100, 0)])), buffer: 10 };
+        let road = KeepOut { shape: Shape::Way(ring(&[(0, 0), (100, 0)])), buffer: 10, crossed: true };
         assert!(road.bars(segment((5, 9), (5, 30))));
         assert!(!road.bars(segment((5, 10), (5, 30))), "exactly the buffer away is away");
-        let pond = KeepOut { shape: Shape::Area(holed()), buffer: 0 };
+        let pond = KeepOut { shape: Shape::Area(holed()), buffer: 0, crossed: false };
         assert!(pond.bars(segment((1, 1), (2, 2))), "wholly inside");
         assert!(!pond.bars(segment((5, 5), (6, 5))), "on the island");
     }

@@ -42,7 +42,7 @@ const DESIGNS: [Design; 3] = [Design::Balanced, Design::Random, Design::Systemat
 #[test]
 fn every_line_is_inside_away_from_roads_and_from_each_other() {
     let road = [(250_000, -10_000), (260_000, 600_000)].map(|(x, y)| Point { x, y });
-    let road = KeepOut { shape: KeepOutShape::Way(road.to_vec()), buffer: 15_000 };
+    let road = KeepOut { shape: KeepOutShape::Way(road.to_vec()), buffer: 15_000, crossed: true };
     let shapes = [Shape::Line, Shape::Middle, Shape::Spokes { lines: 3, offset: 5_000 }];
     for design in DESIGNS {
         for (shape, length) in shapes.into_iter().zip([50_000, 50_000, 20_000]) {

@@ -48,14 +48,25 @@ impl Feature {
         Ok(match self.field("use").map(str::to_lowercase).as_deref() {
             None => match asked.purpose {
                 Purpose::Ground => stratum(),
-                Purpose::KeepOut(buffer) => Role::KeepOut { buffer: self.buffer()?.unwrap_or(buffer) },
+                Purpose::KeepOut { buffer, crossed } => self.keep_out(buffer, crossed)?,
                 Purpose::There => line(),
             },
             Some("stratum" | "site") => stratum(),
-            Some("keep out") => Role::KeepOut { buffer: self.buffer()?.unwrap_or(0) },
+            Some("keep out") => self.keep_out(0, None)?,
             Some("line") => line(),
             Some(found) => return Err(self.about("geojson-use").with("found", short(found))),
         })
+    }
+
+    /// What its own fields say of it goes before what was said of the file.
+    fn keep_out(&self, buffer: i64, crossed: Option<bool>) -> Result<Role, Message> {
+        let own = match self.field("crossed").map(str::to_lowercase).as_deref() {
+            None => None,
+            Some("yes" | "true" | "1") => Some(true),
+            Some("no" | "false" | "0") => Some(false),
+            Some(found) => return Err(self.about("boundary-crossed").with("found", short(found))),
+        };
+        Ok(Role::KeepOut { buffer: self.buffer()?.unwrap_or(buffer), crossed: own.or(crossed) })
     }
 
     /// The buffer in millimetres, where one is written.

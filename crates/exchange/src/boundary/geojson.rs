@@ -116,7 +116,7 @@ mod tests {
         let text = r#"{"type":"FeatureCollection","features":[
             {"type":"Feature","properties":{"site":"Invented","stratum":"flat"},
              "geometry":{"type":"Polygon","coordinates":[[[0,0],[1,0],[1,1],[0,0]]]}},
-            {"type":"Feature","properties":{"use":"keep out","buffer":15.5},
+            {"type":"Feature","properties":{"use":"keep out","buffer":15.5,"crossed":false},
              "geometry":{"type":"LineString","coordinates":[[0,0],[1,1]]}},
             {"type":"Feature","properties":{"use":"line","line":"K1"},
              "geometry":{"type":"LineString","coordinates":[[0,0],[1,1]]}},
@@ -125,7 +125,10 @@ mod tests {
         assert_eq!((read.site.as_deref(), read.left_out), (Some("Invented"), vec![4]));
         let roles: Vec<Role> = read.parts.into_iter().map(|part| part.role).collect();
         let flat = Role::Stratum(Some("flat".into()));
-        assert_eq!(roles, [flat, Role::KeepOut { buffer: 15_500 }, Role::Line("K1".into())]);
+        assert_eq!(
+            roles,
+            [flat, Role::KeepOut { buffer: 15_500, crossed: Some(false) }, Role::Line("K1".into())]
+        );
     }
 
     #[test]
@@ -138,6 +141,7 @@ mod tests {
             |properties: &str| format!(r#"{{"type":"Feature","properties":{{{properties}}},{place}}}"#);
         assert_eq!(code(&with(r#""use":"lake""#)), "geojson-use");
         assert_eq!(code(&with(r#""use":"keep out","buffer":"wide""#)), "geojson-buffer");
+        assert_eq!(code(&with(r#""use":"keep out","crossed":"perhaps""#)), "boundary-crossed");
         let curve = r#"{"type":"Feature","properties":null,"geometry":{"type":"GeometryCollection"}}"#;
         assert_eq!(code(curve), "geojson-shape");
         let text = r#"{"type":"Feature","geometry":{"type":"Polygon","coordinates":[[["a",0]]]}}"#;

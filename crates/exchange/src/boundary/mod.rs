@@ -48,8 +48,13 @@ use tautline_survey::message::Message;
 pub enum Purpose {
     /// Ground on which lines may lie.
     Ground,
-    /// To be kept out of, with so many millimetres about it.
-    KeepOut(i64),
+    /// To be kept out of.
+    KeepOut {
+        /// So many millimetres about it too.
+        buffer: i64,
+        /// Whether people walk across it between lines, where somebody says.
+        crossed: Option<bool>,
+    },
     /// Lines that are there already.
     There,
 }

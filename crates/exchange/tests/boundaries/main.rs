@@ -72,11 +72,11 @@ fn every_format_says_the_same() {
 
 #[test]
 fn roads_with_their_buffer_and_lines_that_stay() {
-    let roads = found("roads.shp", Purpose::KeepOut(0)).unwrap().boundary;
+    let roads = found("roads.shp", Purpose::KeepOut { buffer: 0, crossed: None }).unwrap().boundary;
     for boundary in [roads, site("site.gpkg"), site("site.kml")] {
         let role =
             |wanted: Role| boundary.parts.iter().find(|part| part.role == wanted).unwrap().shape.clone();
-        let road = role(Role::KeepOut { buffer: 12_500 });
+        let road = role(Role::KeepOut { buffer: 12_500, crossed: None });
         assert_eq!(road, Shape::Way(vec![[-113.70, 42.308], [-113.675, 42.3085]]));
         assert!(matches!(role(Role::Line("K1".into())), Shape::Way(way) if way.len() == 2));
     }
@@ -87,8 +87,9 @@ fn roads_with_their_buffer_and_lines_that_stay() {
 fn a_way_that_was_walked() {
     let walked = site("walked.gpx");
     assert_eq!(walked.parts[0].shape, Shape::Rings(vec![FLAT[..4].to_vec()]));
-    let road = found("walked.gpx", Purpose::KeepOut(5_000)).unwrap().boundary;
-    assert_eq!(road.parts[0].role, Role::KeepOut { buffer: 5_000 });
+    let road =
+        found("walked.gpx", Purpose::KeepOut { buffer: 5_000, crossed: Some(false) }).unwrap().boundary;
+    assert_eq!(road.parts[0].role, Role::KeepOut { buffer: 5_000, crossed: Some(false) });
     assert_eq!(road.parts[0].shape, Shape::Way(FLAT[..4].to_vec()));
 }
 

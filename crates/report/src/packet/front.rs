@@ -2,7 +2,8 @@
 
 use super::Packet;
 use super::booklet::{Calls, Drawn, Fact, List};
-use tautline_figures::map::{self, Map};
+use crate::map::drawing;
+use tautline_figures::map;
 use tautline_figures::{Frame, Palette};
 use tautline_survey::layout::{LayoutOutput, MapOutput};
 use tautline_survey::message::Message;
@@ -63,14 +64,14 @@ const WIDE: u16 = 720;
 /// The map in the colours of print.
 pub(super) fn map(packet: &Packet, letters: &'static str, words: &Words) -> Drawn {
     let frame = frame(packet.layout, Palette::print().with_font(letters), words);
-    let drawing = map::draw(&drawn(packet.layout, packet.map, words), &frame);
+    let drawing = map::draw(&drawing(packet.map, words), &frame);
     Drawn { title: frame.title, description: frame.description, drawing }
 }
 
 /// The map of a layout as it stands in the packet, for a screen so wide and in the screen's own colours.
 pub fn map_of(layout: &LayoutOutput, map: &MapOutput, width: u16, words: &Words) -> String {
     let frame = Frame { width, ..frame(layout, Palette::screen(), words) };
-    map::draw(&drawn(layout, map, words), &frame)
+    map::draw(&drawing(map, words), &frame)
 }
 
 fn frame(layout: &LayoutOutput, palette: Palette, words: &Words) -> Frame {
@@ -84,12 +85,4 @@ fn frame(layout: &LayoutOutput, palette: Palette, words: &Words) -> Frame {
         mark: words.mark(),
         ..Frame::new("map", WIDE, palette)
     }
-}
-
-fn drawn(layout: &LayoutOutput, map: &MapOutput, words: &Words) -> Map {
-    let place = |[east, north]: [f64; 2]| (east, north);
-    let line = |name: &str| map.lines.iter().find(|line| line.line == name);
-    let walk: Vec<_> = layout.walk.iter().filter_map(|name| line(name)).collect();
-    let way = walk.windows(2).map(|pair| [place(pair[0].to), place(pair[1].from)]).collect();
-    Map { way, ..crate::map::drawing(map, words) }
 }

@@ -19,7 +19,10 @@ pub(super) fn part(layout: &LayoutOutput, words: &Words) -> Part {
     let reserve = layout.lines.iter().filter(|line| line.reserve).collect();
     Part {
         heading: words.word("packet-lines"),
-        said: vec![bearings(layout, words), words.word("packet-slope")],
+        said: [bearings(layout, words), words.word("packet-slope")]
+            .into_iter()
+            .chain(super::said::walk(layout).iter().map(|message| words.say(message)))
+            .collect(),
         tables: [table("heading-walk", walked(layout).collect()), table("heading-reserve", reserve)]
             .into_iter()
             .flatten()

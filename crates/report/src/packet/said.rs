@@ -1,6 +1,6 @@
-//! What a layout is in sentences: its strata, how it was drawn, what was given up.
+//! What a layout is in sentences: its strata, how it was drawn, what was given up, how it is walked.
 
-use tautline_survey::layout::LayoutOutput;
+use tautline_survey::layout::{LayoutOutput, Leg, Over};
 use tautline_survey::message::{Message, Value};
 
 /// The ground and the lines of each stratum; a site without strata is named by `site`.
@@ -45,4 +45,31 @@ pub fn drawing(layout: &LayoutOutput) -> Vec<Message> {
     let no_room = layout.strata.iter().any(|stratum| stratum.placed < stratum.wanted);
     let no_room = no_room.then(|| Message::new("layout-no-room"));
     judged.into_iter().chain([drawn, edge, given_up]).chain(no_room).collect()
+}
+
+/// How far it is from line to line, and which legs somebody must look at on the ground.
+pub fn walk(layout: &LayoutOutput) -> Vec<Message> {
+    if layout.legs.is_empty() {
+        return Vec::new();
+    }
+    let metres = layout.legs.iter().map(|leg| leg.metres).sum();
+    let leg = |leg: &Leg| {
+        let said = match &leg.from {
+            Some(from) => Message::new("walk-leg").with("from", from.as_str()),
+            None => Message::new("walk-leg-first"),
+        };
+        Value::Message(Box::new(said.with("to", leg.to.as_str())))
+    };
+    let over = |ground: Over, code: &'static str| {
+        let legs: Vec<Value> = layout.legs.iter().filter(|leg| leg.over == Some(ground)).map(leg).collect();
+        (!legs.is_empty()).then(|| Message::new(code).with("legs", Value::List(legs)))
+    };
+    [
+        Some(Message::new("walk-length").with("metres", Value::Number(metres, 0))),
+        over(Over::KeptOut, "walk-over-kept-out"),
+        over(Over::Outside, "walk-over-outside"),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
 }

@@ -51,6 +51,13 @@ fn it_stands_alone_and_nothing_becomes_markup() {
     }
 }
 
+#[test]
+fn how_far_it_is_to_walk_and_where_no_way_was_found() {
+    let page = page(&[], Paper::A4);
+    assert!(page.contains("The walk from line to line is 112 m in all"), "{page}");
+    assert!(page.contains("the map goes straight: from 2 to 1. Look for a way on the ground."));
+}
+
 /// Key features stand as the user wrote them, below a heading of their own.
 #[test]
 fn plants_come_with_what_tells_them_apart() {

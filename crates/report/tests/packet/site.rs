@@ -3,7 +3,7 @@
 use tautline_engine::length::Unit;
 use tautline_report::packet::{Packet, Paper};
 use tautline_survey::date::Date;
-use tautline_survey::layout::{End, LaidLine, LayoutOutput, MapLine, MapOutput, MapStratum};
+use tautline_survey::layout::{End, LaidLine, LayoutOutput, Leg, MapLine, MapOutput, MapStratum, Over};
 use tautline_survey::place::Openness;
 use tautline_survey::plan::{Permission, PlannedLine};
 use tautline_survey::plants::{GrowthForm, Plant};
@@ -43,6 +43,13 @@ fn layout() -> LayoutOutput {
         declination: None,
         lines: vec![line("1", false), line("2", false), line("R1", true)],
         walk: vec!["2".to_owned(), "1".to_owned()],
+        legs: vec![Leg {
+            from: Some("2".to_owned()),
+            to: "1".to_owned(),
+            metres: 111.8,
+            points: Vec::new(),
+            over: Some(Over::KeptOut),
+        }],
         given_up_at_the_edge: 0,
         given_up_kept_out: 0,
         given_up_too_near: 0,
@@ -61,6 +68,7 @@ fn map() -> MapOutput {
         strata: vec![MapStratum { name: "flat".to_owned(), rings: vec![square] }],
         keep_out: Vec::new(),
         lines: vec![line("1", 50.0, false), line("2", 150.0, false), line("R1", 250.0, true)],
+        way: vec![vec![[150.0, 100.0], [50.0, 50.0]]],
         degrees: Vec::new(),
     }
 }

@@ -30,6 +30,7 @@ fn told(places: Option<Openness>, full: bool, reader: Reader) -> [String; 2] {
         strata: Vec::new(),
         keep_out: Vec::new(),
         lines: vec![line("1", 0.0), line("2", 111.0)],
+        way: Vec::new(),
         degrees: Vec::new(),
     };
     let maps = BTreeMap::from([("Invented wash".to_owned(), map)]);

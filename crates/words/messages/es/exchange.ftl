@@ -182,3 +182,4 @@ map-nothing = { $file } no contiene ninguna línea con nombre y lugar. Una líne
 map-no-site = Nada dice de qué sitio son estas líneas. Dígalo con --site.
 map-other-datum = Sus lugares están en { $found }. Guárdelo en WGS 84 (EPSG:4326) en el programa del que viene.
 imported-nothing-read = No se pudo leer nada que un cuaderno guarde, así que no se agregó nada a { $file }.
+boundary-crossed = Elemento { $part }: «{ $found }» no dice si se camina a través de él. «yes» y «no» lo dicen.

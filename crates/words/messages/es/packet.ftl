@@ -129,3 +129,8 @@ packet-pdf-written = El paquete es { $file }, { $pages } { $pages ->
     [one] página
    *[other] páginas
 }.
+walk-length = El recorrido de línea a línea suma { $metres } m, como si el terreno fuera plano: rodea donde no se entra, pero cruza caminos.
+walk-leg = de { $from } a { $to }
+walk-leg-first = de donde empieza el recorrido a { $to }
+walk-over-kept-out = Aquí no se encontró un paso que rodee donde no se entra, y el mapa va en línea recta: { $legs }. Busque un paso en el terreno.
+walk-over-outside = Aquí no se encontró un paso por el terreno propio del sitio: { $legs }. Pregunte de quién es el terreno que queda en medio.

@@ -14,7 +14,7 @@ pub(crate) fn rows(table: &mut Table) {
     let ring = [(0, 0), (500, 0), (500, 180), (320, 200), (330, 420), (120, 380), (180, 210), (20, 240)];
     let region = Region { polygons: vec![Polygon { rings: vec![ring.map(metres).to_vec()] }] };
     let road = [(250, -10), (260, 600)].map(metres).to_vec();
-    let roads = [KeepOut { shape: KeepOutShape::Way(road), buffer: 15_000 }];
+    let roads = [KeepOut { shape: KeepOutShape::Way(road), buffer: 15_000, crossed: true }];
     for design in [Design::Balanced, Design::Random, Design::Systematic] {
         for (shape, length) in [(Shape::Line, 50_000), (Shape::Spokes { lines: 3, offset: 5_000 }, 20_000)] {
             let ask = Ask {

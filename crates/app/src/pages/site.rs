@@ -80,7 +80,8 @@ fn head(session: Session, name: &str) -> Option<impl IntoView + use<>> {
             verdicts.push(verdict);
         }
     }
-    let verdicts = verdicts.into_iter().map(|(code, said)| view! { <p class=format!("verdict {code}")>{said}</p> });
+    let verdicts =
+        verdicts.into_iter().map(|(code, said)| view! { <p class=format!("verdict {code}")>{said}</p> });
     let verdicts = verdicts.collect_view();
     let cover = cover_words(newest).map(|message| words.say(&message));
     let twice = written_twice(session).get(name).copied().unwrap_or(0);

@@ -71,7 +71,9 @@ fn boundary() {
         let package = [b"SQLite format 3\0", bytes].concat();
         for bytes in [text(bytes, PIECES), shapefile(bytes), package] {
             let source = Source { name: "a".into(), bytes };
-            for purpose in [Purpose::Ground, Purpose::KeepOut(1_000), Purpose::There] {
+            for purpose in
+                [Purpose::Ground, Purpose::KeepOut { buffer: 1_000, crossed: Some(false) }, Purpose::There]
+            {
                 let once = read(&source, &[beside("dbf"), beside("prj")], &Asked::of(purpose));
                 // what is found is found again
                 let again = read(&source, &[beside("dbf"), beside("prj")], &Asked::of(purpose));

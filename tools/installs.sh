@@ -109,7 +109,7 @@ needs_of() {
     case $1 in
     deny | advisories) say cargo_deny ;;
     guided) say cargo_bolero ;;
-    locks) say wasm_compiler ;;
+    locks | run) say wasm_compiler ;;
     gpx) say xmllint ;;
     pdf) say poppler ;;
     golden) say wasm_compiler node ;;

@@ -193,9 +193,9 @@ fn a_line_never_read_is_asked_about_in_the_newest_year_alone() {
     let input = looked_through(&[("plan.csv", plan), ("sheet.csv", &rows)]);
     let asked = of(&input, "line-planned-without-record");
     let asked: Vec<_> = asked.iter().map(|one| one.message.values[1..].to_vec()).collect();
-    let of =
+    let about =
         |line: &str, year: &str| vec![("line", Value::Text(line.into())), ("year", Value::Text(year.into()))];
-    assert_eq!(asked, [of("2", "2024"), of("9", "2024")]);
+    assert_eq!(asked, [about("2", "2024"), about("9", "2024")]);
 }
 
 #[test]

@@ -129,7 +129,7 @@ packet-pdf-written = The packet is { $file }, { $pages } { $pages ->
     [one] page
    *[other] pages
 }.
-walk-length = The walk from line to line is { $metres } m in all, as if the ground were level: round what is kept out of, but across roads.
+walk-length = The walk from line to line is { $metres } m in all, as if the ground were level. What is kept out of is gone round, unless it may be crossed, as roads may.
 walk-leg = from { $from } to { $to }
 walk-leg-first = from where the walk begins to { $to }
 walk-over-kept-out = No way round what is kept out of was found here, and the map goes straight: { $legs }. Look for a way on the ground.

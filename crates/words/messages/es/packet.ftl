@@ -129,7 +129,7 @@ packet-pdf-written = El paquete es { $file }, { $pages } { $pages ->
     [one] página
    *[other] páginas
 }.
-walk-length = El recorrido de línea a línea suma { $metres } m, como si el terreno fuera plano: rodea donde no se entra, pero cruza caminos.
+walk-length = El recorrido de línea a línea suma { $metres } m, como si el terreno fuera plano. Rodea donde no se entra, salvo lo que se puede cruzar, como los caminos.
 walk-leg = de { $from } a { $to }
 walk-leg-first = de donde empieza el recorrido a { $to }
 walk-over-kept-out = Aquí no se encontró un paso que rodee donde no se entra, y el mapa va en línea recta: { $legs }. Busque un paso en el terreno.

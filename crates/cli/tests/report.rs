@@ -185,6 +185,13 @@ fn a_notebook_s_photos_and_places_stand_in_its_reports_as_far_as_they_may() {
     page(&at("each"), &["--for", "landowner"]);
     let flat = read(&folder.join("each").join("Hollow-Flat-invented.html"));
     assert_eq!(flat.matches("<img ").count(), 1);
+    // a report of each site knows of its places what the report of all knows
+    page(&at("every"), &[]);
+    let flat = read(&folder.join("every").join("Hollow-Flat-invented.html"));
+    assert!(!flat.contains("12345678") && !flat.contains("38.51234"), "a place is told");
+    assert!(flat.contains("is kept back, as the site&#39;s setting says"));
+    let rim = read(&folder.join("every").join("Rim-Draw-invented.html"));
+    assert!(rim.contains("38.612346 -113.387654") && !rim.contains("kept back"));
     // files have no photos
     called(&[&["report", &at("readings.csv"), "--into", &at("files.html")], &WHAT[..]].concat(), "");
     assert!(!read(Path::new(&at("files.html"))).contains("<img"));

@@ -85,45 +85,6 @@ impl Input {
         (!prints.is_empty()).then(|| canonical::sha256_hex(lines.as_bytes()))
     }
 
-    /// Site by site what was handed in about it alone, in the order of their names; what speaks of no site goes to each.
-    pub fn by_site(&self) -> BTreeMap<String, Self> {
-        let none = Self {
-            files: self.files.clone(),
-            plants: self.plants.clone(),
-            protocols: self.protocols.clone(),
-            settlements: self.settlements.clone(),
-            ..Self::default()
-        };
-        let mut sites: BTreeMap<String, Self> =
-            self.visits.iter().map(|visit| (visit.site.clone(), none.clone())).collect();
-        for (at, visit) in self.visits.iter().enumerate() {
-            if let Some(own) = sites.get_mut(&visit.site) {
-                if self.held.contains(&at) {
-                    own.held.insert(own.visits.len());
-                }
-                own.visits.push(visit.clone());
-            }
-        }
-        for line in &self.plan {
-            sites.entry(line.site.clone()).and_modify(|own| own.plan.push(line.clone()));
-        }
-        for word in &self.replaced {
-            sites.entry(word.site.clone()).and_modify(|own| own.replaced.push(word.clone()));
-        }
-        for stratum in &self.strata {
-            sites.entry(stratum.site.clone()).and_modify(|own| own.strata.push(stratum.clone()));
-        }
-        for finding in &self.findings {
-            match &finding.about {
-                Some(about) => {
-                    sites.entry(about.site.clone()).and_modify(|own| own.findings.push(finding.clone()));
-                }
-                None => sites.values_mut().for_each(|own| own.findings.push(finding.clone())),
-            }
-        }
-        sites
-    }
-
     /// What was found on reading and by the checks about a site in a year, settled or not.
     pub fn findings_about<'a>(
         &'a self,

@@ -9,6 +9,7 @@ use crate::check::check;
 use crate::finding::{Finding, Weight};
 use crate::goal::Subject;
 use crate::input::Input;
+use crate::place::LinePlace;
 use crate::plan::PlannedLine;
 use crate::visit::Visit;
 use std::collections::{BTreeMap, BTreeSet};
@@ -149,23 +150,32 @@ pub fn of_site(input: &Input, site: &str) -> Input {
 }
 
 /// Where in an input each site's own stands, so that one site after another can be taken out of thousands.
-pub(crate) struct BySite<'a> {
+pub struct BySite<'a> {
     input: &'a Input,
     visits: BTreeMap<&'a str, Vec<usize>>,
     plan: BTreeMap<&'a str, Vec<&'a PlannedLine>>,
+    places: BTreeMap<&'a str, Vec<&'a LinePlace>>,
     findings: BTreeMap<&'a str, Vec<usize>>,
 }
 
 impl<'a> BySite<'a> {
     /// Looks through an input once.
-    pub(crate) fn of(input: &'a Input) -> Self {
-        let mut own =
-            Self { input, visits: BTreeMap::new(), plan: BTreeMap::new(), findings: BTreeMap::new() };
+    pub fn of(input: &'a Input) -> Self {
+        let mut own = Self {
+            input,
+            visits: BTreeMap::new(),
+            plan: BTreeMap::new(),
+            places: BTreeMap::new(),
+            findings: BTreeMap::new(),
+        };
         for (index, visit) in input.visits.iter().enumerate() {
             own.visits.entry(&visit.site).or_default().push(index);
         }
         for line in &input.plan {
             own.plan.entry(&line.site).or_default().push(line);
+        }
+        for place in &input.places {
+            own.places.entry(&place.site).or_default().push(place);
         }
         for (index, finding) in input.findings.iter().enumerate() {
             // under no name stand those of no one site
@@ -175,8 +185,13 @@ impl<'a> BySite<'a> {
         own
     }
 
-    /// What of the input is about one site.
-    pub(crate) fn site(&self, site: &str) -> Input {
+    /// The sites of which something was read, in the order of their names.
+    pub fn names(&self) -> impl Iterator<Item = &'a str> {
+        self.visits.keys().copied()
+    }
+
+    /// What of the input is about one site, and what is about none or about all.
+    pub fn site(&self, site: &str) -> Input {
         let input = self.input;
         let visits = self.visits.get(site).map_or(&[][..], Vec::as_slice);
         let places: BTreeMap<usize, usize> = visits.iter().copied().zip(0..).collect();
@@ -185,8 +200,29 @@ impl<'a> BySite<'a> {
         findings.sort_unstable();
         findings.dedup();
         let is_own = |named: &str| named == site;
+        let readers: BTreeSet<&str> =
+            visits.iter().map(|&index| input.visits[index].reader.as_str()).collect();
         Input {
             files: input.files.clone(),
+            headings: input.headings.clone(),
+            // whatever shows a site must know how much of its places may be told
+            sites: input.sites.iter().filter(|known| is_own(&known.site)).cloned().collect(),
+            places: self.places.get(site).into_iter().flatten().copied().cloned().collect(),
+            triggers: input
+                .triggers
+                .iter()
+                .filter(|trigger| trigger.site.is_empty() || is_own(&trigger.site))
+                .cloned()
+                .collect(),
+            // its readers were set beside others wherever that was
+            calibrations: input
+                .calibrations
+                .iter()
+                .filter(|one| {
+                    [one.reader.as_str(), one.against.as_str()].iter().any(|name| readers.contains(name))
+                })
+                .cloned()
+                .collect(),
             plan: self.plan.get(site).into_iter().flatten().copied().cloned().collect(),
             strata: input.strata.iter().filter(|stratum| is_own(&stratum.site)).cloned().collect(),
             replaced: input.replaced.iter().filter(|word| is_own(&word.site)).cloned().collect(),
@@ -205,7 +241,6 @@ impl<'a> BySite<'a> {
                 .collect(),
             visits: visits.iter().map(|&index| input.visits[index].clone()).collect(),
             findings: findings.iter().filter_map(|&index| among(&input.findings[index], &places)).collect(),
-            ..Input::default()
         }
     }
 }

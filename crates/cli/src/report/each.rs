@@ -18,6 +18,7 @@ use tautline_survey::assess::{Question, assess};
 use tautline_survey::finding::Finding;
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
+use tautline_survey::sites::BySite;
 use tautline_words::Words;
 
 /// What is written, where, and for whom.
@@ -46,9 +47,9 @@ struct Came {
 pub(crate) fn write(batch: &Batch, input: &Input, resume: bool) -> Done {
     let folder = batch.folder.display().to_string();
     std::fs::create_dir_all(batch.folder).map_err(|error| unwritable(&folder, &error, batch.words))?;
-    let sites = input.by_site();
-    let files = files(batch, sites.keys());
-    let jobs: Vec<(&Input, &PathBuf)> = sites.values().zip(&files).collect();
+    let sites = BySite::of(input);
+    let files = files(batch, sites.names());
+    let jobs: Vec<(&str, &PathBuf)> = sites.names().zip(&files).collect();
     let progress = Progress::new("progress-reports", batch.words);
     let (taken, came) = (AtomicUsize::new(0), Mutex::new(Came::default()));
     let threads = available_parallelism().unwrap_or(NonZero::<usize>::MIN).get().min(jobs.len().max(1));
@@ -56,7 +57,8 @@ pub(crate) fn write(batch: &Batch, input: &Input, resume: bool) -> Done {
         for _ in 0..threads {
             scope.spawn(|| {
                 while let Some((site, file)) = jobs.get(taken.fetch_add(1, Ordering::Relaxed)) {
-                    let made = one(batch, site, file, resume);
+                    // taken out when its turn comes, so that no two copies of all are kept
+                    let made = one(batch, &sites.site(site), file, resume);
                     let Ok(mut came) = came.lock() else { return };
                     match made {
                         Ok(one) => came.add(one),
@@ -130,7 +132,7 @@ fn says(file: &Path, made: &str) -> bool {
 }
 
 /// A file for each site, named after it as far as every system allows.
-fn files<'a>(batch: &Batch, sites: impl Iterator<Item = &'a String>) -> Vec<PathBuf> {
+fn files<'a>(batch: &Batch, sites: impl Iterator<Item = &'a str>) -> Vec<PathBuf> {
     let mut given: BTreeMap<String, usize> = BTreeMap::new();
     sites
         .map(|site| {

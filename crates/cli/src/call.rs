@@ -225,7 +225,8 @@ fn assess_sites(asked: &ArgMatches, words: &Words) -> Done {
 
 /// A finding that is only worth a look may be right, so that it ends well.
 fn check_readings(asked: &ArgMatches, words: &Words) -> Done {
-    let input = files_read(asked, words)?.input;
+    let for_a_program = asked.get_flag("json") || asked.get_flag("csv");
+    let input = files_read_as(asked, words, |options| options.every_finding = for_a_program)?.input;
     if asked.get_flag("json") {
         show::json_check(&input, words);
     } else if asked.get_flag("csv") {
@@ -352,14 +353,28 @@ pub(crate) fn reading(asked: &ArgMatches, words: &Words) -> Result<Options, (Str
         protocol: text("protocol").map(|name| protocol_named(name, words)).transpose()?,
         known_protocols: Vec::new(),
         headings: headings(asked, words)?,
+        every_finding: false,
+        on_wgs84: Some(tautline_ground::datum::pair_on_wgs84),
     })
 }
 
 /// The files or the notebook, read and looked through.
 pub(crate) fn files_read(asked: &ArgMatches, words: &Words) -> Result<Read, (String, Exit)> {
-    let mut read = match asked.get_one::<String>("notebook") {
-        Some(file) => notebook::read(file, words)?,
-        None => tautline_exchange::read(&inputs::sources(&files(asked), words)?, &reading(asked, words)?),
+    files_read_as(asked, words, |_| ())
+}
+
+/// The same, with more to be said of how files are to be read.
+fn files_read_as(
+    asked: &ArgMatches,
+    words: &Words,
+    also: impl FnOnce(&mut Options),
+) -> Result<Read, (String, Exit)> {
+    let mut read = if let Some(file) = asked.get_one::<String>("notebook") {
+        notebook::read(file, words)?
+    } else {
+        let mut options = reading(asked, words)?;
+        also(&mut options);
+        tautline_exchange::read(&inputs::sources(&files(asked), words)?, &options)
     };
     check(&mut read.input);
     Ok(read)

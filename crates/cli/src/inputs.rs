@@ -2,6 +2,7 @@
 
 use crate::exit::Exit;
 use crate::progress::Progress;
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 use tautline_exchange::Source;
@@ -46,12 +47,26 @@ pub(crate) fn tables(names: &[String], words: &Words) -> Result<Vec<Table>, (Str
                 let message = Message::new("no-files-in-folder").with("file", name.as_str());
                 return Err((words.say(&message), Exit::File));
             }
-            tables.extend(own.into_iter().map(file));
+            tables.extend(own.into_iter().flat_map(with_beside).map(file));
         } else {
-            tables.push(file(PathBuf::from(name)));
+            tables.extend(with_beside(PathBuf::from(name)).map(file));
         }
     }
+    // a table that was named and stands beside shapes is one file
+    let mut seen = BTreeSet::new();
+    tables.retain(|table| table.name == "-" || !is_beside(&table.name) || seen.insert(table.name.clone()));
     Ok(tables)
+}
+
+/// A file and those that belong to it.
+fn with_beside(file: PathBuf) -> impl Iterator<Item = PathBuf> {
+    let others = beside(&file);
+    std::iter::once(file).chain(others)
+}
+
+fn is_beside(name: &str) -> bool {
+    let ending = Path::new(name).extension().unwrap_or_default();
+    BESIDE_SHAPES.iter().any(|known| ending.eq_ignore_ascii_case(known))
 }
 
 /// One file, read no further than it can be used.
@@ -70,8 +85,30 @@ pub(crate) fn unreadable(file: &str, why: &std::io::Error, words: &Words) -> (St
 }
 
 /// The endings of files that are taken out of a folder.
-const ENDINGS: [&str; 12] =
-    ["csv", "tsv", "txt", "sheet", "toml", "xlsx", "ods", "zip", "gpx", "kml", "geojson", "gpkg"];
+const ENDINGS: [&str; 13] =
+    ["csv", "tsv", "txt", "sheet", "toml", "xlsx", "ods", "zip", "gpx", "kml", "geojson", "gpkg", "shp"];
+
+/// A shapefile's table and its reference, which are of no use without it.
+const BESIDE_SHAPES: [&str; 2] = ["dbf", "prj"];
+
+/// The files that belong to a shapefile, of the same name and beside it.
+fn beside(shapes: &Path) -> Vec<PathBuf> {
+    let is_shapes = shapes.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("shp"));
+    let stem = shapes.file_stem().unwrap_or_default().to_ascii_lowercase();
+    let folder = shapes.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    let own = is_shapes.then(|| fs::read_dir(folder).ok()).flatten().into_iter().flatten().flatten();
+    let mut files: Vec<PathBuf> = own
+        .map(|entry| shapes.with_file_name(entry.file_name()))
+        .filter(|file| {
+            file.file_stem().is_some_and(|own| own.eq_ignore_ascii_case(&stem))
+                && file
+                    .extension()
+                    .is_some_and(|own| BESIDE_SHAPES.iter().any(|known| own.eq_ignore_ascii_case(known)))
+        })
+        .collect();
+    files.sort();
+    files
+}
 
 /// The files of a folder that are read, by name; folders inside it are left alone, and so is a read-me.
 fn folder(folder: &Path) -> std::io::Result<Vec<PathBuf>> {

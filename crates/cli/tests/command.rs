@@ -38,6 +38,23 @@ fn the_work_on_paper_of_the_check_value() {
     }
 }
 
+/// 900 rows with letters for a number: every one of them is counted, few are printed, and the table to sign has all.
+#[test]
+fn a_slip_in_hundreds_of_rows_is_said_a_few_times_and_counted() {
+    let row = |row: usize| format!("Invented,{},65 ft,x{row}\n", row % 9 + 1);
+    let rows = (0..900).map(row).collect::<Vec<_>>().concat();
+    let sheet = format!("site,line,line length,length (in)\n{rows}");
+    let printed = text(&tautline(&["check", "-"], &sheet));
+    assert!(printed.lines().count() < 120, "{printed}");
+    let printed = printed.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(printed.contains("The same was found 880 times more, in rows 22–901."), "{printed}");
+    assert!(printed.contains("909 findings must be settled"), "{printed}");
+    let table = text(&tautline(&["check", "-", "--csv"], &sheet));
+    assert_eq!(table.matches("\nlength-not-a-number,").count(), 900, "{table}");
+    let cover = text(&tautline(&["cover", "-"], &sheet));
+    assert!(cover.lines().count() < 160, "{cover}");
+}
+
 /// 20 m with canopy at 3 to 4 m and at 10 to 12 m: gaps of 3 m (cut off), 6 m and 8 m (cut off), 17 of 20 m in all.
 #[test]
 fn gaps_are_listed_and_sorted_into_classes() {

@@ -1,6 +1,7 @@
 //! Delimited text in: readings, lines, plants, strata, goals and what was settled, each known by its headings.
 
 mod above;
+mod alike;
 mod cells;
 pub mod goals;
 mod lists;
@@ -17,6 +18,7 @@ use crate::source::Source;
 use crate::text::Doubt;
 use crate::{protocol, text};
 use above::{Above, above};
+use alike::Alike;
 pub(crate) use cells::ONE_SITE;
 use cells::Row;
 pub(crate) use readings::state;
@@ -51,6 +53,11 @@ pub struct Options {
     pub known_protocols: Vec<Protocol>,
     /// What an office writes over its columns, and the heading that it stands for.
     pub headings: Vec<(String, String)>,
+    /// That each finding is wanted by itself, however many there are of a kind: for a table to sign, for another program.
+    pub every_finding: bool,
+    /// Who knows datums, for lines out of a map that isn't on WGS 84.
+    #[cfg(feature = "boundaries")]
+    pub on_wgs84: Option<crate::boundary::OnWgs84>,
 }
 
 /// What came out of the files.
@@ -80,30 +87,39 @@ pub(crate) fn read_with(sources: &[Source], mut sheets: Vec<Sheet>, options: &Op
     let mut read = Read::default();
     for source in sources {
         let sha256 = sha256_hex(&source.bytes);
+        if belongs_to_another(source, sources) {
+            read.input.files.push(SourceFile { name: source.name.clone(), sha256 });
+            continue;
+        }
         if let Some(same) = read.input.files.iter().find(|file| file.sha256 == sha256) {
             let finding = same_twice(&source.name, &same.name);
             read.input.findings.push(finding);
             continue;
         }
         read.input.files.push(SourceFile { name: source.name.clone(), sha256 });
-        take(source, options, &mut sheets, &mut read.input);
+        take(source, sources, options, &mut sheets, &mut read.input);
     }
     // plants, plans and areas first, so that readings find them whatever the order of the files
     sheets.sort_by_key(|sheet| sheet.kind);
     let mut so_far = readings::SoFar::default();
+    let mut alike = Alike::new(options);
     for sheet in &mut sheets {
         sheet.name_what_stands_above(&mut read.input.findings);
-        sheet.set_misshapen_rows_aside(&mut read.input.findings);
+        sheet.set_misshapen_rows_aside(&mut alike, &mut read.input.findings);
         sheet.name_unused_columns(&mut read.input.findings);
     }
     for sheet in &sheets {
+        alike.end_of_sheet();
         match sheet.kind {
-            Kind::Plants => lists::plants(sheet, &mut read.input),
+            Kind::Plants => lists::plants(sheet, &mut alike, &mut read.input),
             Kind::Strata => lists::strata(sheet, options, &mut read.input),
             Kind::Sites => places::sites(sheet, options, &mut read.input),
             Kind::Goals => goals::goals(sheet, &mut read),
             Kind::Settled => settled::settled(sheet, &mut read.input),
-            Kind::Lines | Kind::Readings => readings::readings(sheet, options, &mut so_far, &mut read.input),
+            Kind::Lines | Kind::Readings => {
+                alike.mind(&read.input.settlements);
+                readings::readings(sheet, options, &mut so_far, &mut alike, &mut read.input);
+            }
             Kind::LengthOfWhat => {
                 let message = Message::new("length-of-what");
                 let place = sheet.place(sheet.first, Some(Column::Length));
@@ -132,15 +148,34 @@ fn same_twice(file: &str, same: &str) -> Finding {
     Finding::note(Message::new("same-file-twice").with("file", file).with("same", same))
 }
 
-/// Takes a file as what it is: a protocol, a typed sheet, a table, or a packed file of several.
-fn take(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, input: &mut Input) {
+/// Whether a file is the table or the reference of a shapefile that is read.
+#[cfg(feature = "boundaries")]
+fn belongs_to_another(file: &Source, files: &[Source]) -> bool {
+    use crate::boundary::{BESIDE_SHAPES, belongs, is_shapes};
+    files.iter().any(|one| is_shapes(&one.bytes) && belongs(&file.name, &one.name, &BESIDE_SHAPES))
+}
+
+#[cfg(not(feature = "boundaries"))]
+const fn belongs_to_another(_: &Source, _: &[Source]) -> bool {
+    false
+}
+
+/// Takes a file, which may have others beside it, as what it is: a protocol, a typed sheet, a table, or a packed file of several.
+fn take(
+    source: &Source,
+    #[cfg_attr(not(feature = "boundaries"), expect(unused_variables, reason = "only a shapefile has any"))]
+    beside: &[Source],
+    options: &Options,
+    sheets: &mut Vec<Sheet>,
+    input: &mut Input,
+) {
     #[cfg(feature = "workbooks")]
     if crate::workbook::is_packed(&source.bytes) {
         return take_packed(source, options, sheets, input);
     }
     #[cfg(feature = "boundaries")]
     if crate::boundary::is_map(&source.bytes) {
-        return take_map(source, options, sheets, input);
+        return take_map(source, beside, options, sheets, input);
     }
     let text = match text_of(source, &mut input.findings) {
         Ok(text) => text,
@@ -164,9 +199,15 @@ fn take(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, input: &mut
 
 /// Takes where lines lie out of a map, as if somebody had typed it into a table.
 #[cfg(feature = "boundaries")]
-fn take_map(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, input: &mut Input) {
+fn take_map(
+    source: &Source,
+    beside: &[Source],
+    options: &Options,
+    sheets: &mut Vec<Sheet>,
+    input: &mut Input,
+) {
     let about = |code| Message::new(code).with("file", source.name.as_str());
-    let map = match crate::boundary::lines(source, options.site.as_deref()) {
+    let map = match crate::boundary::lines(source, beside, options.site.as_deref(), options.on_wgs84) {
         Ok(map) => map,
         Err(why) => {
             return input.findings.push(Finding::must_settle(about("boundary-refused").with("why", why)));
@@ -176,6 +217,10 @@ fn take_map(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, input: 
         if shapes > 0 {
             input.findings.push(Finding::note(about(code).with("shapes", shapes)));
         }
+    }
+    if let Some((reference, error)) = map.brought {
+        let message = about("map-brought-over").with("found", reference.to_string());
+        input.findings.push(Finding::note(message.with("metres", u64::from(error))));
     }
     if map.count > 0 {
         sheets.push(Sheet::cut(&source.name, &map.table, &Options::default()));
@@ -198,6 +243,9 @@ fn take_packed(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, inpu
     };
     let mut seen: Vec<(String, &str)> = Vec::new();
     for file in &files {
+        if belongs_to_another(file, &files) {
+            continue;
+        }
         let sha256 = sha256_hex(&file.bytes);
         if let Some((_, same)) = seen.iter().find(|(known, _)| *known == sha256) {
             input.findings.push(same_twice(&file.name, same));
@@ -205,7 +253,7 @@ fn take_packed(source: &Source, options: &Options, sheets: &mut Vec<Sheet>, inpu
         }
         seen.push((sha256, &file.name));
         if !is_packed(&file.bytes) {
-            take(file, options, sheets, input);
+            take(file, &files, options, sheets, input);
             continue;
         }
         match open(file, &mut room) {
@@ -369,7 +417,7 @@ impl Sheet {
 
     /// Sets aside rows whose cells can't be told apart, and names them: more cells than headings, as a decimal
     /// comma between commas makes them, or a cell over several rows, as a quote that never closes makes it.
-    fn set_misshapen_rows_aside(&mut self, findings: &mut Vec<Finding>) {
+    fn set_misshapen_rows_aside(&mut self, alike: &mut Alike, findings: &mut Vec<Finding>) {
         if matches!(self.kind, Kind::Unknown | Kind::TooManyColumns) {
             return;
         }
@@ -391,8 +439,9 @@ impl Sheet {
                 None => (Message::new("row-too-long").with("found", cells.len()), None),
             };
             let message = message.with("headings", self.headings.len());
-            findings.push(Finding::must_settle(message).at(self.place(row, column)));
+            alike.keep(Finding::must_settle(message).at(self.place(row, column)), findings);
         }
+        alike.end_of_sheet();
         self.rows = good;
     }
 

@@ -23,10 +23,13 @@ impl Source {
         let mut bytes = Vec::with_capacity(LOOKED_AT);
         let looked_at = u64::try_from(LOOKED_AT).unwrap_or(u64::MAX);
         reader.by_ref().take(looked_at).read_to_end(&mut bytes)?;
-        if !text::is_binary(&bytes) || is_packed(&bytes) {
+        let name = name.into();
+        // the table beside shapes says nothing of itself
+        let is_table = name.rsplit_once('.').is_some_and(|(_, ending)| ending.eq_ignore_ascii_case("dbf"));
+        if !text::is_binary(&bytes) || is_packed(&bytes) || is_table {
             reader.take(LARGEST_FILE + 1 - looked_at.min(LARGEST_FILE)).read_to_end(&mut bytes)?;
         }
-        Ok(Self { name: name.into(), bytes })
+        Ok(Self { name, bytes })
     }
 }
 

@@ -1,8 +1,9 @@
 //! Old datums brought to WGS 84, and how far off the result may be.
 
 use crate::position::Position;
+use crate::utm::degrees;
 use tautline_engine::num::math::{atan2, cos, hypot, sin, sqrt};
-use tautline_survey::boundary::Datum;
+use tautline_survey::boundary::{Datum, Pair, Reference};
 
 /// A position on WGS 84, and how many metres it may be off for its datum's sake.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -42,6 +43,27 @@ pub fn to_wgs84(datum: Datum, latitude: f64, longitude: f64) -> Option<Moved> {
         }
         Datum::Nad27 => None,
     }
+}
+
+/// A pair as a map has it, longitude or easting first, as one of degrees on WGS 84 and how many metres it may be off; none where
+/// [`to_wgs84`] gives none.
+///
+/// # Example
+/// ```
+/// use tautline_ground::datum::pair_on_wgs84;
+/// use tautline_survey::boundary::Reference;
+/// // 42.3051° N, 113.6874° W is 278 494.484 m E, 4 687 149.854 m N in zone 12 (PROJ 9.5.1); NAD 83 is taken as WGS 84
+/// let grid = Reference::read("NAD83 UTM 12 N").unwrap();
+/// let ([longitude, latitude], error) = pair_on_wgs84(grid, [278_494.484, 4_687_149.854]).unwrap();
+/// assert!((latitude - 42.3051).abs() < 1e-7 && (longitude + 113.6874).abs() < 1e-7 && error == 2);
+/// ```
+pub fn pair_on_wgs84(reference: Reference, [across, up]: Pair) -> Option<(Pair, u32)> {
+    let [latitude, longitude] = match reference.utm {
+        None => [up, across],
+        Some((zone, half)) => degrees(reference.datum, zone, half, [across, up])?,
+    };
+    let Moved { position, error } = to_wgs84(reference.datum, latitude, longitude)?;
+    Some(([position.longitude(), position.latitude()], error))
 }
 
 /// A frame about the contiguous United States.

@@ -5,7 +5,7 @@ use crate::page::Page;
 use std::collections::BTreeSet;
 use tautline_survey::assess::Assessment;
 use tautline_survey::check::KINDS;
-use tautline_survey::finding::{Finding, Weight};
+use tautline_survey::finding::{Finding, Weight, few};
 use tautline_survey::message::Message;
 use tautline_words::picture;
 
@@ -56,7 +56,7 @@ impl Found<'_> {
 
     /// How many stand open that must be settled.
     pub(crate) fn to_settle(&self) -> usize {
-        self.of_weight(Weight::MustSettle).len()
+        count(&self.of_weight(Weight::MustSettle))
     }
 
     fn of_weight(&self, weight: Weight) -> Vec<&Finding> {
@@ -69,15 +69,15 @@ impl Found<'_> {
         let looked = Message::new("report-looked-for").with("kinds", KINDS.len());
         let counts = Message::new("check-counts")
             .with("must", self.to_settle())
-            .with("look", self.of_weight(Weight::HaveALook).len())
-            .with("settled", self.settled.len());
+            .with("look", count(&self.of_weight(Weight::HaveALook)))
+            .with("settled", count(&self.settled));
         let mut blocks = vec![paragraph(format!("{} {}", page.say(&looked), page.say(&counts)))];
         for (weight, kind) in HEADINGS {
-            let own = self.of_weight(weight).into_iter().map(|one| item(one, page)).collect();
+            let own = few(self.of_weight(weight)).iter().map(|one| item(one, page)).collect();
             blocks.extend(headed(level, kind, own, page));
         }
-        let settled =
-            self.settled.iter().filter(|one| page.may_quote(one)).filter_map(|one| one.settled_words());
+        let settled = few(self.settled.iter().copied().filter(|one| page.may_quote(one)));
+        let settled = settled.iter().filter_map(|one| one.settled_words());
         let settled = settled.map(|said| Item::said(page.say(&said))).collect();
         blocks.extend(headed(level, "heading-settled", settled, page));
         blocks
@@ -89,9 +89,9 @@ impl Found<'_> {
         for (weight, kind) in &HEADINGS[..2] {
             let own = self.of_weight(*weight);
             let items: Vec<Item> = if own.len() <= MOST_BESIDE || *weight == Weight::MustSettle {
-                own.into_iter().map(|one| Item::said(said(one, page))).collect()
+                few(own).iter().map(|one| Item::said(said(one, page))).collect()
             } else {
-                let count = Message::new("report-more-to-look-at").with("count", own.len());
+                let count = Message::new("report-more-to-look-at").with("count", count(&own));
                 let to = page.reader.reads("checks").then(|| checks_id.to_owned());
                 vec![Item { to, ..Item::said(page.say(&count)) }]
             };
@@ -101,6 +101,11 @@ impl Found<'_> {
         }
         (!kinds.is_empty()).then(|| Beside { label: page.word("report-beside"), kinds })
     }
+}
+
+/// How many findings these stand for.
+fn count(findings: &[&Finding]) -> usize {
+    findings.iter().map(|one| one.times()).sum()
 }
 
 /// A heading without the colon that it has on a screen of letters.

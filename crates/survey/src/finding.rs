@@ -1,5 +1,9 @@
 //! What is wrong or worth a look, where it stands, and what would do.
 
+mod alike;
+
+pub use alike::{Keeper, MOST_ALIKE, More, few};
+
 use crate::date::Date;
 use crate::message::{Message, Value};
 use crate::visit::Visit;
@@ -92,11 +96,14 @@ pub struct Finding {
     /// The row with the character that is meant, where a person typed the row by hand.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub excerpt: Option<Box<Excerpt>>,
+    /// Where the same was found again, where that isn't said one by one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub more: Option<Box<More>>,
 }
 
 impl Finding {
     const fn new(weight: Weight, message: Message) -> Self {
-        Self { weight, place: None, about: None, settled: None, message, excerpt: None }
+        Self { weight, place: None, about: None, settled: None, message, excerpt: None, more: None }
     }
 
     /// Something said so that nothing is assumed in silence.
@@ -114,8 +121,24 @@ impl Finding {
         Self::new(Weight::MustSettle, message)
     }
 
-    /// The words for the finding, with its place before them where it has one.
+    /// The words for the finding, with its place before them where it has one, and where it was found again behind them.
     pub fn words(&self) -> Message {
+        self.with_more(self.words_of_one())
+    }
+
+    /// The words for the finding without its place, and where it was found again.
+    pub fn said(&self) -> Message {
+        self.with_more(self.message.clone())
+    }
+
+    fn with_more(&self, words: Message) -> Message {
+        match &self.more {
+            None => words,
+            Some(more) => more.words(words),
+        }
+    }
+
+    fn words_of_one(&self) -> Message {
         let Some(place) = &self.place else { return self.message.clone() };
         let message = match (place.character, &place.column) {
             (Some(character), _) => {

@@ -3,7 +3,7 @@
 use crate::assess::{Assessment, Figure, Judgement, NoVerdict, PartKind, Promised, intercepts_met};
 use crate::date::Date;
 use crate::effort::sequential::{self, StandingOutput};
-use crate::finding::{About, Finding, Place, Settled, Weight};
+use crate::finding::{About, Finding, More, Place, Settled, Weight};
 use crate::goal::{Goal, Subject};
 use crate::input::{Input, SourceFile};
 use crate::line::{Bounds, LineResult, Recording};
@@ -137,6 +137,9 @@ pub struct FindingOutput {
     pub message: Message,
     /// The words, in the language of the output.
     pub text: String,
+    /// Where the same was found again, where that isn't said one by one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub more: Option<More>,
 }
 
 /// A cover that is known, or known between two ends.
@@ -371,21 +374,24 @@ pub fn findings(findings: &[Finding], say: &dyn Fn(&Message) -> String) -> Vec<F
             settled: finding.settled.as_deref().cloned(),
             message: finding.message.clone(),
             text: say(&finding.message),
+            more: finding.more.as_deref().cloned(),
         })
         .collect()
 }
 
 /// What the checks found, as data.
 pub fn checked(input: &Input, say: &dyn Fn(&Message) -> String) -> CheckOutput {
-    let open =
-        |weight| input.findings.iter().filter(|one| one.weight == weight && one.settled.is_none()).count();
+    let open = |weight| {
+        let own = input.findings.iter().filter(|one| one.weight == weight && one.settled.is_none());
+        own.map(Finding::times).sum()
+    };
     CheckOutput {
         format: "tautline.check",
         version: VERSION,
         files: input.files.clone(),
         must_settle: open(Weight::MustSettle),
         have_a_look: open(Weight::HaveALook),
-        settled: input.findings.iter().filter(|one| one.settled.is_some()).count(),
+        settled: input.findings.iter().filter(|one| one.settled.is_some()).map(Finding::times).sum(),
         held_back: input
             .held
             .iter()

@@ -2,7 +2,7 @@
 
 use crate::session::Session;
 use leptos::prelude::*;
-use tautline_survey::finding::{Finding, Weight};
+use tautline_survey::finding::{Finding, Weight, few};
 use tautline_survey::message::Message;
 
 /// So many of a kind are shown at once: whoever settles those sees the next.
@@ -13,13 +13,13 @@ pub(crate) fn findings(found: &[Finding]) -> impl IntoView + use<> {
     [(Weight::MustSettle, "app-must-settle"), (Weight::HaveALook, "app-have-a-look")]
         .into_iter()
         .filter_map(|(weight, heading)| {
-            let own: Vec<&Finding> = found.iter().filter(|one| one.weight == weight).collect();
+            let own = few(found.iter().filter(|one| one.weight == weight));
             (!own.is_empty()).then(|| {
                 let session = Session::here();
-                let heading = session.say(&Message::new(heading).with("findings", own.len()));
+                let heading = session.say(&Message::new(heading).with("findings", own.iter().map(|one| one.times()).sum::<usize>()));
                 let more = own.len().saturating_sub(MOST);
                 let more = (more > 0).then(|| session.say(&Message::new("app-more-findings").with("more", more)));
-                let items = own.into_iter().take(MOST).map(item).collect_view();
+                let items = own.iter().take(MOST).map(|one| item(one)).collect_view();
                 view! {
                     <section class="findings"><h3>{heading}</h3><ul>{items}</ul>{more.map(|more| view! { <p class="quiet">{more}</p> })}</section>
                 }
@@ -36,5 +36,5 @@ fn item(finding: &Finding) -> impl IntoView + use<> {
         view! { <pre>{row}"\n"{mark}</pre> }
     });
     let place = place.map(|place| view! { <span class="place">{place}</span> });
-    view! { <li>{place}{words.say(&finding.message)}{picture}</li> }
+    view! { <li>{place}{words.say(&finding.said())}{picture}</li> }
 }

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use tautline_exchange::table::row;
 use tautline_survey::assess::natural_order;
 use tautline_survey::check::KINDS;
-use tautline_survey::finding::{Finding, Weight};
+use tautline_survey::finding::{Finding, Weight, few};
 use tautline_survey::input::Input;
 use tautline_survey::message::Message;
 use tautline_survey::output::checked;
@@ -22,13 +22,16 @@ const HEADINGS: [(Weight, &str, Style); 3] = [
 pub(crate) fn check(input: &Input, words: &Words) {
     let open: Vec<&Finding> = input.findings.iter().filter(|one| one.settled.is_none()).collect();
     let settled: Vec<&Finding> = input.findings.iter().filter(|one| one.settled.is_some()).collect();
-    let count = |weight| open.iter().filter(|one| one.weight == weight).count();
-    let (must, look) = (count(Weight::MustSettle), count(Weight::HaveALook));
+    let count = |weight| open.iter().filter(|one| one.weight == weight).map(|one| one.times()).sum();
+    let (must, look): (usize, usize) = (count(Weight::MustSettle), count(Weight::HaveALook));
     if input.visits.is_empty() {
         wrapped(&words.word("check-nothing-read"), 0);
     }
     let counts = Message::new("check-counts");
-    let counts = counts.with("must", must).with("look", look).with("settled", settled.len());
+    let counts = counts
+        .with("must", must)
+        .with("look", look)
+        .with("settled", settled.iter().map(|one| one.times()).sum::<usize>());
     println!("{STRONG}{}{STRONG:#}", words.say(&counts));
     for (weight, heading, style) in HEADINGS {
         let mut own: Vec<&Finding> = open.iter().filter(|one| one.weight == weight).copied().collect();
@@ -38,7 +41,7 @@ pub(crate) fn check(input: &Input, words: &Words) {
         println!("\n{style}{}{style:#}", words.word(heading));
         own.sort_by_key(|finding| (order(finding.message.code), &finding.place));
         let mut last = "";
-        for finding in own {
+        for finding in few(own) {
             if finding.message.code != last {
                 last = finding.message.code;
                 println!("  {QUIET}{last}{QUIET:#}");
@@ -51,7 +54,7 @@ pub(crate) fn check(input: &Input, words: &Words) {
     }
     if !settled.is_empty() {
         println!("\n{}", words.word("heading-settled"));
-        for said in settled.iter().filter_map(|finding| finding.settled_words()) {
+        for said in few(settled).iter().filter_map(|finding| finding.settled_words()) {
             wrapped(&words.say(&said), 2);
         }
     }
@@ -93,7 +96,7 @@ pub(super) fn of_input(input: &Input, also: Vec<Finding>, words: &Words) {
     let said: Vec<Finding> = also.into_iter().chain(input.findings.iter().filter(is_said).cloned()).collect();
     findings(&said, words);
     let look = input.findings.iter().filter(|one| one.settled.is_none() && one.weight == Weight::HaveALook);
-    let look = look.count();
+    let look: usize = look.map(Finding::times).sum();
     if look > 0 {
         println!();
         wrapped(&words.say(&Message::new("check-pointer").with("count", look)), 0);

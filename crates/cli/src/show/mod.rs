@@ -50,7 +50,7 @@ use tautline_engine::estimate::SamplingError;
 use tautline_engine::length::{Notation, Unit, write};
 use tautline_survey::assess::{Assessment, Figure, Question};
 use tautline_survey::explain::{confidence_value, figure_value, figure_words};
-use tautline_survey::finding::{Finding, Weight};
+use tautline_survey::finding::{Finding, Weight, few};
 use tautline_survey::input::Input;
 use tautline_survey::line::{Bounds, LineResult, Recording, line_result};
 use tautline_survey::message::{Message, Value};
@@ -118,8 +118,8 @@ fn finding_rows(findings: &[Finding], words: &Words) -> Vec<String> {
     ];
     let mut rows = Vec::new();
     for (weight, heading, style) in kinds {
-        let mut own = findings.iter().filter(|finding| finding.weight == weight).peekable();
-        if own.peek().is_some() {
+        let own = few(findings.iter().filter(|finding| finding.weight == weight));
+        if !own.is_empty() {
             rows.push(format!("\n{style}{}{style:#}", words.word(heading)));
         }
         for finding in own {

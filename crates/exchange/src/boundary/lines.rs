@@ -22,6 +22,8 @@ pub(crate) struct Lines {
     pub(crate) others: usize,
     /// Lines whose place is blurred or withheld: their middle of a square is no place to go to.
     pub(crate) kept_back: usize,
+    /// The reference that places were brought over from, and how many metres they may be off by that.
+    pub(crate) brought: Option<(Reference, u32)>,
 }
 
 /// A line's two ends, as far as they are known.
@@ -34,8 +36,15 @@ struct Found {
     by_way: bool,
 }
 
-/// Whether a file is a map: GeoJSON, GPX, KML or a GeoPackage.
+/// Brings a pair of another reference to degrees on WGS 84, longitude first, and says how many metres it may be off. Which room knows
+/// datums, hands it in.
+pub type OnWgs84 = fn(Reference, Pair) -> Option<(Pair, u32)>;
+
+/// Whether a file is a map: GeoJSON, GPX, KML, a GeoPackage or a shapefile.
 pub(crate) fn is_map(bytes: &[u8]) -> bool {
+    if bytes.starts_with(super::SHAPES) {
+        return true;
+    }
     if bytes.starts_with(super::DATABASE) {
         // a notebook is a database too; a GeoPackage says so of itself (OGC 12-128r19, requirement 2; `GP10` and `GP11` before)
         return bytes.get(68..70) == Some(b"GP");
@@ -47,9 +56,14 @@ pub(crate) fn is_map(bytes: &[u8]) -> bool {
         || start.starts_with(b"<") && (holds(b"<gpx") || holds(b"<kml"))
 }
 
-/// The lines of a map; `site` is theirs where the map names none.
-pub(crate) fn lines(source: &Source, site: Option<&str>) -> Result<Lines, Message> {
-    let features = features_of(source, &[], &Asked::of(Purpose::There))?;
+/// The lines of a map; `site` is theirs where the map names none. What belongs to a shapefile is `beside` it.
+pub(crate) fn lines(
+    source: &Source,
+    beside: &[Source],
+    site: Option<&str>,
+    on_wgs84: Option<OnWgs84>,
+) -> Result<Lines, Message> {
+    let features = features_of(source, beside, &Asked::of(Purpose::There))?;
     // the site that somebody says, or the only one that the map names anywhere
     let mut named: Vec<&str> = features.iter().filter_map(|feature| feature.field("site")).collect();
     named.dedup();
@@ -65,11 +79,8 @@ pub(crate) fn lines(source: &Source, site: Option<&str>) -> Result<Lines, Messag
         if feature.field("place").is_some_and(|place| !place.eq_ignore_ascii_case("exact")) {
             read.kept_back += 1;
         } else if let (true, [way]) = (is_line, ways.as_slice()) {
-            if feature.reference != Reference::default() {
-                let reference = Message::new("map-other-datum").with("found", feature.reference.to_string());
-                return Err(reference);
-            }
-            read.others += usize::from(!join(&mut found, feature, way, site)?);
+            let way = brought(way, feature.reference, on_wgs84, &mut read.brought)?;
+            read.others += usize::from(!join(&mut found, feature, &way, site)?);
         } else {
             read.others += 1;
         }
@@ -89,6 +100,28 @@ pub(crate) fn lines(source: &Source, site: Option<&str>) -> Result<Lines, Messag
         read.count += 1;
     }
     Ok(read)
+}
+
+/// The two ends of a way on WGS 84.
+fn brought(
+    way: &[Pair],
+    reference: Reference,
+    on_wgs84: Option<OnWgs84>,
+    from: &mut Option<(Reference, u32)>,
+) -> Result<Vec<Pair>, Message> {
+    let ends = [way.first(), way.last().filter(|_| way.len() > 1)].into_iter().flatten().copied();
+    if reference == Reference::default() {
+        return Ok(ends.collect());
+    }
+    let other = || Message::new("map-other-datum").with("found", reference.to_string());
+    let over = on_wgs84.ok_or_else(other)?;
+    ends.map(|end| {
+        let (end, error) = over(reference, end).ok_or_else(other)?;
+        let known = from.map_or(0, |(_, error)| error);
+        *from = Some((reference, known.max(error)));
+        Ok(end)
+    })
+    .collect()
 }
 
 /// Joins a way or a mark with what is known of its line; not where it has no name.

@@ -38,6 +38,8 @@ use crate::source::Source;
 use crate::workbook::packed;
 use feature::Feature;
 #[cfg(feature = "boundaries")]
+pub use lines::OnWgs84;
+#[cfg(feature = "boundaries")]
 pub(crate) use lines::{is_map, lines};
 use std::borrow::Cow;
 use tautline_survey::boundary::{Boundary, Reference, Shape};
@@ -157,9 +159,7 @@ fn binary(source: &Source, beside: &[Source], asked: &Asked) -> Result<Option<Ve
         geopackage::features(bytes)?
     } else if bytes.starts_with(SHAPES) {
         let with_ending = |ending: &str| {
-            let fits = |one: &&Source| {
-                one.name.rsplit_once('.').is_some_and(|(_, own)| own.eq_ignore_ascii_case(ending))
-            };
+            let fits = |one: &&Source| belongs(&one.name, &source.name, &[ending]);
             beside.iter().find(fits).map(|one| one.bytes.as_slice())
         };
         shapefile::features(bytes, with_ending("dbf"), with_ending("prj"), asked.reference)?
@@ -167,6 +167,24 @@ fn binary(source: &Source, beside: &[Source], asked: &Asked) -> Result<Option<Ve
         return Ok(None);
     };
     Ok(Some(features))
+}
+
+/// Whether a file is of the same name as a shapefile, with another ending.
+#[cfg(feature = "boundaries")]
+pub(crate) fn belongs(name: &str, shapes: &str, endings: &[&str]) -> bool {
+    let stem = |name: &str| name.rsplit_once('.').map(|(stem, _)| stem.to_lowercase());
+    let ending = name.rsplit_once('.').map_or("", |(_, ending)| ending);
+    endings.iter().any(|known| ending.eq_ignore_ascii_case(known)) && stem(name) == stem(shapes)
+}
+
+/// What may lie beside a shapefile: its table and its reference are read, the rest is for other programs.
+#[cfg(feature = "boundaries")]
+pub(crate) const BESIDE_SHAPES: [&str; 7] = ["dbf", "prj", "shx", "cpg", "qpj", "sbn", "sbx"];
+
+/// Whether a file is the shapes of a shapefile.
+#[cfg(feature = "boundaries")]
+pub(crate) fn is_shapes(bytes: &[u8]) -> bool {
+    bytes.starts_with(SHAPES)
 }
 
 /// Such a file is for the command.

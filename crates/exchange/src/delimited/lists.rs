@@ -1,6 +1,6 @@
 //! Plant lists and strata.
 
-use super::{Options, Sheet};
+use super::{Alike, Options, Sheet};
 use crate::headings::{Column, square_millimetres};
 use std::collections::HashSet;
 use tautline_engine::length::DecimalMark;
@@ -9,22 +9,22 @@ use tautline_survey::limits::LARGEST_AREA;
 use tautline_survey::plan::Stratum;
 use tautline_survey::plants::{GrowthForm, Plant};
 
-pub(super) fn plants(sheet: &Sheet, input: &mut Input) {
+pub(super) fn plants(sheet: &Sheet, alike: &mut Alike, input: &mut Input) {
     let mut listed: HashSet<String> =
         input.plants.plants.iter().map(|plant| plant.code.to_uppercase()).collect();
     for row in sheet.rows() {
         let column = row.sheet.first_of([Column::Code, Column::Species]);
         let code = row.text(column);
         if code.is_empty() {
-            input.findings.push(row.about(column, "cell-empty"));
+            alike.keep(row.about(column, "cell-empty"), &mut input.findings);
             continue;
         }
         let Some(form) = GrowthForm::from_word(row.text(Column::Form)) else {
-            input.findings.push(row.about(Column::Form, "form-not-known"));
+            alike.keep(row.about(Column::Form, "form-not-known"), &mut input.findings);
             continue;
         };
         if !listed.insert(code.to_uppercase()) {
-            input.findings.push(row.about(column, "plant-listed-twice"));
+            alike.keep(row.about(column, "plant-listed-twice"), &mut input.findings);
             continue;
         }
         input.plants.plants.push(Plant {

@@ -3,7 +3,7 @@
 use super::cells::Row;
 use super::places;
 use super::visits::{Visits, settle};
-use super::{Kind, Options, Sheet};
+use super::{Alike, Kind, Options, Sheet};
 use crate::headings::{Column, Heading};
 use crate::sheet::Says;
 use crate::shown::shorten;
@@ -24,7 +24,13 @@ pub(super) struct SoFar {
     visits: Visits,
 }
 
-pub(super) fn readings(sheet: &Sheet, options: &Options, so_far: &mut SoFar, input: &mut Input) {
+pub(super) fn readings(
+    sheet: &Sheet,
+    options: &Options,
+    so_far: &mut SoFar,
+    alike: &mut Alike,
+    input: &mut Input,
+) {
     let first = input.findings.len();
     if let Some(typed) = &sheet.typed {
         input.findings.extend(typed.findings.iter().cloned());
@@ -45,6 +51,7 @@ pub(super) fn readings(sheet: &Sheet, options: &Options, so_far: &mut SoFar, inp
         for finding in &mut input.findings[before..] {
             say_what_about(&row, options, finding);
         }
+        alike.look_through(before, &mut input.findings);
     }
     if let Some(typed) = &sheet.typed {
         let own = &mut input.findings[first..];

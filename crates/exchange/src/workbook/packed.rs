@@ -16,6 +16,9 @@ pub(super) type Archive<'a> = ZipArchive<Cursor<&'a [u8]>>;
 const ENDINGS: [&str; 11] =
     ["csv", "tsv", "txt", "sheet", "toml", "xlsx", "ods", "gpx", "kml", "geojson", "gpkg"];
 
+/// A shapefile's shapes, its table and its reference.
+const OF_SHAPES: [&str; 3] = ["shp", "dbf", "prj"];
+
 /// A packed file whose parts were all unpacked once, into nothing: whole, unlocked, and no larger than can be read.
 pub(super) fn sized<'a>(bytes: &'a [u8], room: &mut Room) -> Result<Archive<'a>, Refusal> {
     if bytes.len() as u64 > LARGEST_FILE {
@@ -81,6 +84,7 @@ pub(super) fn part(archive: &mut Archive, wanted: &str) -> Result<Vec<u8>, Refus
 /// The files of a packed folder by name, and the names of what is of another kind.
 pub(super) fn files(outer: &str, archive: &mut Archive) -> Result<(Vec<Source>, Vec<String>), Refusal> {
     let (mut files, mut others) = (Vec::new(), Vec::new());
+    let shapes: Vec<String> = names(archive)?.iter().filter_map(|name| stem_of(name, "shp")).collect();
     for at in 0..archive.len() {
         let name = name(archive, at)?;
         let own = name.rsplit(['/', '\\']).next().unwrap_or_default();
@@ -89,7 +93,13 @@ pub(super) fn files(outer: &str, archive: &mut Archive) -> Result<(Vec<Source>, 
         if own.is_empty() || own.starts_with('.') || name.starts_with("__MACOSX/") {
             continue;
         }
-        let is_read = ENDINGS.iter().any(|known| ending.eq_ignore_ascii_case(known));
+        let is = |known: &&str| ending.eq_ignore_ascii_case(known);
+        let is_of_shapes = stem_of(&name, ending).is_some_and(|stem| shapes.contains(&stem));
+        let is_read = ENDINGS.iter().any(is) || is_of_shapes && OF_SHAPES.iter().any(is);
+        // what other programs keep beside shapes is nobody's loss
+        if is_of_shapes && !is_read {
+            continue;
+        }
         if is_read && !stem.to_lowercase().starts_with("readme") {
             let bytes = unpacked(archive, at, LARGEST_FILE)?;
             files.push(Source { name: format!("{outer}/{name}"), bytes });
@@ -99,6 +109,12 @@ pub(super) fn files(outer: &str, archive: &mut Archive) -> Result<(Vec<Source>, 
     }
     files.sort_by(|one, other| one.name.cmp(&other.name));
     Ok((files, others))
+}
+
+/// A name without this ending; none where it has another.
+fn stem_of(name: &str, ending: &str) -> Option<String> {
+    let (stem, own) = name.rsplit_once('.')?;
+    own.eq_ignore_ascii_case(ending).then(|| stem.to_lowercase())
 }
 
 fn name(archive: &mut Archive, at: usize) -> Result<String, Refusal> {

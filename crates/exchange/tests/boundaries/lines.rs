@@ -3,6 +3,7 @@
 use crate::source;
 use tautline_engine::length::DecimalMark;
 use tautline_exchange::{Options, Source};
+use tautline_survey::boundary::{Pair, Reference};
 use tautline_survey::input::Input;
 use tautline_survey::place::{LinePlace, Position};
 
@@ -67,4 +68,50 @@ fn lines_of_a_map_program() {
     let whole = source("site.gpkg").bytes;
     let input = read(Source::open("site.gpkg", whole.as_slice()).unwrap(), None);
     assert_eq!(input.places.iter().map(|one| one.line.as_str()).collect::<Vec<_>>(), ["K1"]);
+}
+
+/// As boundaries are read: a shapefile with its table and its reference beside it, and packed. K1 lies from 42.302° to 42.30245° N
+/// (`make.py`); the road is none of the lines.
+#[test]
+fn lines_of_a_shapefile() {
+    let parts = || ["roads.shp", "roads.dbf", "roads.prj", "roads.shx", "roads.cpg"].map(source);
+    let expected = [place(FLAT, "K1", ("42.302", "-113.685"), Some(("42.30245", "-113.685")))];
+    let options = |site: &str| Options { site: Some(site.to_owned()), ..Options::default() };
+    let input = tautline_exchange::read(&parts(), &options(FLAT)).input;
+    assert_eq!((input.places.as_slice(), codes(&input)), (expected.as_slice(), vec!["map-no-lines"]));
+    let packed = packed(&parts());
+    let input = read(Source { name: "lines.zip".into(), bytes: packed }, Some(FLAT));
+    assert_eq!((input.places.as_slice(), codes(&input)), (expected.as_slice(), vec!["map-no-lines"]));
+    // alone it doesn't say where on earth it is
+    assert_eq!(codes(&read(source("roads.shp"), Some(FLAT))), ["boundary-refused"]);
+    // a table that stands alone is none of ours
+    assert_eq!(codes(&read(source("roads.dbf"), Some(FLAT))), ["file-not-text"]);
+}
+
+/// On another reference where lines are read: by whoever knows datums, else refused.
+#[test]
+fn lines_on_another_datum() {
+    // the strata's reference beside the roads' shapes: numbers that are none of its own, which is told by who reads them
+    let mut parts = ["roads.shp", "roads.dbf", "strata-utm83.prj"].map(source);
+    parts[2].name = "roads.prj".into();
+    let options = |on_wgs84| Options { site: Some(FLAT.to_owned()), on_wgs84, ..Options::default() };
+    assert_eq!(codes(&tautline_exchange::read(&parts, &options(None)).input), ["boundary-refused"]);
+    let over = |reference: Reference, [x, y]: Pair| {
+        assert_eq!(reference.to_string(), "NAD83 UTM 12 N");
+        Some(([x + 1.0, y + 2.0], 3))
+    };
+    let input = tautline_exchange::read(&parts, &options(Some(over))).input;
+    assert_eq!(input.places, [place(FLAT, "K1", ("44.302", "-112.685"), Some(("44.30245", "-112.685")))]);
+    assert_eq!(codes(&input), ["map-no-lines", "map-brought-over"]);
+}
+
+/// Files packed as a map program packs them.
+fn packed(files: &[Source]) -> Vec<u8> {
+    let mut packed = zip::ZipWriter::new(std::io::Cursor::new(Vec::new()));
+    for file in files {
+        let options = zip::write::SimpleFileOptions::default();
+        packed.start_file(format!("lines/{}", file.name), options).unwrap();
+        std::io::Write::write_all(&mut packed, &file.bytes).unwrap();
+    }
+    packed.finish().unwrap().into_inner()
 }

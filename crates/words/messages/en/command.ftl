@@ -107,6 +107,14 @@ check-settled-on = {" "}on { $date }
 held-lines = { $site }: { $lines }
 finding-at = { $file }, row { $row }: { $text }
 finding-at-character = { $file }, row { $row }, character { $character }: { $text }
+finding-and-more = { $text } The same was found { $count ->
+    [one] once
+   *[other] { $count } times
+} more, in rows { $rows }{ $further ->
+    [0] .
+    [one] {" "}and one more stretch of rows.
+   *[other] {" "}and { $further } more stretches of rows.
+}
 finding-at-column = { $file }, row { $row }, { $column }: { $text }
 
 ## Tables

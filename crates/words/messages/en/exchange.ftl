@@ -180,6 +180,10 @@ map-kept-back = { $file }: { $shapes ->
 }
 map-nothing = { $file } holds no line with a name and a place. A line is a way, or a mark at its zero, named as the line is.
 map-no-site = Nothing says of which site these lines are. Say it with --site.
+map-brought-over = { $file }: its places are on { $found } and were brought to WGS 84, by which they may be { $metres ->
+    [one] one metre
+   *[other] { $metres } m
+} off.
 map-other-datum = Its places are on { $found }. Save it on WGS 84 (EPSG:4326) in the program it comes from.
 imported-nothing-read = Nothing that a notebook keeps could be read, so nothing was added to { $file }.
 boundary-crossed = Feature { $part }: “{ $found }” doesn't say whether people walk across it. “yes” and “no” do.

@@ -107,6 +107,14 @@ check-settled-on = {" "}el { $date }
 held-lines = { $site }: { $lines }
 finding-at = { $file }, fila { $row }: { $text }
 finding-at-character = { $file }, fila { $row }, carácter { $character }: { $text }
+finding-and-more = { $text } Lo mismo se encontró { $count ->
+    [one] una vez
+   *[other] { $count } veces
+} más, en las filas { $rows }{ $further ->
+    [0] .
+    [one] {" "}y un tramo más de filas.
+   *[other] {" "}y { $further } tramos más de filas.
+}
 finding-at-column = { $file }, fila { $row }, { $column }: { $text }
 
 ## Tables

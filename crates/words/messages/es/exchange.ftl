@@ -180,6 +180,10 @@ map-kept-back = { $file }: { $shapes ->
 }
 map-nothing = { $file } no contiene ninguna línea con nombre y lugar. Una línea es un trazo, o una marca en su cero, con el nombre de la línea.
 map-no-site = Nada dice de qué sitio son estas líneas. Dígalo con --site.
+map-brought-over = { $file }: sus lugares están en { $found } y se pasaron a WGS 84; por ello pueden estar desviados { $metres ->
+    [one] un metro
+   *[other] { $metres } m
+}.
 map-other-datum = Sus lugares están en { $found }. Guárdelo en WGS 84 (EPSG:4326) en el programa del que viene.
 imported-nothing-read = No se pudo leer nada que un cuaderno guarde, así que no se agregó nada a { $file }.
 boundary-crossed = Elemento { $part }: «{ $found }» no dice si se camina a través de él. «yes» y «no» lo dicen.

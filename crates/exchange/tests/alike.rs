@@ -15,7 +15,7 @@ fn sheet() -> String {
         _ => "5,4".to_owned(),
     };
     let rows = (0..6000).map(|at| format!("Invented,{},20 m,2026-06-09,Ana,ATCO,{}\n", at / 500, row(at)));
-    HEAD.to_owned() + &rows.collect::<String>()
+    HEAD.to_owned() + &rows.collect::<Vec<_>>().concat()
 }
 
 fn taken_in(sheet: &str, signed: &str, every_finding: bool) -> Read {
@@ -29,7 +29,7 @@ fn taken_in(sheet: &str, signed: &str, every_finding: bool) -> Read {
 }
 
 /// Each row of which a code speaks.
-fn rows(read: &Read, code: &str) -> (usize, BTreeSet<u64>) {
+fn rows_of(read: &Read, code: &str) -> (usize, BTreeSet<u64>) {
     let own: Vec<&Finding> = read.input.findings.iter().filter(|one| one.message.code == code).collect();
     let further = own.iter().filter_map(|one| one.more.as_deref()).flat_map(|more| &more.rows);
     let further = further.flat_map(|&(first, last)| first..=last);
@@ -42,10 +42,10 @@ fn few_are_kept_and_all_are_counted() {
     let sheet = sheet();
     let (few, every) = (taken_in(&sheet, "", false), taken_in(&sheet, "", true));
     for (code, first) in [("length-not-a-number", 3), ("stop-before-start", 4)] {
-        let found = rows(&few, code);
+        let found = rows_of(&few, code);
         // the heading is row 1
         assert!(found == (2000, (first..6002).step_by(3).collect()), "{code}: {}", found.0);
-        assert!(found == rows(&every, code));
+        assert!(found == rows_of(&every, code));
         let kept = |read: &Read| read.input.findings.iter().filter(|one| one.message.code == code).count();
         // of the lines that follow one each, which holds its line back
         assert!(kept(&few) < MOST_ALIKE + 12 && kept(&every) == 2000, "{code}: {}", kept(&few));
@@ -57,12 +57,27 @@ fn few_are_kept_and_all_are_counted() {
 /// Rows with more cells than there are headings, which are no reading's.
 #[test]
 fn rows_that_can_t_be_told_apart_are_counted_too() {
-    let rows_of = |count| format!("{HEAD}{}", "Invented,1,20 m,2026-06-09,Ana,ATCO,3,4,5,6\n".repeat(count));
+    let sheet_of = |count| format!("{HEAD}{}", "Invented,1,20 m,2026-06-09,Ana,ATCO,3,4,5,6\n".repeat(count));
     for count in [MOST_ALIKE - 1, MOST_ALIKE, MOST_ALIKE + 1, 500] {
-        let read = taken_in(&rows_of(count), "", false);
-        assert_eq!(rows(&read, "row-too-long"), (count, (2..2 + count as u64).collect()));
+        let read = taken_in(&sheet_of(count), "", false);
+        assert_eq!(rows_of(&read, "row-too-long"), (count, (2..2 + count as u64).collect()));
         assert_eq!(read.input.findings.len(), count.min(MOST_ALIKE));
     }
+}
+
+/// Thirty tapes read from their far end: what is said of a whole reading is worked out of its rows, however few of them are kept.
+#[test]
+fn a_reading_is_known_by_its_rows_as_well() {
+    let rows = (0..150).map(|at| format!("Invented,{},20 m,2026-06-09,Ana,ATCO,5,4\n", at % 30 + 1));
+    let sheet = HEAD.to_owned() + &rows.collect::<Vec<_>>().concat();
+    let said = |every| {
+        let of = |one: &Finding| (one.message.clone(), one.place.clone());
+        let read = taken_in(&sheet, "", every);
+        let own = read.input.findings.iter().filter(|one| one.message.code == "tape-read-backwards");
+        (own.map(of).collect::<Vec<_>>(), rows_of(&read, "stop-before-start"))
+    };
+    assert_eq!(said(false), said(true));
+    assert_eq!((said(false).0.len(), said(false).1), (30, (0, BTreeSet::new())));
 }
 
 /// A person's word about one row must find that row.

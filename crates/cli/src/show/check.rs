@@ -66,6 +66,9 @@ fn order(code: &str) -> usize {
     KINDS.iter().position(|kind| kind.code == code).map_or(0, |at| at + 1)
 }
 
+/// How many lines of a site are named among those that wait; the data names all of them.
+const MOST_LINES: usize = 100;
+
 fn next(input: &Input, must: usize, look: usize, words: &Words) {
     if must + look == 0 {
         return;
@@ -78,8 +81,10 @@ fn next(input: &Input, must: usize, look: usize, words: &Words) {
     let held = sites.into_iter().map(|(site, mut lines)| {
         lines.sort_by(|a, b| natural_order(a, b));
         lines.dedup();
-        let message = Message::new("held-lines").with("site", site);
-        words.say(&message.with("lines", lines.join(", ")))
+        let further = lines.len().saturating_sub(MOST_LINES);
+        lines.truncate(MOST_LINES);
+        let message = Message::new("held-lines").with("site", site).with("lines", lines.join(", "));
+        words.say(&message.with("further", further))
     });
     let held: Vec<String> = held.collect();
     if !held.is_empty() {

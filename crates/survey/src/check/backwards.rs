@@ -14,14 +14,14 @@ const SWAPPED: &str = "stop-before-start";
 /// What a reading is called without a usable row.
 const NOTHING_USED: &str = "read-but-no-readings";
 /// One slip is a slip; so many, and nothing else on the line, are a direction.
-const ENOUGH_ROWS: u64 = 3;
+const ENOUGH_ROWS: usize = 3;
 
 /// Readings on which every row has its stop before its start.
 pub(super) fn every_row(records: &Records) -> Vec<Finding> {
-    let mut swapped: BTreeMap<usize, (u64, &Finding)> = BTreeMap::new();
+    let mut swapped: BTreeMap<usize, (usize, &Finding)> = BTreeMap::new();
     for finding in records.input.findings.iter().filter(|one| one.message.code == SWAPPED) {
         for &visit in finding.about.iter().flat_map(|about| &about.visits) {
-            swapped.entry(visit).or_insert((0, finding)).0 += 1;
+            swapped.entry(visit).or_insert((0, finding)).0 += finding.times();
         }
     }
     swapped

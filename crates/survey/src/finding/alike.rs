@@ -40,9 +40,14 @@ impl More {
     }
 
     /// Takes in the rows of others.
-    fn join(&mut self, other: &Self) {
-        self.count += other.count;
-        for &stretch in &other.rows {
+    fn join<'a>(&mut self, others: impl IntoIterator<Item = &'a Self>) {
+        let mut rows = core::mem::take(&mut self.rows);
+        for other in others {
+            self.count += other.count;
+            rows.extend_from_slice(&other.rows);
+        }
+        rows.sort_unstable();
+        for stretch in rows {
             self.stretch(stretch);
         }
     }
@@ -80,15 +85,13 @@ impl Finding {
         1 + self.more.as_ref().map_or(0, |more| more.count)
     }
 
-    /// The same finding, speaking for others like it as well.
-    fn and(&mut self, other: &Self) {
-        let more = self.more.get_or_insert_default();
-        if let Some(Place { row, .. }) = other.place {
+    /// What is said of it by one that speaks for it.
+    fn as_more(&self) -> More {
+        let mut more = self.more.as_deref().cloned().unwrap_or_default();
+        if let Some(Place { row, .. }) = self.place {
             more.add(row);
         }
-        if let Some(own) = &other.more {
-            more.join(own);
-        }
+        more
     }
 }
 
@@ -107,21 +110,42 @@ impl Finding {
 /// ```
 pub fn few<'a>(findings: impl IntoIterator<Item = &'a Finding>) -> Vec<Cow<'a, Finding>> {
     let mut told: Vec<Cow<'a, Finding>> = Vec::new();
-    let mut of_kind: HashMap<_, (usize, usize)> = HashMap::new();
+    let mut of_kind: HashMap<_, Alike> = HashMap::new();
     for finding in findings {
         if let Some(Place { file, .. }) = &finding.place {
             let kind = (finding.message.code, finding.weight, finding.settled.is_some(), file.as_str());
-            let (count, last) = of_kind.entry(kind).or_default();
-            *count += 1;
-            if *count > MOST_ALIKE {
-                told[*last].to_mut().and(finding);
-                continue;
+            let alike = of_kind.entry(kind).or_default();
+            alike.count += 1;
+            match alike.speaks {
+                Some(_) => {
+                    alike.others.push(finding);
+                    continue;
+                }
+                // one that speaks for others already speaks for all that come behind it
+                None if alike.count == MOST_ALIKE || finding.more.is_some() => {
+                    alike.speaks = Some(told.len());
+                }
+                None => {}
             }
-            *last = told.len();
         }
         told.push(Cow::Borrowed(finding));
     }
+    for Alike { speaks, others, .. } in of_kind.into_values() {
+        if let (Some(at), false) = (speaks, others.is_empty()) {
+            let others: Vec<More> = others.into_iter().map(Finding::as_more).collect();
+            told[at].to_mut().more.get_or_insert_default().join(&others);
+        }
+    }
     told
+}
+
+/// Findings of one kind in one file.
+#[derive(Default)]
+struct Alike<'a> {
+    count: usize,
+    /// Which of those that are told speaks for the others.
+    speaks: Option<usize>,
+    others: Vec<&'a Finding>,
 }
 
 /// Takes findings in while there are few of a kind in a file, and of the rest keeps the first about each reading, with
@@ -130,11 +154,11 @@ pub fn few<'a>(findings: impl IntoIterator<Item = &'a Finding>) -> Vec<Cow<'a, F
 pub struct Keeper {
     few: HashMap<(&'static str, String), usize>,
     /// Where among the findings stands the one that speaks for others about the same.
-    speaks: BTreeMap<Alike, usize>,
+    speaks: BTreeMap<Same, usize>,
 }
 
 /// What findings have in common that differ in their row alone.
-type Alike = (&'static str, super::Weight, String, Option<Box<super::About>>);
+type Same = (&'static str, super::Weight, String, Option<Box<super::About>>);
 
 impl Keeper {
     /// Takes in one more.
@@ -178,7 +202,7 @@ mod tests {
                 more
             };
             let mut joined = of(before);
-            joined.join(&of(after));
+            joined.join([&of(after)]);
             let named: Vec<u64> = joined.rows.iter().flat_map(|&(first, last)| first..=last).collect();
             prop_assert_eq!(&named, &rows.iter().copied().collect::<BTreeSet<u64>>().into_iter().collect::<Vec<_>>());
             prop_assert_eq!(joined.count, rows.len());

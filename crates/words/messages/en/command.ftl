@@ -104,7 +104,11 @@ check-pointer = { $count ->
 }
 check-settled = { $text } Settled by { $by }{ $on }: { $reason }
 check-settled-on = {" "}on { $date }
-held-lines = { $site }: { $lines }
+held-lines = { $site }: { $lines }{ $further ->
+    [0] {""}
+    [one] {" "}and one more
+   *[other] {" "}and { $further } more
+}
 finding-at = { $file }, row { $row }: { $text }
 finding-at-character = { $file }, row { $row }, character { $character }: { $text }
 finding-and-more = { $text } The same was found { $count ->

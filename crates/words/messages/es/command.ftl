@@ -104,7 +104,11 @@ check-pointer = { $count ->
 }
 check-settled = { $text } Resuelto por { $by }{ $on }: { $reason }
 check-settled-on = {" "}el { $date }
-held-lines = { $site }: { $lines }
+held-lines = { $site }: { $lines }{ $further ->
+    [0] {""}
+    [one] {" "}y una más
+   *[other] {" "}y { $further } más
+}
 finding-at = { $file }, fila { $row }: { $text }
 finding-at-character = { $file }, fila { $row }, carácter { $character }: { $text }
 finding-and-more = { $text } Lo mismo se encontró { $count ->

@@ -31,24 +31,35 @@ pub(crate) fn build_quickly() -> Outcome {
 }
 
 fn folder_of(way: &Way) -> Outcome {
-    let (given, name): (&[&str], _) = match way {
-        Way::Whole => (&["--release"], "web"),
-        Way::WithSuite => (&["--release", "--features", "conformance"], "web-conformance"),
-        Way::Quick => (&["--profile", "quick"], "web-quick"),
+    let (given, profile, name): (&[&str], _, _) = match way {
+        Way::Whole => (&["--release"], "release", "web"),
+        Way::WithSuite => (&["--release", "--features", "conformance"], "release", "web-conformance"),
+        Way::Quick => (&["--profile", "quick"], "quick", "web-quick"),
     };
-    let module = module(given)?;
-    let manifest = root().join("xtask/web/Cargo.toml");
     let app = root().join("crates/app");
     let optimiser = root().join("tools/node-tools");
     let out = target().join(name);
-    let mut words = vec!["run", "--quiet", "--locked", "--release", "--manifest-path"];
-    let paths = [&manifest, &module, &app, &out, &optimiser].map(|path| path.display().to_string());
-    let [manifest, module, app, out, optimiser] = &paths;
-    words.extend([manifest.as_str(), "--", module, app, out]);
+    // what makes the folder is compiled meanwhile: the module's last crates keep few cores busy
+    let (module, ready) = std::thread::scope(|both| {
+        let ready = both.spawn(|| maker("build", profile, &[]));
+        (module(given), ready.join().expect("asking cargo doesn't panic"))
+    });
+    ready?;
+    let paths = [&module?, &app, &out, &optimiser].map(|path| path.display().to_string());
+    let [module, app, out, optimiser] = &paths;
+    let mut words = vec!["--", module, app, out];
     if !matches!(way, Way::Quick) {
         words.extend([optimiser.as_str(), "wasm-opt"]);
     }
-    cargo(&words).map(|said| said.trim_end().to_owned())
+    maker("run", profile, &words).map(|said| said.trim_end().to_owned())
+}
+
+/// The program that makes the folder out of the module: built or run, with whatever else cargo is to know.
+fn maker(verb: &str, profile: &str, more: &[&str]) -> Outcome {
+    let manifest = root().join("xtask/web/Cargo.toml").display().to_string();
+    cargo(
+        &[&[verb, "--quiet", "--locked", "--profile", profile, "--manifest-path", &manifest], more].concat(),
+    )
 }
 
 /// Where everything else is built, too.

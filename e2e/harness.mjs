@@ -206,3 +206,29 @@ export async function closeLine(page) {
 
 /** Everything pressed is on the disk. */
 export const kept = (page) => page.locator(".kept:not(.waiting)").waitFor();
+
+/** What stands in a store of this browser under every name. */
+export const texts = (page, database) =>
+  page.evaluate(
+    (database) =>
+      new Promise((done) => {
+        const opened = indexedDB.open(database);
+        opened.onsuccess = () => {
+          const all = opened.result.transaction("texts").objectStore("texts").getAll();
+          all.onsuccess = () => {
+            opened.result.close();
+            done(JSON.stringify(all.result));
+          };
+        };
+      }),
+    database,
+  );
+
+/** Waits until something holds, or says that it doesn't after a minute. */
+export async function until(holds) {
+  const begun = Date.now();
+  while (!(await holds())) {
+    if (Date.now() - begun > 60_000) throw new Error(`it never held: ${holds}`);
+    await new Promise((done) => setTimeout(done, 100));
+  }
+}

@@ -197,6 +197,7 @@ export const tests = {
       const found = {};
       for (const hash of ["#/", `#/site/${encodeURIComponent(SITE)}`, "#/read", "#/settle", "#/take-in", "#/notebook"]) {
         await show(page, hash);
+        if (hash.startsWith("#/site/")) await page.locator(".sheet article table").first().waitFor();
         await page.waitForTimeout(300);
         found[hash] = await page.evaluate(() => {
           const all = (root) => [root.textContent, ...[...root.querySelectorAll("*")].filter((one) => one.shadowRoot).map((one) => all(one.shadowRoot))];

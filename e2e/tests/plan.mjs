@@ -1,7 +1,7 @@
 // From a boundary and a pilot to a packet, in one sitting; by touch and at a desk, by keyboard, by ear.
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
-import { SIZES, THEMES, axe, openDemo, setTheme, show } from "../harness.mjs";
+import { SIZES, THEMES, axe, openDemo, setTheme, show, texts, until } from "../harness.mjs";
 
 const SITE = "Hollow Flat (invented)";
 const demo = (name) => readFile(new URL(`../../crates/demo/src/${name}`, import.meta.url));
@@ -88,13 +88,14 @@ export const tests = {
     await show(page, STEPS.aim);
     await page.getByLabel("Site", { exact: true }).fill(SITE);
     await page.getByLabel("Per cent of the ground", { exact: true }).fill("12.5");
-    await page.waitForTimeout(900);
+    await until(async () => /12\.5/.test(await texts(page, "tautline")));
     await page.reload();
     await page.locator("html[data-opened]").waitFor({ state: "attached" });
     await page.getByLabel("Per cent of the ground", { exact: true }).waitFor();
-    assert.equal(await page.getByLabel("Per cent of the ground", { exact: true }).inputValue(), "12.5");
+    const typed = () => page.getByLabel("Per cent of the ground", { exact: true }).inputValue();
+    await until(async () => (await typed()) === "12.5");
     await page.getByRole("button", { name: "Begin anew" }).click();
-    assert.equal(await page.getByLabel("Per cent of the ground", { exact: true }).inputValue(), "");
+    await until(async () => (await typed()) === "");
   },
 
   async "a number of lines is answered while a slider moves"({ visit }) {

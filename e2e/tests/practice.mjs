@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
-import { SIZES, THEMES, axe, command, folder, offlineReady, setTheme, show } from "../harness.mjs";
+import { SIZES, THEMES, axe, command, folder, offlineReady, setTheme, show, texts, until } from "../harness.mjs";
 
 const HALF_INCH = 12_700_000;
 
@@ -30,32 +30,6 @@ async function begin(page, { level, number, way = "set edges on the picture" }) 
 async function touch(page, halves) {
   await page.locator(".walk").evaluate((walk, x) => { walk.scrollLeft = x - 120; }, halves * 5);
   await page.locator(".track").tap({ position: { x: halves * 5, y: 60 } });
-}
-
-/** What stands in a store of this browser under every name. */
-const kept = (page, database) =>
-  page.evaluate(
-    (database) =>
-      new Promise((done) => {
-        const opened = indexedDB.open(database);
-        opened.onsuccess = () => {
-          const all = opened.result.transaction("texts").objectStore("texts").getAll();
-          all.onsuccess = () => {
-            opened.result.close();
-            done(JSON.stringify(all.result));
-          };
-        };
-      }),
-    database,
-  );
-
-/** Waits until something holds, or says that it doesn't. */
-async function until(holds) {
-  for (let tries = 0; tries < 100; tries += 1) {
-    if (await holds()) return;
-    await new Promise((done) => setTimeout(done, 100));
-  }
-  assert.fail("it never held");
 }
 
 /** Types rows into the grid: Enter from cell to cell. */
@@ -89,7 +63,7 @@ export const tests = {
     assert.equal(await page.locator(".set li").count(), key.length);
     // killed in the middle, nothing is lost
     const last = new RegExp(`stop\\W+${key.at(-1).stop}\\D`);
-    await until(async () => last.test(await kept(page, "tautline-practice")));
+    await until(async () => last.test(await texts(page, "tautline-practice")));
     await page.reload();
     await page.locator(".set li").nth(key.length - 1).waitFor();
     await page.getByRole("button", { name: "Hand it in" }).tap();
@@ -105,8 +79,8 @@ export const tests = {
     const { text } = await command("practice", "progress", await (await download).path(), "--json");
     const [learner] = JSON.parse(text).learners;
     assert.deepEqual([learner.name, learner.lessons.length, learner.lessons[0].line, learner.lessons[0].right], ["Ada", 1, "1-3", key.length]);
-    assert.match(await kept(page, "tautline-practice"), /Ada/);
-    assert.doesNotMatch(await kept(page, "tautline"), /Ada/);
+    assert.match(await texts(page, "tautline-practice"), /Ada/);
+    assert.doesNotMatch(await texts(page, "tautline"), /Ada/);
     await context.setOffline(false);
   },
 
@@ -229,7 +203,7 @@ export const tests = {
     await learner("Ada", "1-3", key, "", true);
     await learner("Bea", "1-3", key.map((row) => ({ ...row, stop: row.stop + 6 })), "", false);
     await learner("Bea", "L1", [{ species: "FOUR", start: 40, stop: 160 }], "20.0", false);
-    await until(async () => /L1[^{}]*20\.0[^{}]*\[\{[^}]*80/.test(await kept(page, "tautline-practice")));
+    await until(async () => /L1[^{}]*20\.0[^{}]*\[\{[^}]*80/.test(await texts(page, "tautline-practice")));
     await page.reload();
     await page.getByRole("button", { name: "Ada, line 1-3" }).waitFor();
     await page.getByRole("button", { name: "Mark them" }).click();
@@ -243,7 +217,7 @@ export const tests = {
     await page.getByRole("button", { name: "Take the class list away" }).click();
     await page.getByRole("button", { name: "Yes, take it all away" }).click();
     await page.getByText("The class list is gone").waitFor();
-    await until(async () => !/Ada|Expert/.test(await kept(page, "tautline-practice")));
+    await until(async () => !/Ada|Expert/.test(await texts(page, "tautline-practice")));
     assert.equal(await page.getByRole("button", { name: /Ada/ }).count(), 0);
   },
 
@@ -256,7 +230,7 @@ export const tests = {
     for (const [label, text] of said) await protest.getByLabel(label, { exact: true }).fill(text);
     await protest.locator("select").selectOption("upheld");
     assert.deepEqual(await axe(page), []);
-    await until(async () => /it hangs free/.test(await kept(page, "tautline-practice")));
+    await until(async () => /it hangs free/.test(await texts(page, "tautline-practice")));
     await page.reload();
     await protest.getByLabel("about", { exact: true }).waitFor();
     assert.equal(await protest.getByLabel("about", { exact: true }).inputValue(), "litter, not canopy");
@@ -268,7 +242,7 @@ export const tests = {
     await page.getByRole("button", { name: "Take the class list away" }).click();
     await page.getByRole("button", { name: "Yes, take it all away" }).click();
     await page.getByText("The class list is gone").waitFor();
-    await until(async () => !/Rim/.test(await kept(page, "tautline-practice")));
+    await until(async () => !/Rim/.test(await texts(page, "tautline-practice")));
     assert.equal(await protest.count(), 0);
   },
 

@@ -24,6 +24,8 @@ pub struct Message {
 pub enum Value {
     /// Text that a person wrote: a name, a code, what was found in a cell.
     Text(String),
+    /// Figures as they are worked out on paper, with points: shown with the mark of whoever reads them.
+    Figures(String),
     /// A count.
     Count(u64),
     /// A length in the notation to show it in.
@@ -104,7 +106,7 @@ impl Serialize for Message {
 impl Serialize for Value {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         match self {
-            Self::Text(text) => serializer.serialize_str(text),
+            Self::Text(text) | Self::Figures(text) => serializer.serialize_str(text),
             Self::Count(count) => serializer.serialize_u64(*count),
             Self::Length(length, _) => serializer.serialize_i64(length.nanometres()),
             Self::Share(number, _) | Self::Number(number, _) => serializer.serialize_f64(*number),

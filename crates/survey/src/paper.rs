@@ -3,7 +3,7 @@
 use crate::goal::Subject;
 use crate::input::Input;
 use crate::line::{LineResult, Recording};
-use crate::message::Message;
+use crate::message::{Message, Value};
 use crate::visit::{Extent, State};
 use tautline_engine::length::write;
 use tautline_engine::stretch::Stretch;
@@ -72,32 +72,38 @@ pub fn worked_out(work: &Worked, line: &str) -> Vec<Message> {
                     None => term.number.clone(),
                 })
                 .collect();
-            Message::new("work-group").with("terms", terms.join(" + ")).with("sum", group.sum.as_str())
+            Message::new("work-group")
+                .with("terms", figures(&terms.join(" + ")))
+                .with("sum", figures(&group.sum))
         })
         .collect();
     if work.groups.len() > 1 {
         let sums: Vec<&str> = work.groups.iter().map(|group| group.sum.as_str()).collect();
         said.push(
             Message::new("work-total")
-                .with("sums", sums.join(" + "))
-                .with("total", work.total.as_str())
+                .with("sums", figures(&sums.join(" + ")))
+                .with("total", figures(&work.total))
                 .with("unit", work.unit.symbol()),
         );
     }
     said.push(match &work.conversion {
         Some((given, factor, product)) => Message::new("work-conversion")
-            .with("given", given.as_str())
-            .with("factor", factor.as_str())
-            .with("line", product.as_str())
+            .with("given", figures(given))
+            .with("factor", figures(factor))
+            .with("line", figures(product))
             .with("unit", work.unit.symbol()),
-        None => Message::new("work-line").with("given", line),
+        None => Message::new("work-line").with("given", figures(line)),
     });
     said.push(
         Message::new("work-quotient")
-            .with("total", work.total.as_str())
-            .with("line", work.line.as_str())
-            .with("quotient", work.quotient.as_str())
-            .with("percent", Message::new("per-cent").with("figure", work.percent.as_str())),
+            .with("total", figures(&work.total))
+            .with("line", figures(&work.line))
+            .with("quotient", figures(&work.quotient))
+            .with("percent", Message::new("per-cent").with("figure", figures(&work.percent))),
     );
     said
+}
+
+fn figures(text: &str) -> Value {
+    Value::Figures(text.to_owned())
 }

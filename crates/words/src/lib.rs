@@ -252,6 +252,7 @@ impl Words {
     pub fn value(&self, value: &Value) -> String {
         match value {
             Value::Text(text) => visible(text).into_owned(),
+            Value::Figures(figures) => self.marked(figures.clone()),
             Value::Count(count) => count.to_string(),
             Value::Length(length, notation) => self.marked(write(*length, self.lengths.notation(*notation))),
             Value::Share(share, places) => self.percent(*share, *places),

@@ -98,6 +98,18 @@ fn a_figure_is_marked_as_where_it_is_read() {
     assert_eq!(said("en-US"), "at least 15.5 %");
 }
 
+/// What is worked out on paper, too: 4.97 of 30.48 m.
+#[test]
+fn a_sum_on_paper_is_marked_as_where_it_is_read() {
+    let figures = |text: &str| Value::Figures(text.to_owned());
+    let group = Message::new("work-group").with("terms", figures("(2.45 − 2.16 = 0.29) + 4.68"));
+    let group = group.with("sum", figures("4.97"));
+    let said = |tag: &str| Words::in_language(tag).unwrap().say(&group);
+    assert_eq!(said("en"), "(2.45 − 2.16 = 0.29) + 4.68 = 4.97");
+    assert_eq!(said("es"), "(2,45 − 2,16 = 0,29) + 4,68 = 4,97");
+    assert_eq!(said("es-MX"), said("en"));
+}
+
 /// A code that a language lacks is said in English; one that nobody has comes back as it is.
 #[test]
 fn what_is_missing_is_no_panic() {

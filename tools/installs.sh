@@ -20,6 +20,7 @@ by_hand() {
     cargo_bolero) say "cargo-bolero: cargo install cargo-bolero --locked --version $CARGO_BOLERO_VERSION --no-default-features --features libfuzzer" ;;
     wasm_compiler) say "a compiler for the browser: rustup target add wasm32-unknown-unknown" ;;
     xmllint) say "xmllint: apt-get install libxml2-utils" ;;
+    gnu_time) say "the program time: apt-get install time" ;;
     poppler) say "pdftotext and pdfinfo: apt-get install poppler-utils" ;;
     node) say "Node.js 18 or newer: apt-get install nodejs" ;;
     strace) say "strace: apt-get install strace" ;;
@@ -54,6 +55,8 @@ provide_wasm_compiler() { tools/wasm-cargo prepare; }
 provide_strace() { have strace || system_packages strace; }
 
 provide_node() { have node || system_packages nodejs; }
+
+provide_gnu_time() { [ -x /usr/bin/time ] || system_packages time; }
 
 provide_poppler() { have pdftotext || system_packages poppler-utils; }
 
@@ -118,6 +121,7 @@ needs_of() {
     exports) say exports ;;
     server) say schemathesis ;;
     synced) say strace ;;
+    memory) say gnu_time ;;
     esac
 }
 

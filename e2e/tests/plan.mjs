@@ -212,9 +212,10 @@ export const tests = {
     await show(page, STEPS.where);
     await page.getByLabel("Boundary from a file").setInputFiles(await boundary());
     await page.getByText("boundary.geojson: ground").waitFor();
-    const shapes = { name: "strata.shp", mimeType: "application/octet-stream", buffer: Buffer.from([0, 0, 0x27, 0x0a, 0, 0, 0, 0]) };
-    await page.getByLabel("Boundary from a file").setInputFiles(shapes);
-    await page.getByText(/This kind of file is read by the command/).waitFor();
+    // the first bytes of every SQLite file (sqlite.org, Database File Format, 1.3)
+    const database = { name: "strata.gpkg", mimeType: "application/octet-stream", buffer: Buffer.from("SQLite format 3\0") };
+    await page.getByLabel("Boundary from a file").setInputFiles(database);
+    await page.getByText(/A GeoPackage is read by the command/).waitFor();
     await page.getByText("boundary.geojson: ground").waitFor();
   },
 

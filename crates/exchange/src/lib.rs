@@ -12,13 +12,13 @@
 //! | sheets of learners and experts | [`practice`] |
 //! | protocols as small readable files, and the shipped ones | [`protocol`] |
 //! | delimited text out | [`table`] |
-//! | a site's boundary in, with the feature `outlines` as text, with `boundaries` of every kind | `boundary` |
+//! | a site's boundary in, with the feature `boundaries`, out of a GeoPackage with `databases` | `boundary` |
 //! | a layout on a map | [`geojson`] |
 //! | a layout for a GPS receiver and as a lines table | [`laid`] |
 //! | spreadsheets and packed folders, with the feature `workbooks` | `workbook` |
 
 pub mod benchmarks;
-#[cfg(feature = "outlines")]
+#[cfg(feature = "boundaries")]
 pub mod boundary;
 pub mod delimited;
 mod encoding;

@@ -35,14 +35,14 @@ pub const MOST_PACKED: usize = 10_000;
 pub const ROWS_ABOVE_HEADINGS: usize = 30;
 
 /// A boundary in bytes: 64 MiB. A county's roads are some megabytes.
-#[cfg(feature = "outlines")]
+#[cfg(feature = "boundaries")]
 pub const LARGEST_BOUNDARY: u64 = 64 * 1024 * 1024;
 
 /// Corners of all shapes of a boundary: half a million.
-#[cfg(feature = "outlines")]
+#[cfg(feature = "boundaries")]
 pub const MOST_CORNERS: usize = 500_000;
 
 /// Elements, texts and attributes of GPX and KML, values of GeoJSON, cells of the tables beside shapes: four million, eight to each
 /// corner.
-#[cfg(feature = "outlines")]
+#[cfg(feature = "boundaries")]
 pub const MOST_NODES: u32 = 4_000_000;

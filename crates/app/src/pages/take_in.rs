@@ -10,6 +10,7 @@ use leptos::task::spawn_local;
 use std::rc::Rc;
 use std::time::Duration;
 use tautline_exchange::{Options, Source, read};
+use tautline_ground::datum::pair_on_wgs84;
 use tautline_survey::check::check;
 use tautline_survey::draft::LineDraft;
 use tautline_survey::finding::Finding;
@@ -45,7 +46,11 @@ impl Understood {
             understood.copy(copy);
         }
         if !sheets.is_empty() {
-            let options = Options { known_protocols: standing.current.protocols(), ..Options::default() };
+            let options = Options {
+                known_protocols: standing.current.protocols(),
+                on_wgs84: Some(pair_on_wgs84),
+                ..Options::default()
+            };
             let mut read = read(&sheets, &options);
             understood.gathered = gather(&standing.current, &read.input, &read.goals);
             check(&mut read.input);

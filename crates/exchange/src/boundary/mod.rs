@@ -9,37 +9,32 @@
 //! | GeoPackage (OGC 12-128r19) | `geopackage` |
 //! | lines that are read, as a table | `lines` |
 //! | well-known binary and text (OGC 06-103r4) | `binary`, `reference` |
+//! | numbers in bytes | `bytes` |
 //!
 //! What a feature is stands in its field `use`: nothing or `stratum` for ground on which lines may lie, `keep out` with
 //! `buffer` in metres, `line` for a line that stays. The names stand in `stratum`, `line` and `site`. Coordinates stay as
 //! they were handed in, with their reference.
 //!
-//! GeoJSON, GPX and KML are text and read wherever the feature `outlines` is on, in the app too. What is packed or binary takes
-//! the feature `boundaries`; without it such a file is named as one for the command.
+//! All but a GeoPackage is read in the app too; that takes the feature `databases`, and without it is named as a file for the command.
 
-#[cfg(feature = "boundaries")]
+#[cfg(feature = "databases")]
 mod binary;
+mod bytes;
 mod feature;
 mod geojson;
-#[cfg(feature = "boundaries")]
+#[cfg(feature = "databases")]
 mod geopackage;
-#[cfg(feature = "boundaries")]
 mod lines;
-#[cfg(feature = "boundaries")]
 mod reference;
-#[cfg(feature = "boundaries")]
 mod shapefile;
 mod xml;
 
 use crate::encoding::{utf_16, utf_16_mark};
 use crate::limits::{LARGEST_BOUNDARY, MOST_CORNERS};
 use crate::source::Source;
-#[cfg(feature = "boundaries")]
 use crate::workbook::packed;
 use feature::Feature;
-#[cfg(feature = "boundaries")]
 pub use lines::OnWgs84;
-#[cfg(feature = "boundaries")]
 pub(crate) use lines::{is_map, lines};
 use std::borrow::Cow;
 use tautline_survey::boundary::{Boundary, Reference, Shape};
@@ -150,13 +145,12 @@ const DATABASE: &[u8] = b"SQLite format 3\0";
 const SHAPES: &[u8] = &9994_u32.to_be_bytes();
 
 /// The features of a file that is packed or binary; nothing where it is neither.
-#[cfg(feature = "boundaries")]
 fn binary(source: &Source, beside: &[Source], asked: &Asked) -> Result<Option<Vec<Feature>>, Message> {
     let bytes = source.bytes.as_slice();
     let features = if bytes.starts_with(PACKED) {
         of_packed(source, asked)?
     } else if bytes.starts_with(DATABASE) {
-        geopackage::features(bytes)?
+        of_database(bytes)?
     } else if bytes.starts_with(SHAPES) {
         let with_ending = |ending: &str| {
             let fits = |one: &&Source| belongs(&one.name, &source.name, &[ending]);
@@ -169,8 +163,18 @@ fn binary(source: &Source, beside: &[Source], asked: &Asked) -> Result<Option<Ve
     Ok(Some(features))
 }
 
+#[cfg(feature = "databases")]
+fn of_database(bytes: &[u8]) -> Result<Vec<Feature>, Message> {
+    geopackage::features(bytes)
+}
+
+/// Such a file is for the command.
+#[cfg(not(feature = "databases"))]
+fn of_database(_: &[u8]) -> Result<Vec<Feature>, Message> {
+    Err(Message::new("boundary-for-the-command"))
+}
+
 /// Whether a file is of the same name as a shapefile, with another ending.
-#[cfg(feature = "boundaries")]
 pub(crate) fn belongs(name: &str, shapes: &str, endings: &[&str]) -> bool {
     let stem = |name: &str| name.rsplit_once('.').map(|(stem, _)| stem.to_lowercase());
     let ending = name.rsplit_once('.').map_or("", |(_, ending)| ending);
@@ -178,26 +182,14 @@ pub(crate) fn belongs(name: &str, shapes: &str, endings: &[&str]) -> bool {
 }
 
 /// What may lie beside a shapefile: its table and its reference are read, the rest is for other programs.
-#[cfg(feature = "boundaries")]
 pub(crate) const BESIDE_SHAPES: [&str; 7] = ["dbf", "prj", "shx", "cpg", "qpj", "sbn", "sbx"];
 
 /// Whether a file is the shapes of a shapefile.
-#[cfg(feature = "boundaries")]
 pub(crate) fn is_shapes(bytes: &[u8]) -> bool {
     bytes.starts_with(SHAPES)
 }
 
-/// Such a file is for the command.
-#[cfg(not(feature = "boundaries"))]
-fn binary(source: &Source, _beside: &[Source], _asked: &Asked) -> Result<Option<Vec<Feature>>, Message> {
-    if [PACKED, DATABASE, SHAPES].iter().any(|start| source.bytes.starts_with(start)) {
-        return Err(Message::new("boundary-for-the-command"));
-    }
-    Ok(None)
-}
-
 /// A packed file: one shapefile with what belongs to it, or a KML file.
-#[cfg(feature = "boundaries")]
 fn of_packed(source: &Source, asked: &Asked) -> Result<Vec<Feature>, Message> {
     let refuse = |code| Message::new(code).with("file", source.name.as_str());
     let parts = packed::with_endings(&source.bytes, &["shp", "dbf", "prj", "kml"], LARGEST_BOUNDARY);

@@ -7,6 +7,7 @@
 use tautline_survey::boundary::{Datum, Half, Reference};
 
 /// The reference that a number of the register stands for.
+#[cfg(feature = "databases")]
 pub(super) fn by_number(number: i64) -> Option<Reference> {
     let zone = u8::try_from(number % 100).ok();
     let utm = |datum, half, most| {

@@ -6,7 +6,7 @@
 //! ESRI Shapefile Technical Description, July 1998; table: dBASE III's header of 32 bytes and fields of 32 bytes (from memory,
 //! tried on files that GDAL wrote)
 
-use super::binary::Bytes;
+use super::bytes::Bytes;
 use super::feature::Feature;
 use super::reference;
 use crate::encoding::windows_1252;

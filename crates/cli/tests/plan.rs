@@ -346,6 +346,41 @@ fn a_site_from_any_map_program() {
     assert_eq!(with["lines"].as_array().unwrap().len(), 6);
 }
 
+/// A square of 0.01 degree typed by hand: 1110.8 m along the meridian and 824.6 m along the parallel by the usual series for a degree's length on
+/// WGS 84 (from memory), 91.6 ha. What isn't a corner is named with its row, and a datum is asked for.
+#[test]
+fn corners_typed_into_a_file() {
+    let folder = folder("plan-typed");
+    let file = folder.join("corners.txt");
+    let call = |text: &str, more: &[&str]| {
+        std::fs::write(&file, text).unwrap();
+        let all = [
+            "plan",
+            "lines",
+            "--boundary",
+            file.to_str().unwrap(),
+            "--lines",
+            "4",
+            "--length",
+            "50 m",
+            "--json",
+        ];
+        let output = tautline(&[&all[..], more].concat());
+        let said = String::from_utf8_lossy(&output.stderr).into_owned();
+        (serde_json::from_slice::<serde_json::Value>(&output.stdout).unwrap_or_default(), said)
+    };
+    let square = "42.30, -113.70\n42.30, -113.69\n42.31, -113.69\n42.31, -113.70\n";
+    let (layout, said) = call(square, &["--datum", "WGS84"]);
+    let hectares = layout["strata"][0]["area_m2"].as_f64().unwrap() / 1e4;
+    assert!((hectares - 91.6).abs() < 0.3 && !said.contains("closed"), "{hectares} {said}");
+    let (old, said) = call(&format!("NAD27\n{square}"), &[]);
+    assert!(old["position_error_m"] == 10 && said.contains("off by some 10 m"), "{said}");
+    let (_, said) = call(square, &[]);
+    assert!(said.contains("--datum"), "{said}");
+    let (_, said) = call(&format!("{square}the gate\n"), &["--datum", "WGS84"]);
+    assert!(said.contains("Row 5") && said.contains("the gate"), "{said}");
+}
+
 /// A fence from beyond one edge of the site to beyond the other is crossed as a road is; where it isn't, the walk leaves the site to
 /// get round it, and that is said.
 #[test]

@@ -66,6 +66,30 @@ pub fn pair_on_wgs84(reference: Reference, [across, up]: Pair) -> Option<(Pair, 
     Some(([position.longitude(), position.latitude()], error))
 }
 
+/// A position on WGS 84 in degrees on a datum, longitude first: the way back of [`to_wgs84`]; none where that gives none.
+///
+/// # Example
+/// ```
+/// use tautline_ground::{datum::{from_wgs84, pair_on_wgs84}, position::Position};
+/// use tautline_survey::boundary::{Datum, Reference};
+/// let here = Position::new(42.3, -113.7).unwrap();
+/// let old = from_wgs84(Datum::Nad27, here).unwrap();
+/// let ([longitude, latitude], _) = pair_on_wgs84(Reference::read("NAD27").unwrap(), old).unwrap();
+/// assert!(here.to(Position::new(latitude, longitude).unwrap()).0 < 0.01); // metres
+/// assert_eq!(from_wgs84(Datum::Nad27, Position::new(64.0, -150.0).unwrap()), None);
+/// ```
+pub fn from_wgs84(datum: Datum, position: Position) -> Option<Pair> {
+    let (latitude, longitude) = (position.latitude(), position.longitude());
+    match datum {
+        Datum::Wgs84 | Datum::Nad83 => Some([longitude, latitude]),
+        Datum::Nad27 => {
+            let [x, y, z] = WGS_84.at(latitude, longitude);
+            let (latitude, longitude) = CLARKE_1866.of([x + 8.0, y - 160.0, z - 176.0]);
+            holds_nad27(latitude, longitude).then_some([longitude, latitude])
+        }
+    }
+}
+
 /// A frame about the contiguous United States.
 fn holds_nad27(latitude: f64, longitude: f64) -> bool {
     (24.0..=50.0).contains(&latitude) && (-125.5..=-66.0).contains(&longitude)

@@ -1,21 +1,33 @@
 //! Positions as people type them.
 
-use crate::datum::to_wgs84;
+use crate::datum::pair_on_wgs84;
 use crate::position::Position;
 use crate::utm;
-use tautline_survey::boundary::Reference;
+use tautline_survey::boundary::{Datum, Pair, Reference, typed};
 
 /// A position as it was typed: `42.3, -113.7`, or `12 N 278494 4687150` as UTM, on the datum that was asked for.
 pub fn read(text: &str, reference: Reference) -> Option<Position> {
-    let [latitude, longitude] = if let Some((latitude, longitude)) = text.split_once(',') {
-        [latitude.trim().parse().ok()?, longitude.trim().parse().ok()?]
-    } else {
-        let [zone, half, easting, northing]: [&str; 4] =
-            text.split_whitespace().collect::<Vec<_>>().try_into().ok()?;
-        let (zone, half) = Reference::read(&format!("WGS84 UTM {zone} {half}"))?.utm?;
-        utm::degrees(reference.datum, zone, half, [easting.parse().ok()?, northing.parse().ok()?])?
+    let (pair, reference) = typed(text, reference.datum)?;
+    let ([longitude, latitude], _) = pair_on_wgs84(reference, pair)?;
+    Position::new(latitude, longitude)
+}
+
+/// The same in degrees on its own datum, longitude first: not brought to WGS 84 yet.
+///
+/// # Example
+/// ```
+/// use tautline_ground::typed::degrees;
+/// use tautline_survey::boundary::Datum;
+/// assert_eq!(degrees("42.3, -113.7", Datum::Nad27), Some([-113.7, 42.3]));
+/// assert_eq!(degrees("-113.7, 42.3", Datum::Nad27), None);
+/// ```
+pub fn degrees(text: &str, datum: Datum) -> Option<Pair> {
+    let ([across, up], reference) = typed(text, datum)?;
+    let [latitude, longitude] = match reference.utm {
+        None => [up, across],
+        Some((zone, half)) => utm::degrees(datum, zone, half, [across, up])?,
     };
-    Some(to_wgs84(reference.datum, latitude, longitude)?.position)
+    Position::new(latitude, longitude).map(|_| [longitude, latitude])
 }
 
 #[cfg(test)]

@@ -95,6 +95,29 @@ impl fmt::Display for Reference {
     }
 }
 
+/// A place as people type it, and the reference of its pair: `42.3, -113.7` in degrees, latitude first, or `12 N 278494 4687150` as UTM.
+///
+/// # Range
+/// `None` where it is neither; whether such a place is on earth isn't looked at
+/// # Example
+/// ```
+/// use tautline_survey::boundary::{Datum, typed};
+/// let (pair, reference) = typed("12 N 278494 4687150", Datum::Nad27).unwrap();
+/// assert_eq!((pair, reference.to_string().as_str()), ([278_494.0, 4_687_150.0], "NAD27 UTM 12 N"));
+/// assert_eq!(typed("42.3, -113.7", Datum::Wgs84).unwrap().0, [-113.7, 42.3]);
+/// assert_eq!(typed("42.3", Datum::Wgs84), None);
+/// ```
+pub fn typed(text: &str, datum: Datum) -> Option<(Pair, Reference)> {
+    let number = |text: &str| text.trim().parse().ok().filter(|number: &f64| number.is_finite());
+    if let Some((latitude, longitude)) = text.split_once(',') {
+        return Some(([number(longitude)?, number(latitude)?], Reference { datum, utm: None }));
+    }
+    let [zone, half, easting, northing]: [&str; 4] =
+        text.split_whitespace().collect::<Vec<_>>().try_into().ok()?;
+    let utm = Reference::read(&format!("{} UTM {zone} {half}", datum.name()))?.utm?;
+    Some(([number(easting)?, number(northing)?], Reference { datum, utm: Some(utm) }))
+}
+
 /// One part of a boundary.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Part {

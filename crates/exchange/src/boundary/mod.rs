@@ -8,6 +8,7 @@
 //! | shapefiles (ESRI 1998) with their table and reference | `shapefile` |
 //! | GeoPackage (OGC 12-128r19) | `geopackage` |
 //! | lines that are read, as a table | `lines` |
+//! | corners as people type them | `typed` |
 //! | well-known binary and text (OGC 06-103r4) | `binary`, `reference` |
 //! | numbers in bytes | `bytes` |
 //!
@@ -27,6 +28,7 @@ mod geopackage;
 mod lines;
 mod reference;
 mod shapefile;
+mod typed;
 mod xml;
 
 use crate::encoding::{utf_16, utf_16_mark};
@@ -106,17 +108,18 @@ fn features_of(source: &Source, beside: &[Source], asked: &Asked) -> Result<Vec<
     }
     match binary(source, beside, asked)? {
         Some(features) => Ok(features),
-        None => of_text(bytes),
+        None => of_text(bytes, asked),
     }
 }
 
 /// The features of a file that is text.
-fn of_text(bytes: &[u8]) -> Result<Vec<Feature>, Message> {
+fn of_text(bytes: &[u8], asked: &Asked) -> Result<Vec<Feature>, Message> {
     let text = text(bytes)?;
     let text = text.trim_start_matches('\u{feff}');
     match text.trim_start().chars().next() {
         Some('<') => xml::features(text),
         Some('{' | '[') => geojson::features(text),
+        Some(_) if typed::is_typed(text) => typed::features(text, asked),
         _ => Err(Message::new("boundary-unknown")),
     }
 }
@@ -181,6 +184,39 @@ pub(crate) fn belongs(name: &str, shapes: &str, endings: &[&str]) -> bool {
     endings.iter().any(|known| ending.eq_ignore_ascii_case(known)) && stem(name) == stem(shapes)
 }
 
+/// Files that were handed in at once, each with what lies beside it: the table and the reference of a shapefile.
+///
+/// # Example
+/// ```
+/// use tautline_exchange::{Source, boundary::gathered};
+/// // the number with which every shapefile begins (ESRI 1998)
+/// let file = |name: &str| Source { name: name.into(), bytes: 9994_u32.to_be_bytes().into() };
+/// let table = |name: &str| Source { name: name.into(), bytes: Vec::new() };
+/// let all = gathered(vec![table("flats.dbf"), file("flats.shp"), table("flats.PRJ"), table("other.prj")]);
+/// let names: Vec<_> = all.iter().map(|(one, beside)| (one.name.as_str(), beside.len())).collect();
+/// assert_eq!(names, [("flats.shp", 2), ("other.prj", 0)]);
+/// ```
+pub fn gathered(files: Vec<Source>) -> Vec<(Source, Vec<Source>)> {
+    let of_shapes = |one: &Source, shapes: &[(Source, Vec<Source>)]| {
+        shapes.iter().position(|(shapes, _)| {
+            is_shapes(&shapes.bytes) && belongs(&one.name, &shapes.name, &BESIDE_SHAPES)
+        })
+    };
+    let (shapes, others): (Vec<Source>, Vec<Source>) = files
+        .into_iter()
+        .partition(|one| is_shapes(&one.bytes) && !belongs(&one.name, &one.name, &BESIDE_SHAPES));
+    let mut all: Vec<(Source, Vec<Source>)> = shapes.into_iter().map(|one| (one, Vec::new())).collect();
+    for one in others {
+        match of_shapes(&one, &all) {
+            Some(at) if belongs(&one.name, &all[at].0.name, &["dbf", "prj"]) => all[at].1.push(one),
+            // an index says nothing that the shapes don't
+            Some(_) => {}
+            None => all.push((one, Vec::new())),
+        }
+    }
+    all
+}
+
 /// What may lie beside a shapefile: its table and its reference are read, the rest is for other programs.
 pub(crate) const BESIDE_SHAPES: [&str; 7] = ["dbf", "prj", "shx", "cpg", "qpj", "sbn", "sbx"];
 
@@ -211,7 +247,7 @@ fn of_packed(source: &Source, asked: &Asked) -> Result<Vec<Feature>, Message> {
             shapefile::features(bytes, part("dbf"), part("prj"), asked.reference)
         }
         [] => match parts.iter().find(|(name, _)| ends(name, "kml")) {
-            Some((_, bytes)) => of_text(bytes),
+            Some((_, bytes)) => of_text(bytes, asked),
             None => Err(Message::new("boundary-packed-without")),
         },
         several => Err(Message::new("boundary-packed-several").with("files", several.len())),

@@ -87,12 +87,42 @@ pub(super) fn choice(
     place: Place,
     options: &'static [(&'static str, &'static str)],
 ) -> impl IntoView {
-    let chosen = move |event| place.write(held, event_target_value(&event));
+    choice_of(
+        held,
+        label,
+        options,
+        move |all| (place.get)(all).as_str(),
+        move |all, chosen| *(place.set)(all) = chosen,
+    )
+}
+
+/// The same for one thing among several, by whoever knows where it stands; nothing where it was taken away meanwhile.
+pub(super) fn choice_of(
+    held: Held,
+    label: &'static str,
+    options: &'static [(&'static str, &'static str)],
+    get: impl Fn(&Sitting) -> &str + Copy + Send + 'static,
+    set: impl Fn(&mut Sitting, String) + 'static,
+) -> impl IntoView {
+    let chosen = move |event| held.update(|all| set(all, event_target_value(&event)));
     let options = options.iter().map(|&(value, code)| {
-        let is_it = move || place.text(held) == value;
+        let is_it = move || held.with(|all| get(all) == value);
         view! { <option value=value selected=is_it>{held.session.word(code)}</option> }
     });
     view! { <label>{held.session.word(label)}<select on:change=chosen>{options.collect_view()}</select></label> }
+}
+
+/// A line of text of one thing among several.
+pub(super) fn text_of(
+    held: Held,
+    label: String,
+    mode: &'static str,
+    get: impl Fn(&Sitting) -> &str + Send + 'static,
+    set: impl Fn(&mut Sitting, String) + 'static,
+) -> impl IntoView {
+    let value = move || held.with(|all| get(all).to_owned());
+    let typed = move |event| held.update(|all| set(all, event_target_value(&event)));
+    view! { <label>{label}<input type="text" inputmode=mode autocomplete="off" prop:value=value on:input=typed/></label> }
 }
 
 /// A share of the ground in per cent, to be drawn along a scale or set by the arrow keys.

@@ -12,7 +12,7 @@
 //! | how many lines | `number` |
 //! | answers that take longer, in pieces | `longer` |
 //! | lines of each stratum | `strata` |
-//! | boundaries from files and by hand | `ground` |
+//! | the ground: its files, its outlines by hand | `ground`, `handed`, `outline` |
 //! | corners set down on a plane | `plane` |
 //! | how lines are laid out; what is read of its fields | `lines`, `wanted` |
 //! | a map that can be come near to | `map` |
@@ -24,10 +24,12 @@ mod ask;
 mod fields;
 mod goals;
 mod ground;
+mod handed;
 mod lines;
 mod longer;
 mod map;
 mod number;
+mod outline;
 mod packet;
 mod plane;
 mod published;

@@ -1,15 +1,17 @@
 //! Corners set down by touch on a plane about a place; the same corners can be typed.
 
 use super::fields::{number, number_of, text};
-use super::ground::{MIDDLE, WIDE, corners_of};
+use super::ground::{MIDDLE, WIDE, datum_of};
+use super::outline::corners_of;
 use super::sitting::Held;
 use leptos::prelude::*;
 use std::fmt::Write as _;
 use tautline_engine::place::plane::Point;
+use tautline_ground::datum::{from_wgs84, pair_on_wgs84};
 use tautline_ground::local::Local;
 use tautline_ground::position::Position;
 use tautline_ground::typed;
-use tautline_survey::boundary::Reference;
+use tautline_survey::boundary::{Pair, Reference};
 use tautline_survey::message::Message;
 use wasm_bindgen::JsCast as _;
 
@@ -64,11 +66,13 @@ pub(super) fn plane(held: Held) -> impl IntoView {
         let at = plane.back(x, y);
         held.update(|all| {
             if let Some(outline) = all.ground.outlines.last_mut() {
+                // where its datum doesn't hold, no corner is set down on it
+                let Some([longitude, latitude]) = from_wgs84(datum_of(outline), at) else { return };
                 if !outline.corners.is_empty() && !outline.corners.ends_with('\n') {
                     outline.corners.push('\n');
                 }
                 // writing to a String can't fail
-                let _ = writeln!(outline.corners, "{:.6}, {:.6}", at.latitude(), at.longitude());
+                let _ = writeln!(outline.corners, "{latitude:.6}, {longitude:.6}");
             }
         });
     };
@@ -86,11 +90,13 @@ pub(super) fn plane(held: Held) -> impl IntoView {
             return None;
         }
         let shapes = held.with(|all| all.ground.outlines.clone()).into_iter().map(|outline| {
-            let corners = corners_of(&outline.corners).unwrap_or_default();
-            let places: Vec<(f64, f64)> = corners
-                .iter()
-                .filter_map(|[longitude, latitude]| Some(plane.onto(Position::new(*latitude, *longitude)?)))
-                .collect();
+            let corners = corners_of(&outline).unwrap_or_default();
+            let reference = Reference { datum: datum_of(&outline), utm: None };
+            let place = |&corner: &Pair| {
+                let ([longitude, latitude], _) = pair_on_wgs84(reference, corner)?;
+                Some(plane.onto(Position::new(latitude, longitude)?))
+            };
+            let places: Vec<(f64, f64)> = corners.iter().filter_map(place).collect();
             let points: Vec<String> = places.iter().map(|(x, y)| format!("{x:.1},{y:.1}")).collect();
             let class = if outline.purpose == "ground" { "ground" } else { "keep-out" };
             let dots = places

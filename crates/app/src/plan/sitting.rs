@@ -2,11 +2,14 @@
 
 use crate::device::here;
 use crate::session::Session;
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD;
 use leptos::prelude::*;
 use serde::{Deserialize, Serialize};
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::time::Duration;
+use tautline_exchange::Source;
 
 /// The name under which it lies on the device.
 const NAME: &str = "plan";
@@ -102,12 +105,49 @@ pub(super) struct Ground {
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default)]
 pub(super) struct Handed {
-    pub(super) name: String,
-    pub(super) text: String,
+    #[serde(flatten)]
+    pub(super) file: Kept,
+    /// The table and the reference of a shapefile.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub(super) beside: Vec<Kept>,
     /// ground, keep-out, there.
     pub(super) purpose: String,
     /// Metres to stay away.
     pub(super) buffer: String,
+    /// Whether the walk crosses it: crossed, not crossed; nothing where that goes by its shape.
+    pub(super) crossed: String,
+    /// On which datum it is, where the file leaves that to whoever hands it in.
+    pub(super) datum: Option<String>,
+}
+
+/// What a file holds, as it is kept: text, or else bytes in base64.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub(super) struct Kept {
+    pub(super) name: String,
+    text: String,
+    #[serde(skip_serializing_if = "String::is_empty")]
+    base64: String,
+}
+
+impl Kept {
+    pub(super) fn of(source: Source) -> Self {
+        let Source { name, bytes } = source;
+        match String::from_utf8(bytes) {
+            Ok(text) => Self { name, text, base64: String::new() },
+            Err(error) => Self { name, text: String::new(), base64: STANDARD.encode(error.as_bytes()) },
+        }
+    }
+
+    pub(super) fn source(&self) -> Source {
+        let bytes = if self.base64.is_empty() {
+            self.text.clone().into_bytes()
+        } else {
+            // what was damaged meanwhile is refused by whoever reads it
+            STANDARD.decode(&self.base64).unwrap_or_default()
+        };
+        Source { name: self.name.clone(), bytes }
+    }
 }
 
 /// An outline by its corners.
@@ -118,7 +158,11 @@ pub(super) struct Outline {
     pub(super) purpose: String,
     pub(super) stratum: String,
     pub(super) buffer: String,
+    /// Whether the walk crosses it, as of a file.
+    pub(super) crossed: String,
     pub(super) corners: String,
+    /// On which datum the corners are; that of GPS where nobody says.
+    pub(super) datum: String,
 }
 
 /// How lines are laid out.

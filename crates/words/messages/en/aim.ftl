@@ -1,7 +1,7 @@
 ### Words of tautline: a goal, a number of lines, a layout and a packet in one sitting.
 
 ## A boundary
-boundary-for-the-command = A GeoPackage is read by the command: tautline plan packet --boundary FILE for a boundary, tautline import FILE for lines. GeoJSON, GPX, KML and packed shapefiles are read here too.
+boundary-for-the-command = A GeoPackage is read by the command: tautline plan packet --boundary FILE for a boundary, tautline import FILE for lines. GeoJSON, GPX, KML and shapefiles are read here too.
 boundary-overlap = { $file }: areas cover { $metres } m² of the same ground again. It counts once. Look at the map.
 boundary-overlap-stratum = { $file }: areas of the stratum “{ $stratum }” cover { $metres } m² of the same ground again. It counts once. Look at the map.
 boundary-in-two-strata = { $file }: { $metres } m² lie in two strata. That ground can get lines for either and weighs twice. Draw the strata apart in the program that they come from.
@@ -152,7 +152,7 @@ many-why = Why so many
 ## Where they go
 where-what = Lines are drawn by chance inside of the ground, away from what is kept out of. The same ground, fields and seed give the same lines on any computer.
 where-ground = The ground
-where-ground-what = GeoJSON, GPX and KML are read here; a shapefile or a GeoPackage by the command (tautline plan packet --boundary FILE). Strata, roads and lines that stay may stand in one file.
+where-ground-what = GeoJSON, GPX, KML, KMZ and shapefiles are read here (packed as .zip, or .shp with .dbf and .prj picked together), and a text of corners, one a row; a GeoPackage by the command (tautline plan packet --boundary FILE). Strata, roads and lines that stay may stand in one file.
 where-file-ground = Boundary from a file
 where-file-keep-out = Keep out: a file
 where-file-there = Lines that stay: a file
@@ -276,3 +276,13 @@ goals-changed = The goal was changed; what it was before stays in the history.
 goals-why-changed = Why it changes
 goals-other-name = Another goal of this site bears that name. Choose another name, or change that one.
 goals-not-of-cover = This goal is about heights, which these fields don't hold. “tautline ledger objective” changes it.
+where-crossed = On the walk from line to line
+where-crossed-by-shape = ways are crossed, areas gone round
+where-crossed-yes = it may be walked across
+where-crossed-no = it is gone round
+where-datum = Datum of the corners (an old one can be 100 m off)
+where-datum-wgs84 = WGS 84 (as GPS has it)
+where-datum-nad83 = NAD 83
+where-datum-nad27 = NAD 27 (old maps of the United States)
+where-file-datum = Its datum: WGS84, NAD83, NAD27, or “NAD27 UTM 12 N”
+where-no-datum = Nothing in it says on which datum it is. A shapefile says so in a .prj file, which is picked together with it. Ask whoever made it, then write it here: an old one taken for a new one can be up to 100 m off.

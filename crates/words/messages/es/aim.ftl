@@ -1,7 +1,7 @@
 ### Palabras de tautline: una meta, un número de líneas, un trazado y un paquete en una sola sentada.
 
 ## Un límite
-boundary-for-the-command = Un GeoPackage lo lee el comando: tautline plan packet --boundary ARCHIVO si es un límite, tautline import ARCHIVO si son líneas. GeoJSON, GPX, KML y shapefiles comprimidos se leen también aquí.
+boundary-for-the-command = Un GeoPackage lo lee el comando: tautline plan packet --boundary ARCHIVO si es un límite, tautline import ARCHIVO si son líneas. GeoJSON, GPX, KML y shapefiles se leen también aquí.
 boundary-overlap = { $file }: hay áreas que cubren otra vez { $metres } m² del mismo terreno. Cuenta una sola vez. Revise el mapa.
 boundary-overlap-stratum = { $file }: hay áreas del estrato «{ $stratum }» que cubren otra vez { $metres } m² del mismo terreno. Cuenta una sola vez. Revise el mapa.
 boundary-in-two-strata = { $file }: { $metres } m² quedan en dos estratos. Ese terreno puede recibir líneas de cualquiera de los dos y pesa dos veces. Separe los estratos en el programa del que vienen.
@@ -152,7 +152,7 @@ many-why = Por qué tantas
 ## Dónde van
 where-what = Las líneas se sortean dentro del terreno, lejos de lo que hay que evitar. El mismo terreno, los mismos campos y la misma semilla dan las mismas líneas en cualquier computadora.
 where-ground = El terreno
-where-ground-what = Aquí se leen GeoJSON, GPX y KML; un shapefile o un GeoPackage lo lee el comando (tautline plan packet --boundary ARCHIVO). Estratos, caminos y líneas que quedan pueden estar en un mismo archivo.
+where-ground-what = Aquí se leen GeoJSON, GPX, KML, KMZ y shapefiles (comprimidos en .zip, o el .shp elegido junto con su .dbf y su .prj), y un texto de esquinas, una por renglón; un GeoPackage lo lee el comando (tautline plan packet --boundary ARCHIVO). Estratos, caminos y líneas que quedan pueden estar en un mismo archivo.
 where-file-ground = Límite desde un archivo
 where-file-keep-out = Evitar: un archivo
 where-file-there = Líneas que quedan: un archivo
@@ -276,3 +276,13 @@ goals-changed = La meta cambió; lo que era antes queda en el historial.
 goals-why-changed = Por qué cambia
 goals-other-name = Otra meta de este sitio lleva ese nombre. Elija otro nombre, o cambie aquella.
 goals-not-of-cover = Esta meta trata de alturas, que estos campos no guardan. “tautline ledger objective” la cambia.
+where-crossed = En el recorrido de línea a línea
+where-crossed-by-shape = lo que es línea se cruza, las áreas se rodean
+where-crossed-yes = se puede cruzar a pie
+where-crossed-no = se rodea
+where-datum = Datum de las esquinas (uno antiguo puede desviarse 100 m)
+where-datum-wgs84 = WGS 84 (el del GPS)
+where-datum-nad83 = NAD 83
+where-datum-nad27 = NAD 27 (mapas antiguos de Estados Unidos)
+where-file-datum = Su datum: WGS84, NAD83, NAD27 o «NAD27 UTM 12 N»
+where-no-datum = Nada en él dice en qué datum está. Un shapefile lo dice en un archivo .prj, que se elige junto con él. Pregunte a quien lo hizo y escríbalo aquí: uno antiguo tomado por uno nuevo puede desviarse hasta 100 m.

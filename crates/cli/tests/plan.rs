@@ -381,6 +381,32 @@ fn corners_typed_into_a_file() {
     assert!(said.contains("Row 5") && said.contains("the gate"), "{said}");
 }
 
+/// The bench falls to 40° and the swale to 130°: lines across the slope lie along 130° or 310° on the one, and along 40° or 220° on the other.
+#[test]
+fn each_stratum_has_a_bearing_of_its_own() {
+    let site = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/src/boundary.geojson");
+    let call = |bearing: &str| {
+        let call = ["plan", "lines", "--boundary", site, "--lines", "8", "--length", "50 m", "--json"];
+        tautline(&[&call[..], &["--bearing", bearing]].concat())
+    };
+    let layout: serde_json::Value =
+        serde_json::from_slice(&call("across 40, swale: across 130").stdout).unwrap();
+    let lines = layout["lines"].as_array().unwrap();
+    assert!(
+        lines.iter().any(|line| line["stratum"] == "swale")
+            && lines.iter().any(|line| line["stratum"] == "bench")
+    );
+    for line in lines {
+        let across = if line["stratum"] == "swale" { [40, 220] } else { [130, 310] };
+        assert!(across.iter().any(|&degrees| line["true_bearing"] == degrees), "{line}");
+    }
+    for (wrong, said) in [("draw: 40", "bench, swale"), ("40, 50", "isn't a bearing")] {
+        let output = call(wrong);
+        let told = String::from_utf8_lossy(&output.stderr).replace(" and ", ", ");
+        assert!(output.status.code() == Some(2) && told.contains(said), "{told}");
+    }
+}
+
 /// A fence from beyond one edge of the site to beyond the other is crossed as a road is; where it isn't, the walk leaves the site to
 /// get round it, and that is said.
 #[test]

@@ -8,7 +8,7 @@ use crate::utm::utm;
 use crate::walk::Walking;
 use tautline_engine::effort::allot::{Allotment, Stratum, allot};
 use tautline_engine::num::count;
-use tautline_engine::place::layout::{Ask, Edge, Layout, Placed, Shape, lay_out};
+use tautline_engine::place::layout::{Ask, Bearing, Edge, Layout, Placed, Shape, lay_out};
 use tautline_engine::place::plane::Segment;
 use tautline_engine::place::points::Design;
 use tautline_engine::place::region::Region;
@@ -31,6 +31,8 @@ pub struct Wanted {
     pub ask: Ask,
     /// Lines of each stratum by its name; shared out by area where nobody says.
     pub shares: Vec<(String, usize)>,
+    /// Which way lines of a stratum run, by its name, where that isn't what the others do: each slope has a way down of its own.
+    pub bearings: Vec<(String, Bearing)>,
     /// Length of a line as typed.
     pub line_length: String,
     /// Anyone can draw the layout again with it.
@@ -56,6 +58,8 @@ pub enum LayError {
     TooFewForStrata(usize),
     /// Lines were said for other strata than these.
     Shares(Vec<String>),
+    /// A bearing was said for another stratum than these.
+    Bearings(Vec<String>),
     /// No declination for this date or height.
     NoDeclination(NoDeclination),
     /// A baseline that gives no lines.
@@ -79,6 +83,7 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
         return from_a_baseline(site, wanted, walked, compass);
     }
     let ask = &wanted.ask;
+    let bearings = bearings(site, wanted)?;
     let by_area = |units: usize, least: usize| {
         let strata: Vec<Stratum> = site
             .strata
@@ -102,7 +107,7 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
     let mut reserve = Vec::new();
     let mut number = 0;
     for (at, (name, region)) in site.strata.iter().enumerate() {
-        let own = Ask { wanted: lines[at], reserve: reserves[at], ..ask.clone() };
+        let own = Ask { wanted: lines[at], reserve: reserves[at], bearing: bearings[at], ..ask.clone() };
         let seed = Seed::from_purpose("plan lines", &[wanted.seed, at as u64]);
         let layout = lay_out(region, &site.keep_out, &taken, &own, seed);
         taken.extend(
@@ -137,13 +142,27 @@ pub fn lay(site: &Site, wanted: &Wanted) -> Result<LayoutOutput, LayError> {
     finished(site, wanted, output, compass)
 }
 
+/// The names of the strata in their order.
+fn names(site: &Site) -> Vec<String> {
+    site.strata.iter().map(|(name, _)| name.clone().unwrap_or_default()).collect()
+}
+
 /// Lines of each stratum in the order of the strata, each said once.
 fn said(site: &Site, shares: &[(String, usize)]) -> Result<Vec<usize>, LayError> {
-    let names: Vec<&str> = site.strata.iter().map(|(name, _)| name.as_deref().unwrap_or_default()).collect();
-    let of = |name: &str| shares.iter().find(|(own, _)| own == name).map(|(_, lines)| *lines);
-    let lines: Option<Vec<usize>> = names.iter().map(|name| of(name)).collect();
-    let wrong = || LayError::Shares(names.iter().map(|&name| name.to_owned()).collect());
-    lines.filter(|lines| lines.len() == shares.len()).ok_or_else(wrong)
+    let names = names(site);
+    let of = |name: &String| shares.iter().find(|(own, _)| own == name).map(|(_, lines)| *lines);
+    let lines: Option<Vec<usize>> = names.iter().map(of).collect();
+    lines.filter(|lines| lines.len() == shares.len()).ok_or(LayError::Shares(names))
+}
+
+/// The bearing of each stratum in the order of the strata: its own where one is said, else that of all.
+fn bearings(site: &Site, wanted: &Wanted) -> Result<Vec<Bearing>, LayError> {
+    let names = names(site);
+    let own = |name: &String| wanted.bearings.iter().find(|(of, _)| of == name);
+    if wanted.bearings.iter().any(|(name, _)| !names.contains(name)) {
+        return Err(LayError::Bearings(names));
+    }
+    Ok(names.iter().map(|name| own(name).map_or(wanted.ask.bearing, |(_, own)| *own)).collect())
 }
 
 /// Lines from a baseline, numbered as they are met.

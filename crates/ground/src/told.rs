@@ -66,6 +66,7 @@ impl LayError {
         match self {
             Self::TooFewForStrata(least) => Message::new("layout-too-few").with("least", *least),
             Self::Shares(strata) => Message::new("layout-shares").with("strata", strata.clone()),
+            Self::Bearings(strata) => Message::new("layout-bearings").with("strata", strata.clone()),
             Self::Baseline(BaselineError::TooShort) => Message::new("baseline-too-short"),
             Self::Baseline(BaselineError::NoRoom) => Message::new("baseline-no-room"),
             Self::NameTaken(line) => Message::new("layout-name-taken").with("line", line.as_str()),

@@ -1,7 +1,7 @@
 //! Where lines go: the ground, how they are drawn, the map, and the layout kept in the notebook.
 
 use super::ask::foreseen;
-use super::fields::{at, choice, date, number, text};
+use super::fields::{at, choice, date, number, text, text_of};
 use super::ground::{Understood, ground, site_of};
 use super::longer::a_turn;
 use super::map::map;
@@ -58,13 +58,13 @@ pub(super) fn lines(held: Held) -> impl IntoView {
         <p>{session.word("where-what")}</p>
         {ground(held)}
         <div role="status">{remarks}</div>
-        {options(held)}
+        {options(held, understood)}
         {move || shown(held, outcome.get())}
     }
 }
 
 /// The fields of a layout.
-fn options(held: Held) -> impl IntoView {
+fn options(held: Held, understood: Memo<Understood>) -> impl IntoView {
     let session = held.session;
     view! {
         <form class="set-up" on:submit=move |event| event.prevent_default()>
@@ -74,7 +74,7 @@ fn options(held: Held) -> impl IntoView {
             {text(held, "where-length", at!(layout.length))}
             {number(held, "where-reserve", at!(layout.reserve))}
             {choice(held, "where-shape", at!(layout.shape), &[("line", "where-shape-line"), ("spokes", "where-shape-spokes"), ("baseline", "where-shape-baseline")])}
-            {move || shape(held)}
+            {move || shape(held, understood)}
             {choice(held, "where-shares", at!(layout.shares), &[("area", "where-shares-area"), ("spread", "where-shares-spread")])}
             <details>
                 <summary>{session.word("where-more")}</summary>
@@ -93,11 +93,12 @@ fn options(held: Held) -> impl IntoView {
 }
 
 /// What is asked of single lines, of spokes, or of a baseline alone.
-fn shape(held: Held) -> AnyView {
+fn shape(held: Held, understood: Memo<Understood>) -> AnyView {
     let drawn = || {
         view! {
             {choice(held, "where-design", at!(layout.design), &[("balanced", "design-balanced"), ("random", "design-random"), ("systematic", "design-systematic")])}
             {text(held, "where-bearing", at!(layout.bearing))}
+            {bearings(held, understood)}
         }
     };
     match held.with(|all| all.layout.shape.clone()).as_str() {
@@ -118,6 +119,39 @@ fn shape(held: Held) -> AnyView {
         }
         .into_any(),
         _ => drawn().into_any(),
+    }
+}
+
+/// The bearing of each stratum, where the ground has several.
+fn bearings(held: Held, understood: Memo<Understood>) -> impl IntoView {
+    let session = held.session;
+    move || {
+        let names: Vec<String> = understood.with(|found| {
+            let strata = found.site.iter().flat_map(|site| &site.strata);
+            strata.map(|(name, _)| name.clone().unwrap_or_default()).collect()
+        });
+        if names.len() < 2 {
+            return None;
+        }
+        let fields = names.into_iter().map(|name| {
+            let label = session.say(&Message::new("where-bearing-of").with("stratum", name.as_str()));
+            let own = name.clone();
+            text_of(
+                held,
+                label,
+                "text",
+                move |all| all.layout.bearings.get(&own).map_or("", String::as_str),
+                move |all, text| drop(all.layout.bearings.insert(name.clone(), text)),
+            )
+        });
+        let fields = fields.collect_view();
+        Some(view! {
+            <details>
+                <summary>{session.word("where-bearings")}</summary>
+                <p class="quiet">{session.word("where-bearings-what")}</p>
+                {fields}
+            </details>
+        })
     }
 }
 

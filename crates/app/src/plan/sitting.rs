@@ -173,6 +173,8 @@ pub(super) struct Layout {
     pub(super) reserve: String,
     pub(super) design: String,
     pub(super) bearing: String,
+    /// The same of each stratum, where it isn't that of all.
+    pub(super) bearings: BTreeMap<String, String>,
     pub(super) edge: String,
     pub(super) apart: String,
     /// How strata share the lines: by area, or by area and spread.
@@ -276,6 +278,7 @@ impl Default for Layout {
             bearing: text("random"),
             edge: text("turn"),
             apart: none(),
+            bearings: BTreeMap::new(),
             shares: text("area"),
             shape: text("line"),
             spokes: text("3"),

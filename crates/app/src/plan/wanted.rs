@@ -55,12 +55,12 @@ pub(super) fn wanted(
             reserve: whole(&typed.reserve, "where-reserve")?.unwrap_or(lines.div_ceil(2)),
             shape: if typed.shape == "spokes" { spokes(all)? } else { Shape::Line },
             length,
-            bearing: Bearing::read(&typed.bearing)
-                .ok_or_else(|| Message::new("option-bearing").with("found", typed.bearing.as_str()))?,
+            bearing: bearing(&typed.bearing)?,
             edge: if typed.edge == "redraw" { Edge::Redraw } else { Edge::Turn },
             apart: millimetres(&typed.apart, "where-apart")?.unwrap_or(apart),
         },
         shares: if typed.shares == "spread" { by_spread(all, site, lines, deviation)? } else { Vec::new() },
+        bearings: bearings(all, site)?,
         line_length: typed.length.trim().to_owned(),
         seed: typed.seed.trim().parse().map_err(|_| wrong(&typed.seed, "where-seed"))?,
         compass: Date::read(&all.packet.date)
@@ -74,6 +74,20 @@ pub(super) fn wanted(
         take_in: true,
         judged: Some(typed.judged.trim().to_owned()).filter(|why| !why.is_empty()),
     })
+}
+
+fn bearing(text: &str) -> Result<Bearing, Message> {
+    Bearing::read(text).ok_or_else(|| Message::new("option-bearing").with("found", text))
+}
+
+/// Bearings of strata that have their own; what was said of ground that is gone waits until it is back.
+fn bearings(all: &Sitting, site: &Site) -> Result<Vec<(String, Bearing)>, Message> {
+    let names = site.strata.iter().map(|(name, _)| name.clone().unwrap_or_default());
+    let own = names.filter_map(|name| {
+        let typed = all.layout.bearings.get(&name).filter(|typed| !typed.trim().is_empty())?;
+        Some(bearing(typed).map(|own| (name, own)))
+    });
+    own.collect()
 }
 
 fn spokes(all: &Sitting) -> Result<Shape, Message> {

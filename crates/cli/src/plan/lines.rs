@@ -176,13 +176,12 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
         }
         None => Shape::Line,
     };
-    let bearing = text("bearing")
-        .map(|found| {
-            Bearing::read(found).ok_or_else(|| {
-                (words.say(&Message::new("option-bearing").with("found", found)), Exit::NotUnderstood)
-            })
-        })
-        .transpose()?;
+    let (bearing, bearings) = match text("bearing") {
+        None => (Bearing::Random, Vec::new()),
+        Some(found) => bearings(found).ok_or_else(|| {
+            (words.say(&Message::new("option-bearing").with("found", found)), Exit::NotUnderstood)
+        })?,
+    };
     let date = text("date")
         .map(|found| {
             Date::read(found).ok_or_else(|| {
@@ -208,11 +207,12 @@ fn wanted(asked: &ArgMatches, name: Option<String>, words: &Words) -> Result<Wan
             reserve: number("reserve")?.unwrap_or(lines.div_ceil(2)),
             shape,
             length,
-            bearing: bearing.unwrap_or(Bearing::Random),
+            bearing,
             edge: if text("edge") == Some("redraw") { Edge::Redraw } else { Edge::Turn },
             apart: millimetres("apart")?.unwrap_or(if text("baseline").is_some() { 5_000 } else { length }),
         },
         shares,
+        bearings,
         line_length: length_option(asked, "length", words)?
             .map_or(String::new(), |length| written(length.typed(), text("unit"))),
         seed: seed.unwrap_or(1),
@@ -238,6 +238,21 @@ fn shares(found: &str) -> Option<Vec<(String, usize)>> {
         Some((name.trim().to_owned(), lines))
     };
     found.split(',').map(one).collect()
+}
+
+/// `across 40`, or `random, bench: across 40, swale: across 130`: the bearing of all, and of each stratum that has its own.
+fn bearings(found: &str) -> Option<(Bearing, Vec<(String, Bearing)>)> {
+    let (own, all): (Vec<&str>, Vec<&str>) = found.split(',').partition(|part| part.contains(':'));
+    let own = own.into_iter().map(|part| {
+        let (name, bearing) = part.rsplit_once(':')?;
+        Some((name.trim().to_owned(), Bearing::read(bearing)?))
+    });
+    let bearing = match all.as_slice() {
+        [] => Bearing::Random,
+        [all] => Bearing::read(all)?,
+        _ => return None,
+    };
+    Some((bearing, own.collect::<Option<_>>()?))
 }
 
 /// `42.3010,-113.7000; 40; 300 m`: where it starts, its true bearing, its length.

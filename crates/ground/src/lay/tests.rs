@@ -35,6 +35,7 @@ pub(crate) fn wanted(lines: usize) -> Wanted {
             apart: 50_000,
         },
         shares: Vec::new(),
+        bearings: Vec::new(),
         line_length: "50 m".into(),
         seed: 1,
         compass: Some((Date::new(2026, 6, 1).unwrap(), 1500.0)),
@@ -59,6 +60,22 @@ fn strata_get_the_lines_that_were_said() {
     for shares in [vec![("flat".to_owned(), 6)], [shares(5, 9), vec![("draw".to_owned(), 2)]].concat()] {
         assert_eq!(lay(&site(), &Wanted { shares, ..wanted(14) }).unwrap_err(), strata);
     }
+}
+
+/// Where the flat falls to 40° and the wash to 130°, lines across the slope lie along 130° or 310° on the one and along 40° or 220° on the
+/// other; a stratum of which nothing is said goes by what is said of all; one that isn't there is refused.
+#[test]
+fn each_stratum_has_its_own_way_down() {
+    let mut wanted = wanted(10);
+    wanted.ask.bearing = Bearing::Across(40);
+    wanted.bearings = vec![("wash".to_owned(), Bearing::Across(130))];
+    let layout = lay(&site(), &wanted).unwrap();
+    for line in &layout.lines {
+        let across = if line.stratum.as_deref() == Some("wash") { [40, 220] } else { [130, 310] };
+        assert!(across.contains(&line.true_bearing), "{line:?}");
+    }
+    wanted.bearings = vec![("draw".to_owned(), Bearing::Random)];
+    assert_eq!(lay(&site(), &wanted).unwrap_err(), LayError::Bearings(vec!["flat".into(), "wash".into()]));
 }
 
 /// A baseline of 300 m to the east: every line runs north or south from it, in order, at least 5 m apart, and the whole drawing

@@ -286,3 +286,6 @@ where-datum-nad83 = NAD 83
 where-datum-nad27 = NAD 27 (old maps of the United States)
 where-file-datum = Its datum: WGS84, NAD83, NAD27, or “NAD27 UTM 12 N”
 where-no-datum = Nothing in it says on which datum it is. A shapefile says so in a .prj file, which is picked together with it. Ask whoever made it, then write it here: an old one taken for a new one can be up to 100 m off.
+where-bearings = A bearing of each stratum
+where-bearings-what = For strata that don't slope the same way. One that is left empty goes by the bearing above. Where the slope turns within a stratum, part it in two there, or let lines run at random.
+where-bearing-of = Bearing in { $stratum }, such as “across 130”

@@ -286,3 +286,6 @@ where-datum-nad83 = NAD 83
 where-datum-nad27 = NAD 27 (mapas antiguos de Estados Unidos)
 where-file-datum = Su datum: WGS84, NAD83, NAD27 o «NAD27 UTM 12 N»
 where-no-datum = Nada en él dice en qué datum está. Un shapefile lo dice en un archivo .prj, que se elige junto con él. Pregunte a quien lo hizo y escríbalo aquí: uno antiguo tomado por uno nuevo puede desviarse hasta 100 m.
+where-bearings = Un rumbo para cada estrato
+where-bearings-what = Para estratos que no bajan hacia el mismo lado. El que quede vacío sigue el rumbo de arriba. Si la ladera gira dentro de un estrato, divídalo ahí, o deje las líneas al azar.
+where-bearing-of = Rumbo en { $stratum }, como «across 130»

@@ -313,12 +313,29 @@ fn objectives_triggers_and_decisions() {
     std::fs::write(at.join("lines.jsonl"), lines).unwrap();
     said(at, &["import", "lines.jsonl", "--notebook", "other.tautline"], 0);
     assert!(said(at, &["ledger", "show", "--notebook", "other.tautline"], 0).contains("rest in 2029"));
+    // under another name it goes on as the same record; a name that is taken is refused
+    said(
+        at,
+        &[&["ledger", "objective", "--name", "fall", "--goal", "at least 9 %"][..], &book[..]].concat(),
+        0,
+    );
+    let rename = |from: &str, to: &str, code| {
+        said(at, &[&["ledger", "rename", "--name", from, "--to", to][..], &book[..]].concat(), code)
+    };
+    assert!(rename("spring", "fall", 1).contains("Another goal"));
+    assert!(rename("winter", "spring", 3).contains("winter"));
+    assert!(rename("spring", "spring browse", 0).contains("is called"));
+    let shown = said(at, &["ledger", "show", "--notebook", "n.tautline"], 0);
+    assert!(shown.contains("“spring browse”") && !shown.contains("“spring”"), "{shown}");
+    assert!(shown.contains("at least 15 %") && shown.contains("owner (2026-03-01)"), "{shown}");
+    rename("spring browse", "spring", 0);
+    assert_eq!(full_copy(at, "n.tautline").matches("\"kind\":\"objective\"").count(), 5);
     // what is taken back counts no more, and is there in the history
     let withdraw = ["ledger", "withdraw", "--name", "spring", "--reason", "another pasture now"];
     assert!(said(at, &[&withdraw[..], &book[..]].concat(), 0).contains("Taken back"));
     let shown = said(at, &["ledger", "show", "--notebook", "n.tautline"], 0);
     assert!(!shown.contains("“spring”") && shown.contains("rest a spring"), "{shown}");
-    assert_eq!(full_copy(at, "n.tautline").matches("\"kind\":\"objective\"").count(), 3);
+    assert_eq!(full_copy(at, "n.tautline").matches("\"kind\":\"objective\"").count(), 6);
     said(at, &[&withdraw[..], &book[..]].concat(), 3);
     let trigger = ["ledger", "withdraw", "--trigger", "--name", "low"];
     said(at, &[&trigger[..], &book[..]].concat(), 0);

@@ -12,7 +12,7 @@ use tautline_survey::date::Date;
 use tautline_survey::effort::looks::Looks;
 use tautline_survey::goal::{self, Goal, Percent};
 use tautline_survey::message::Message;
-use tautline_survey::notebook::gather::{stand, withdraw};
+use tautline_survey::notebook::gather::{change, stand, withdraw};
 use tautline_survey::notebook::payload::{Key, Payload};
 use tautline_survey::promise::{Agreed, Decision, Direction, Objective, Sampling, Trigger, agreed};
 use tautline_words::Words;
@@ -67,6 +67,10 @@ pub(super) fn command(words: &Words, notebook: impl Fn(&'static str, &'static st
             .action(ArgAction::SetTrue)
             .help(words.word("help-withdraw-trigger")),
     );
+    let rename = signed(notebook("rename", "help-ledger-rename"))
+        .arg(option("name", "NAME", "help-renamed-from").required(true))
+        .arg(option("to", "NAME", "help-renamed-to").required(true))
+        .arg(site());
     Command::new("ledger")
         .about(words.word("help-ledger"))
         .subcommand_required(true)
@@ -74,6 +78,7 @@ pub(super) fn command(words: &Words, notebook: impl Fn(&'static str, &'static st
         .subcommand(objective)
         .subcommand(trigger)
         .subcommand(decide)
+        .subcommand(rename)
         .subcommand(withdraw)
         .subcommand(notebook("show", "help-ledger-show").arg(site()))
 }
@@ -87,6 +92,7 @@ pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
         "objective" => Payload::Objective(Box::new(objective(asked, words)?)),
         "trigger" => Payload::Trigger(Box::new(trigger(asked, words)?)),
         "decide" => Payload::Decision(Box::new(decision(asked, words)?)),
+        "rename" => return renamed(asked, words, here),
         "withdraw" => return withdrawn(asked, words, here),
         _ => return shown(asked, words),
     };
@@ -101,6 +107,33 @@ pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
     if let Payload::Objective(objective) = &payload {
         show::open_parts(objective, words);
     }
+    Ok(Exit::Well)
+}
+
+/// Gives an objective another name; it goes on under it with its history.
+fn renamed(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
+    let of = |name| text(asked, name).unwrap_or_default().trim();
+    let mut notebook = Notebook::of(asked, words)?;
+    let current = notebook.current()?;
+    let was = Key::of_objective(of("site"), of("name"));
+    let Some(Payload::Objective(found)) = current.standing.get(&was).map(|standing| &standing.payload) else {
+        let message = Message::new("ledger-none-such").with("name", of("name"));
+        return Err((words.say(&message), Exit::Nothing));
+    };
+    let renamed = Payload::Objective(Box::new(Objective { name: of("to").to_owned(), ..(**found).clone() }));
+    if of("to").is_empty() {
+        return Err((words.word("ledger-no-name"), Exit::NotUnderstood));
+    }
+    let Some(drafts) = change(&current, &was, &renamed) else {
+        return Err((words.word("goals-other-name"), Exit::MustSettle));
+    };
+    if drafts.is_empty() {
+        show::line(&words.word("ledger-same"));
+        return Ok(Exit::Well);
+    }
+    notebook.write("objective", drafts, of("reason"), here)?;
+    let message = Message::new("ledger-renamed").with("what", of("name")).with("name", of("to"));
+    show::line(&words.say(&message));
     Ok(Exit::Well)
 }
 

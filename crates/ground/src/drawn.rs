@@ -68,9 +68,15 @@ pub fn record(
         keep_out: keep_out.collect(),
         lines: lines.collect(),
         walk: layout.walk.clone(),
+        from: begins(layout).map(billionths),
         given_up: [layout.given_up_at_the_edge, layout.given_up_kept_out, layout.given_up_too_near]
             .map(whole),
     }
+}
+
+/// Where a walk begins that comes to its first line from elsewhere.
+fn begins(layout: &LayoutOutput) -> Option<&End> {
+    layout.legs.first().filter(|leg| leg.from.is_none())?.points.first()
 }
 
 /// The site and the layout of a record; compass bearings are those of a date and a height in metres.
@@ -93,7 +99,9 @@ pub fn layout(record: &DrawnLayout, compass: Option<(Date, f64)>) -> Result<(Sit
             .then(|| count(ground.placed as usize) / (square_metres(region) / 10_000.0)),
     });
     let lines: Vec<LaidLine> = record.lines.iter().map(|line| laid(&site, line, compass)).collect();
-    let legs = Walking::of(&site).legs(&lines, &record.walk, None);
+    let from = record.from.map(place::Position::degrees);
+    let from = from.and_then(|[latitude, longitude]| Position::new(latitude, longitude));
+    let legs = Walking::of(&site).legs(&lines, &record.walk, from);
     let output = LayoutOutput {
         format: "tautline.plan-lines",
         version: VERSION,
@@ -155,7 +163,8 @@ fn billionths(end: &End) -> place::Position {
     kept_degrees(end.latitude, end.longitude)
 }
 
-fn kept(position: Position) -> place::Position {
+/// A position as records hold it.
+pub fn kept(position: Position) -> place::Position {
     kept_degrees(position.latitude(), position.longitude())
 }
 
@@ -168,7 +177,7 @@ fn kept_degrees(latitude: f64, longitude: f64) -> place::Position {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::lay::{lay, tests};
+    use crate::lay::{Wanted, lay, tests};
 
     /// A layout kept and brought back is the same, to the last digit of each end; bearings for another date follow that date.
     #[test]
@@ -181,6 +190,13 @@ mod tests {
         assert_eq!(serde_json::to_value(&back.lines).unwrap(), serde_json::to_value(&drawn.lines).unwrap());
         assert_eq!(back.walk, drawn.walk);
         assert!((again.area() / site.area() - 1.0).abs() < 1e-8);
+        // the way to the first line comes back too, from where the walk begins
+        let from = Position::new(42.302, -113.71);
+        let walked = lay(&site, &Wanted { from, ..wanted.clone() }).unwrap();
+        let walked_again = layout(&record(&site, &walked, "", "", None), None).unwrap().1;
+        let [first, again] = [&walked, &walked_again].map(|layout| &layout.legs[0]);
+        assert!(first.from.is_none() && again.from.is_none() && again.to == first.to);
+        assert!((again.metres - first.metres).abs() < 0.11 && kept.from.is_none(), "{again:?}");
         let plain = layout(&kept, None).unwrap().1;
         assert!(
             plain.declination.is_none() && plain.lines.iter().all(|line| line.magnetic_bearing.is_none())

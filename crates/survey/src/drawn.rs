@@ -59,6 +59,9 @@ pub struct DrawnLayout {
     pub lines: Vec<DrawnLine>,
     /// The names of the lines to read in the order of the walk.
     pub walk: Vec<String>,
+    /// Where the walk begins; at the first line's zero where nobody says.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub from: Option<Position>,
     /// Points given up at the edge, at what is kept out of, and too near to another line.
     pub given_up: [u32; 3],
 }

@@ -1,8 +1,9 @@
 //! The packet of a layout in the notebook: the page that the command makes, and the files for receiver, map and office.
 
-use super::fields::{at, choice, date, long, number};
+use super::fields::{at, choice, date, long, number, text};
 use super::replace::replace;
 use super::sitting::{Held, Packet as Typed, Sitting};
+use super::wanted::place;
 use crate::parts::files::hand_out;
 use crate::parts::sheet::sheet;
 use crate::session::Session;
@@ -52,9 +53,13 @@ struct Ready {
 
 impl Ready {
     fn of(session: Session, typed: &Typed, record: &DrawnLayout) -> Result<Self, Message> {
+        let mut record = record.clone();
+        if record.from.is_none() && !typed.from.trim().is_empty() {
+            record.from = Some(drawn::kept(place(&typed.from, "where-from")?));
+        }
         let compass = Date::read(&typed.date)
             .map(|date| (date, super::fields::number_of(&typed.elevation).unwrap_or(0.0)));
-        let (site, layout) = drawn::layout(record, compass).map_err(|error| error.message())?;
+        let (site, layout) = drawn::layout(&record, compass).map_err(|error| error.message())?;
         let unit = match Bare::from_words(&typed.unit) {
             Some(Bare::Unit(unit)) => unit,
             Some(Bare::DecimalFeet) => Unit::Foot,
@@ -109,6 +114,11 @@ fn protocols(session: Session) -> Vec<Protocol> {
 pub(super) fn packet(held: Held) -> impl IntoView {
     let session = held.session;
     let record = Memo::new(move |_| held.with(|all| chosen(session, all)));
+    // a layout that knows where its walk begins isn't asked
+    let begins_anywhere = move || {
+        let asks = record.with(|record| record.as_ref().is_some_and(|record| record.from.is_none()));
+        asks.then(|| text(held, "where-from", at!(packet.from)))
+    };
     let shown = move || match record.get() {
         None => view! { <p>{session.word("carry-no-layout")}</p> }.into_any(),
         Some(record) => ready(held, &record).into_any(),
@@ -122,6 +132,7 @@ pub(super) fn packet(held: Held) -> impl IntoView {
             {choice(held, "carry-paper", at!(packet.paper), &[("a4", "carry-a4"), ("letter", "carry-letter")])}
             {date(held, "where-date", at!(packet.date))}
             {number(held, "where-elevation", at!(packet.elevation))}
+            {begins_anywhere}
             {long(held, "carry-cautions", at!(packet.cautions))}
             {long(held, "carry-calls", at!(packet.calls))}
         </form>

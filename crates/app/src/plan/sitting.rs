@@ -209,6 +209,8 @@ pub(super) struct Packet {
     pub(super) paper: String,
     pub(super) date: String,
     pub(super) elevation: String,
+    /// Where the walk begins, where the layout doesn't know.
+    pub(super) from: String,
     pub(super) cautions: String,
     pub(super) calls: String,
 }
@@ -276,9 +278,9 @@ impl Default for Layout {
             reserve: none(),
             design: text("balanced"),
             bearing: text("random"),
+            bearings: BTreeMap::new(),
             edge: text("turn"),
             apart: none(),
-            bearings: BTreeMap::new(),
             shares: text("area"),
             shape: text("line"),
             spokes: text("3"),

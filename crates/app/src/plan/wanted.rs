@@ -168,6 +168,6 @@ fn millimetres(text: &str, what: &'static str) -> Result<Option<i64>, Message> {
     if (0..=LONGEST).contains(&millimetres) { Ok(Some(millimetres)) } else { Err(wrong(text, what)) }
 }
 
-fn place(text: &str, what: &'static str) -> Result<Position, Message> {
+pub(super) fn place(text: &str, what: &'static str) -> Result<Position, Message> {
     typed::read(text.trim(), Reference::default()).ok_or_else(|| wrong(text, what))
 }

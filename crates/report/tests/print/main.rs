@@ -101,6 +101,9 @@ fn what_the_page_says_stands_on_the_sheets() {
             said += 1;
         }
         assert!(said > 5, "only {said}");
+        // a link on paper says its page
+        let reads_readings = matches!(reader, Reader::Specialist | Reader::Class);
+        assert_eq!(sheets.contains("astypedpage"), reads_readings, "{reader:?}");
     }
 }
 

@@ -64,7 +64,7 @@ fn what_is_said_is_said_in_spanish_and_so_is_the_help() {
     let place = file.to_str().unwrap();
     reported(&["--into", place, "--language", "es"], READINGS);
     let plain = read(&file);
-    assert!(plain.contains("En las líneas leídas, cobertura de copa da 25,0 %."), "{plain}");
+    assert!(plain.contains("En las líneas leídas, la cifra de cobertura de copa es 25,0 %."), "{plain}");
     assert!(called(&["report", "--help", "--language", "es"], "").contains("Para quién"));
     let refused = tautline(&["cover", "-", "--language", "tlh"], READINGS);
     assert_eq!(refused.status.code(), Some(2));

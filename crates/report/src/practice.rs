@@ -265,8 +265,8 @@ fn costs(exercise: &Exercise, marking: &Marking, words: &Words) -> String {
     let rows: Vec<Vec<String>> = cost_of_mistakes(exercise, marking, &kinds)
         .into_iter()
         .map(|(mistake, lost)| {
-            let with =
-                mistake.length().map(|length| format!(" ({})", write(length, exercise.tape.notation())));
+            let shown = |length| words.value(&Value::Figures(write(length, exercise.tape.notation())));
+            let with = mistake.length().map(|length| format!(" ({})", shown(length)));
             let with = with
                 .or_else(|| mistake.degrees().map(|degrees| format!(" ({degrees}°)")))
                 .unwrap_or_default();

@@ -21,7 +21,7 @@ pub(super) fn of_line(packet: &Packet, line: Option<&LaidLine>, words: &Words) -
     let mut facts: Vec<(&str, String)> =
         vec![("sheet-site", layout.site.clone()), ("sheet-length", layout.line_length.clone())];
     if let Some(line) = line {
-        facts.extend(line.stratum.clone().map(|name| ("column-stratum", name)));
+        facts.extend(line.stratum.clone().map(|name| ("sheet-stratum", name)));
         facts.push(("sheet-true", format!("{}°", line.true_bearing)));
         let compass = line.magnetic_bearing.map(|bearing| format!("{}°", words.number(bearing, 1)));
         facts.extend(compass.map(|bearing| ("sheet-compass", bearing)));
@@ -63,7 +63,7 @@ fn columns(packet: &Packet, words: &Words) -> Vec<Blank> {
         ("length", length("sheet-to")),
         ("species", words.word("sheet-species")),
         ("mark", words.word("sheet-dead")),
-        ("height", words.word("sheet-height")),
+        ("height", length("sheet-height")),
     ];
     columns.map(|(holds, text)| Blank { holds, text }).to_vec()
 }

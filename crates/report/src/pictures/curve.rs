@@ -26,7 +26,7 @@ pub(crate) fn section(id: &str, assessment: &Assessment, page: &Page) -> Vec<Blo
         Unit::Inch | Unit::Foot => Unit::Inch,
         _ => Unit::Centimetre,
     });
-    let shown = |length: Length| write(length, Notation::decimals(unit, 1));
+    let shown = |length: Length| Value::Figures(write(length, Notation::decimals(unit, 1)));
     let data = Curve {
         steps: steps
             .iter()

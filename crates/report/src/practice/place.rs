@@ -6,7 +6,7 @@ use tautline_engine::length::{Length, Notation, Unit, write};
 use tautline_engine::practice::place::{Beside, Starts, in_or_out};
 use tautline_figures::practice::{BesideTape, draw_beside_part};
 use tautline_figures::{Frame, Palette};
-use tautline_survey::message::Message;
+use tautline_survey::message::{Message, Value};
 use tautline_survey::practice::TapeKind;
 use tautline_words::Words;
 
@@ -16,14 +16,15 @@ const PLANTS: usize = 12;
 /// Where lines start: what is asked, and its solution.
 pub fn starts_words(starts: &Starts, tape: Notation) -> [Message; 2] {
     let step = Length::from_nanometres(starts.baseline.nanometres() / i64::from(starts.lines.max(1)));
-    let key: Vec<String> = starts.key().into_iter().map(|at| write(at, tape)).collect();
+    let shown = |length| Value::Figures(write(length, tape));
+    let key: Vec<Value> = starts.key().into_iter().map(shown).collect();
     ["practice-starts-asked", "practice-starts-solved"].map(|code| {
         Message::new(code)
-            .with("baseline", write(starts.baseline, tape))
+            .with("baseline", shown(starts.baseline))
             .with("lines", u64::from(starts.lines))
-            .with("first", write(starts.first, tape))
-            .with("step", write(step, tape))
-            .with("starts", key.clone())
+            .with("first", shown(starts.first))
+            .with("step", shown(step))
+            .with("starts", Value::List(key.clone()))
     })
 }
 

@@ -51,6 +51,7 @@ packet-no = no
 sheet-title = Line { $line }
 sheet-spare = Spare sheet
 sheet-site = Site
+sheet-stratum = Stratum
 sheet-length = Length
 sheet-line = Line
 sheet-why = In place of, and why
@@ -69,8 +70,8 @@ sheet-to = stop
 sheet-species = species
 sheet-dead = dead
 sheet-height = height
-sheet-fractions = Lengths in { $unit }: whole { $unit } before the mark, the fraction (such as 5/8) behind it.
-sheet-decimals = Lengths in { $unit }: whole { $unit } before the mark, decimals behind it.
+sheet-fractions = All lengths and heights are in { $unit }: the whole number before the mark, the fraction (such as 5/8) behind it.
+sheet-decimals = All lengths and heights are in { $unit }: the whole number before the mark, decimals behind it.
 sheet-nothing = If nothing is met, write “nothing” in the first row.
 
 ## Cards

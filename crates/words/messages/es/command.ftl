@@ -205,9 +205,9 @@ crust = costra
 other = otra
 
 ## Verdicts
-verdict-met = La meta de { $goal } para { $what } está cumplida.
-verdict-not-met = La meta de { $goal } para { $what } no está cumplida.
-verdict-not-yet-shown = Las lecturas aún no demuestran si la meta de { $goal } para { $what } está cumplida.
+verdict-met = La meta de { $what }, { $goal }, está cumplida.
+verdict-not-met = La meta de { $what }, { $goal }, no está cumplida.
+verdict-not-yet-shown = Las lecturas aún no demuestran si la meta de { $what }, { $goal }, está cumplida.
 verdict-why-at-least = Es de { $lower } o más, con una confianza del { $confidence }; y es de { $upper } o menos, con una confianza del { $confidence }.
 verdict-bounds-zeros = No se halló nada en { $lines } líneas: con una confianza del { $confidence }, a lo sumo el { $share } de las líneas encuentra algo, y la cobertura es a lo sumo { $upper } con la que se indicó para las líneas que sí lo encuentran.
 verdict-zeros = No se halló nada en { $lines } líneas: con una confianza del { $confidence }, a lo sumo el { $share } de tales líneas encuentra algo. Eso aún no dice nada de la cobertura donde sí hay arbustos.

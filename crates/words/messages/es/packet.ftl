@@ -51,6 +51,7 @@ packet-no = no
 sheet-title = Línea { $line }
 sheet-spare = Hoja de repuesto
 sheet-site = Sitio
+sheet-stratum = Estrato
 sheet-length = Longitud
 sheet-line = Línea
 sheet-why = En lugar de cuál, y por qué
@@ -69,9 +70,9 @@ sheet-to = final
 sheet-species = especie
 sheet-dead = muerta
 sheet-height = altura
-sheet-fractions = Longitudes en { $unit }: { $unit } enteros antes de la marca, la fracción (como 5/8) después.
-sheet-decimals = Longitudes en { $unit }: { $unit } enteros antes de la marca, los decimales después.
-sheet-nothing = Si no se encuentra nada, escriba “nothing” en la primera fila.
+sheet-fractions = Todas las longitudes y alturas van en { $unit }: el número entero antes de la marca, la fracción (como 5/8) después.
+sheet-decimals = Todas las longitudes y alturas van en { $unit }: el número entero antes de la marca, los decimales después.
+sheet-nothing = Si no se encuentra nada, escriba “nada” en la primera fila (se teclea “nothing”).
 
 ## Cards
 packet-equipment = Equipo

@@ -83,9 +83,9 @@ report-cautions = Antes de usar esto
 report-files = Archivos que se leyeron
 
 ## A verdict for anybody
-report-comes-to = En las líneas leídas, { $what } da { $value }.
-report-comes-between = Con lo anotado, { $what } solo se puede situar entre { $low } y { $high } en las líneas leídas.
-    .alike = Con lo anotado, { $what } es de { $low } en las líneas leídas, según las cifras mostradas.
+report-comes-to = En las líneas leídas, la cifra de { $what } es { $value }.
+report-comes-between = Con lo anotado, la cifra de { $what } solo se puede situar entre { $low } y { $high } en las líneas leídas.
+    .alike = Con lo anotado, la cifra de { $what } es { $low } en las líneas leídas, según las cifras mostradas.
 report-lies-between = Otras líneas habrían dado otra cifra; contando con eso, queda entre { $low } y { $high }, con una confianza del { $confidence }.
     .alike = Otras líneas habrían dado otra cifra; contando con eso, es de { $low }, según las cifras mostradas, con una confianza del { $confidence }.
 report-is-or-more = Otras líneas habrían dado otra cifra; contando con eso, es de { $lower } o más, con una confianza del { $confidence }.

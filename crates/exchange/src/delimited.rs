@@ -8,6 +8,7 @@ mod lists;
 mod places;
 mod readings;
 mod settled;
+mod totals;
 mod visits;
 
 use crate::headings::{Column, Heading, heading_under};
@@ -30,6 +31,7 @@ use tautline_survey::input::{Input, SourceFile};
 use tautline_survey::measure::Measure;
 use tautline_survey::message::Message;
 use tautline_survey::protocol::Protocol;
+pub(crate) use totals::sums_up;
 pub(crate) use visits::unnamed_protocol;
 
 /// Headings that are named where none is understood.

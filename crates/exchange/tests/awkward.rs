@@ -5,7 +5,7 @@ use tautline_exchange::{Options, Read, Source, read};
 use tautline_survey::finding::Weight;
 use tautline_survey::goal::Percent;
 use tautline_survey::plan::Slope;
-use tautline_survey::visit::{Extent, Outcome};
+use tautline_survey::visit::{Extent, Outcome, State};
 
 fn files(files: &[(&str, &str)]) -> Read {
     let source = |(name, text): &(&str, &str)| Source { name: (*name).into(), bytes: (*text).into() };
@@ -42,6 +42,58 @@ fn commas_of_thousands_are_not_taken_for_decimals() {
     assert_eq!(found(&read), [("length-other-decimal-mark", 2, Weight::MustSettle)]);
     let read = one(&format!("{head}A\t1\t20 m\tSHAD\t1,250\t1,5\n"));
     assert_eq!(found(&read), []);
+}
+
+/// Only the office knows which part of 6/12 is the month; its heading says it.
+#[test]
+fn days_are_read_in_the_order_that_the_heading_names() {
+    let dated = |heading: &str, day: &str| {
+        let head = HEAD.replace("species", &format!("{heading},species"));
+        let read = one(&format!("{head}A,1,20 m,{day},SHAD,3,4\n"));
+        let date = read.input.visits.first().and_then(|visit| visit.date);
+        (date.map_or_else(String::new, |date| date.to_string()), found(&read).len())
+    };
+    for (heading, day, wanted) in [
+        ("date (m/d/y)", "6/12/2024", "2024-06-12"),
+        ("Date (MM/DD/YYYY)", "06/12/2024", "2024-06-12"),
+        ("date (d.m.y)", "6.12.2024", "2024-12-06"),
+        ("date (d/m/y)", "2024-12-06", "2024-12-06"),
+    ] {
+        assert_eq!(dated(heading, day), (wanted.to_owned(), 0), "{heading}: {day}");
+    }
+    for (heading, day) in [
+        ("date", "6/12/2024"),
+        ("date (m/d/y)", "13/12/2024"),
+        ("date (m/d/y)", "6/12/24"),
+        ("date (month)", "6/12/2024"),
+    ] {
+        assert!(dated(heading, day).1 > 0, "{heading}: {day}");
+    }
+}
+
+/// A total under the readings would be a line of its own, or count every plant twice.
+#[test]
+fn totals_are_no_readings() {
+    let lengths = HEAD.replace("start (cm),stop (cm)", "length (cm)");
+    let rows = "A,1,20 m,SHAD,30\nA,1,20 m,ATCA,50\nA,1,20 m,TOTAL,80\nA,Total:,,,80\nAverage cover,,,,4\n";
+    let read = one(&format!("{lengths}{rows}"));
+    assert_eq!(
+        found(&read).iter().map(|(code, row, _)| (*code, *row)).collect::<Vec<_>>(),
+        [("row-of-totals", 4), ("row-of-totals", 5), ("row-of-totals", 6)]
+    );
+    assert_eq!((read.input.visits.len(), read.input.plan.len()), (1, 1));
+    assert_eq!(read.input.visits[0].intercepts.len(), 2);
+}
+
+/// A column that says which plants are dead is no remark beside the readings, whatever an office calls it.
+#[test]
+fn dead_is_dead_under_any_of_the_usual_headings() {
+    for (heading, dead) in [("state", "dead"), ("Status", "D"), ("Live?", "no"), ("Alive", "no")] {
+        let head = HEAD.replace("species", &format!("{heading},species"));
+        let read = one(&format!("{head}A,1,20 m,{dead},SHAD,3,4\n"));
+        assert_eq!(found(&read), [], "{heading}");
+        assert_eq!(read.input.visits[0].intercepts[0].state, State::Dead, "{heading}");
+    }
 }
 
 #[test]

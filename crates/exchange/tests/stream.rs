@@ -257,6 +257,8 @@ fn odd_sites_are_read_again_and_no_others() {
         ("B,1,30,,SHAA,1,2,,\nB,2,30,,SHAA,1,2,,\nB,1,30,,SHAA,5,6,,\n", 1),
         ("B,1,30,2024-06-01,SHAA,1,2,,\nB,1,30,2024-06-02,SHAA,1,2,,\n", 1),
         ("B,1,30,2024-06-01,SHAA,1,2,,\nB,2,30,2025-06-02,SHAA,1,2,,\n", 1),
+        ("B,1,30,,SHAA,1,2,,\nB,1,30,,TOTAL,0,1,,\nB,Total,30,,,,1,,\n", 1),
+        ("B,1,30,,SHAA,1,2,,\nAverage cover,,,,,,7,,\n", 1),
         // the same three rows on lines of two sites: written twice, most likely
         (
             "B,1,30,,SHAA,1,2,,\nB,1,30,,SHAA,4,5,,\nB,1,30,,TREE,7,8,,\n\

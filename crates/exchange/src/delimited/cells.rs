@@ -23,6 +23,16 @@ pub(super) struct Row<'a> {
     pub(super) typed: Option<&'a TypedRow>,
 }
 
+/// A day whose parts stand in an order that somebody said; the year in four digits.
+fn in_order(text: &str, order: &str) -> Option<Date> {
+    let mut letters: Vec<char> = order.to_lowercase().chars().filter(char::is_ascii_alphabetic).collect();
+    letters.dedup();
+    let parts: Vec<&str> = text.split(['/', '.', '-']).map(str::trim).collect();
+    let part = |letter| parts.get(letters.iter().position(|own| *own == letter)?).copied();
+    let year = part('y').filter(|year| year.len() == 4 && letters.len() == 3 && parts.len() == 3)?;
+    Date::new(year.parse().ok()?, part('m')?.parse().ok()?, part('d')?.parse().ok()?)
+}
+
 impl<'a> Row<'a> {
     /// What stands in a column; empty where the column or the cell is missing.
     pub(super) fn text(&self, column: Column) -> &'a str {
@@ -71,6 +81,14 @@ impl<'a> Row<'a> {
     pub(super) fn about(&self, column: Column, code: &'static str) -> Finding {
         let message = Message::new(code).with("found", self.text(column)).with("column", column.heading());
         Finding::must_settle(message).at(self.place(column))
+    }
+
+    /// The day of the reading: year, month and day, or the parts in the order that the heading names, such as “date (m/d/y)”.
+    pub(super) fn date(&self) -> Option<Date> {
+        let text = self.text(Column::Date);
+        let heading = self.sheet.headings.iter().find(|heading| heading.column == Some(Column::Date));
+        let order = heading.and_then(|heading| heading.unit.as_deref());
+        Date::read(text).or_else(|| in_order(text, order?))
     }
 
     /// A slope: `Ok(None)` for an empty cell.

@@ -3,13 +3,12 @@
 use super::cells::Row;
 use super::places;
 use super::visits::{Visits, settle};
-use super::{Alike, Kind, Options, Sheet};
+use super::{Alike, Kind, Options, Sheet, sums_up};
 use crate::headings::{Column, Heading};
 use crate::sheet::Says;
 use crate::shown::shorten;
 use std::collections::HashMap;
 use tautline_engine::length::Length;
-use tautline_survey::date::Date;
 use tautline_survey::finding::{About, Finding, Weight};
 use tautline_survey::input::Input;
 use tautline_survey::measure::Measure;
@@ -66,7 +65,7 @@ fn say_what_about(row: &Row, options: &Options, finding: &mut Finding) {
         Box::new(About {
             site: row.site(options).unwrap_or_default(),
             line: row.text(Column::Line).to_owned(),
-            date: Date::read(row.text(Column::Date)),
+            date: row.date(),
             ..About::default()
         })
     });
@@ -77,6 +76,9 @@ fn say_what_about(row: &Row, options: &Options, finding: &mut Finding) {
 
 /// One row: what it says of the plan, of the visit and of an intercept.
 fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) -> Result<(), Finding> {
+    if row.typed.is_none() && is_a_total(row) {
+        return Err(Finding::note(Message::new("row-of-totals")).at(row.own_place()));
+    }
     if row.text(Column::Line).is_empty() {
         return Err(row.about(Column::Line, "cell-empty"));
     }
@@ -144,6 +146,14 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     notes(row, &intercept, at, options, input);
     input.visits[at].intercepts.push(intercept);
     Ok(())
+}
+
+/// Whether the row sums up others: its species says so, or its site or line and there is no species.
+fn is_a_total(row: &Row) -> bool {
+    let species = row.text(Column::Species);
+    sums_up(species)
+        || (species.is_empty()
+            && [Column::Site, Column::Line].iter().any(|&column| sums_up(row.text(column))))
 }
 
 /// What the row says about the plan: length, stratum, plot, judgement. The first that speaks is kept.
@@ -290,7 +300,11 @@ fn intercept(row: &Row, options: &Options, visit: &Visit) -> Result<Intercept, F
 
 /// Live or dead, as the words of a cell say; under a heading that asks “live?”, yes or no.
 pub(crate) fn state(words: &str, heading: Option<&Heading>) -> Option<State> {
-    let asks = heading.is_some_and(|heading| heading.text.eq_ignore_ascii_case("live"));
+    let asks = heading.is_some_and(|heading| {
+        ["live", "alive"]
+            .iter()
+            .any(|asks| heading.text.trim_end_matches('?').trim().eq_ignore_ascii_case(asks))
+    });
     Some(match words.to_lowercase().as_str() {
         "" | "live" | "l" | "alive" => State::Live,
         "dead" | "d" => State::Dead,

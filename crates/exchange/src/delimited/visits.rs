@@ -53,7 +53,7 @@ impl Visits {
     ) -> Result<usize, Finding> {
         let date = match row.text(Column::Date) {
             "" => None,
-            text => Some(Date::read(text).ok_or_else(|| row.about(Column::Date, "date-not-understood"))?),
+            _ => Some(row.date().ok_or_else(|| row.about(Column::Date, "date-not-understood"))?),
         };
         let text = |column| row.text(column).to_owned();
         let key = Key {

@@ -5,7 +5,7 @@ use super::cells::{self, Cursor};
 use super::known::Known;
 use super::layout::{Layout, Lengths, Role};
 use super::terms::Terms;
-use crate::delimited::state;
+use crate::delimited::{state, sums_up};
 use std::cell::Cell;
 use std::collections::HashMap;
 use std::hash::{DefaultHasher, Hash, Hasher};
@@ -86,6 +86,8 @@ struct Species {
     number: Option<u32>,
     /// Stands for its code wherever codes are only told apart.
     print: u64,
+    /// It names a sum, which is no species.
+    sums_up: bool,
 }
 
 /// Takes rows and gives lines.
@@ -244,8 +246,9 @@ impl<'a> Reader<'a> {
                     code.hash(&mut hasher);
                     let next = place(numbers.len());
                     let number = counts.then(|| *numbers.entry(code).or_insert(next));
-                    Species { number, print: hasher.finish() }
+                    Species { number, print: hasher.finish(), sums_up: sums_up(cell.text(bytes)) }
                 });
+                row.odd |= row.species.sums_up;
             }
             Role::State => {
                 let heading = self.layout.state.as_ref();
@@ -323,6 +326,8 @@ impl<'a> Reader<'a> {
         let length = self.run.length.or(self.terms.line_length).unwrap_or_default();
         let odd = self.run.odd
             || line.is_empty()
+            || sums_up(&line)
+            || self.of_visit(Role::Site).is_some_and(sums_up)
             || date == Some(None)
             || length == Length::ZERO
             || self.run.furthest > length;

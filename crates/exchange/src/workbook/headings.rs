@@ -23,8 +23,9 @@ pub(super) fn find(grid: &Grid, options: &Options) -> Option<Headings> {
     rows.iter().enumerate().find_map(|(at, &row)| {
         let upper = texts(grid, row);
         let lower = rows.get(at + 1).map(|&below| (below, texts(grid, below)));
-        let two =
-            lower.filter(|(_, lower)| goes_on(lower)).map(|(below, lower)| (below, together(&upper, &lower)));
+        let two = lower
+            .filter(|(_, lower)| goes_on(&upper, lower))
+            .map(|(below, lower)| (below, together(&upper, &lower)));
         [two, Some((row, upper))].into_iter().flatten().find_map(|(row, texts)| {
             let all: Vec<Heading> =
                 texts.iter().map(|text| heading_under(&short(text), &options.headings)).collect();
@@ -58,9 +59,11 @@ fn plain(held: &Held) -> String {
     }
 }
 
-/// Whether a row goes on with the headings above it: it holds headings and units and nothing else.
-fn goes_on(lower: &[String]) -> bool {
-    let mut said = lower.iter().filter(|text| !text.is_empty()).peekable();
+/// Whether a row goes on with the headings above it: beside what stands in both, merged downwards, it holds headings and units and
+/// nothing else.
+fn goes_on(upper: &[String], lower: &[String]) -> bool {
+    let own = lower.iter().enumerate().filter(|(at, text)| upper.get(*at) != Some(text));
+    let mut said = own.map(|(_, text)| text).filter(|text| !text.is_empty()).peekable();
     said.peek().is_some() && said.all(|text| unit(text).is_some() || heading(text).column.is_some())
 }
 

@@ -104,6 +104,8 @@ fn headings_in_two_rows_below_a_title() {
         sheet.merge_range(2, column, 3, column, text, &plain).unwrap();
     }
     sheet.merge_range(2, 4, 2, 5, "Position (in)", &plain).unwrap();
+    // merged downwards too, though nobody but the office knows it
+    sheet.merge_range(2, 6, 3, 6, "Grazing", &plain).unwrap();
     head(sheet, 3, &["", "", "", "", "Start", "Stop"]);
     sheet.merge_range(4, 0, 5, 0, "Hollow Flat", &plain).unwrap();
     for row in 4..6 {

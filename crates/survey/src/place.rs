@@ -4,6 +4,7 @@
 
 use crate::assess::natural_order;
 use crate::input::Input;
+use crate::visit::Visit;
 use serde::{Deserialize, Serialize};
 use tautline_engine::length::DecimalMark;
 use tautline_engine::slope::cosine_of_degrees;
@@ -253,6 +254,16 @@ impl Input {
         Told::Blurred(middle, metres.saturating_add(apart(first, place.start)))
     }
 
+    /// What was noted at a visit, as far as others may be told: never where its stake stands, and nothing that speaks of a place
+    /// where the site keeps it back.
+    pub(crate) fn noted_at<'a>(
+        &self,
+        visit: &'a Visit,
+    ) -> impl Iterator<Item = &'a (String, String)> + use<'a> {
+        let keeps_back = self.openness(&visit.site) != Openness::Exact;
+        visit.told().filter(move |(heading, _)| !(keeps_back && says_where(heading)))
+    }
+
     /// Where a line lies.
     pub fn place(&self, site: &str, line: &str) -> Option<&LinePlace> {
         self.places.iter().find(|place| place.site == site && place.line == line)
@@ -292,7 +303,7 @@ impl Input {
 /// assert!(says_where("start UTM") && !says_where("wind"));
 /// ```
 pub fn says_where(heading: &str) -> bool {
-    const WHERE: [&str; 20] = [
+    const WHERE: [&str; 27] = [
         "utm",
         "ownership",
         "owner",
@@ -313,6 +324,13 @@ pub fn says_where(heading: &str) -> bool {
         "access",
         "place",
         "note",
+        "comment",
+        "remark",
+        "description",
+        "address",
+        "township",
+        "waypoint",
+        "stake",
     ];
     heading
         .to_lowercase()
@@ -353,7 +371,8 @@ mod tests {
 
     #[test]
     fn headings_that_say_where() {
-        for heading in ["start UTM", "Ownership", "GPS", "Legal description", "lat", "Notes"] {
+        for heading in ["start UTM", "Ownership", "GPS", "Legal description", "lat", "Notes", "crew comments"]
+        {
             assert!(says_where(heading), "{heading}");
         }
         for heading in ["wind", "growth stage", "flat"] {

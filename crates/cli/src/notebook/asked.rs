@@ -70,7 +70,8 @@ pub(crate) fn commands(words: &Words) -> Vec<Command> {
     let history = sub("history", "help-history")
         .arg(option("site", "NAME", "help-history-site"))
         .arg(option("line", "NAME", "help-history-line"))
-        .arg(flag("blanked", "help-history-blanked").conflicts_with_all(["site", "line"]));
+        .arg(flag("blanked", "help-history-blanked").conflicts_with_all(["site", "line"]))
+        .arg(flag("full", "help-notebook-full"));
     let settle = signed(sub("settle", "help-settle")).arg(option("keep", "REVISION", "help-keep"));
     let restore = signed(sub("restore", "help-restore"))
         .arg(

@@ -22,6 +22,7 @@ pub(super) fn backup(asked: &ArgMatches, words: &Words) -> Done {
     let revisions = notebook.said(notebook.keep.len())?;
     let said = Message::new("backup-written").with("file", to).with("revisions", revisions);
     show::line(&words.say(&said));
+    show::aside(&words.word("export-full-said"));
     Ok(Exit::Well)
 }
 

@@ -7,6 +7,7 @@ use crate::show;
 use clap::ArgMatches;
 use std::collections::BTreeMap;
 use tautline_survey::notebook::payload::Payload;
+use tautline_survey::place::Openness;
 use tautline_survey::record::history as ordered;
 use tautline_survey::revision::{ActionId, RecordId, Revision};
 use tautline_words::Words;
@@ -31,8 +32,14 @@ pub(super) fn history(asked: &ArgMatches, words: &Words) -> Done {
     let mut told: Vec<Vec<&Revision>> = records.values().map(|own| ordered(own)).collect();
     // plans before visits, visits by date
     told.sort_by_key(|own| own.iter().find_map(|revision| Some(Payload::of(revision).ok()?.key())));
+    let (standing, _) = notebook.current()?.into_input();
+    let full = asked.get_flag("full");
+    let openness = |site: &str| if full { Openness::Exact } else { standing.openness(site) };
     for own in &told {
-        show::record_history(own, words);
+        show::record_history(own, &openness, words);
+    }
+    if full {
+        show::aside(&words.word("export-full-said"));
     }
     if told.is_empty() {
         show::line(&words.word("history-nothing"));
@@ -53,14 +60,15 @@ fn actions(all: &[Revision]) -> Vec<Vec<&Revision>> {
 
 fn is_about(revision: &Revision, site: Option<&str>, line: Option<&str>) -> bool {
     let Ok(payload) = Payload::of(revision) else { return false };
-    let (own_site, own_line) = match &payload {
-        Payload::Visit(visit) => (&visit.site, Some(&visit.line)),
-        Payload::Line(planned) => (&planned.site, Some(&planned.line)),
-        Payload::Place(place) => (&place.site, Some(&place.line)),
-        Payload::Site(site) => (&site.site, None),
-        Payload::Stratum(stratum) => (&stratum.site, None),
-        _ => return false,
+    let own_line = match &payload {
+        Payload::Visit(visit) => Some(&visit.line),
+        Payload::Line(planned) => Some(&planned.line),
+        Payload::Place(place) => Some(&place.line),
+        Payload::Replaced(word) => Some(&word.line),
+        Payload::Photo(photo) if !photo.line.is_empty() => Some(&photo.line),
+        _ => None,
     };
+    let Some(own_site) = payload.site() else { return false };
     site.is_none_or(|site| site == own_site)
         && line.is_none_or(|line| own_line.is_some_and(|own| own == line))
 }

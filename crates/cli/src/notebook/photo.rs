@@ -20,6 +20,7 @@ use tautline_survey::notebook::current::Current;
 use tautline_survey::notebook::hand::Draft;
 use tautline_survey::notebook::payload::Payload;
 use tautline_survey::photo::{Photo, Shows};
+use tautline_survey::place::Openness;
 use tautline_words::Words;
 
 pub(super) fn command(words: &Words) -> Command {
@@ -47,12 +48,14 @@ pub(super) fn command(words: &Words) -> Command {
         .arg(option("author", "NAME", "help-author"))
         .arg(option("reason", "TEXT", "help-reason"));
     let out = sub("out", "help-photo-out")
-        .arg(Arg::new("folder").value_name("DIR").help(words.word("help-photo-folder")).required(true));
+        .arg(Arg::new("folder").value_name("DIR").help(words.word("help-photo-folder")).required(true))
+        .arg(flag("full", "help-notebook-full"));
+    let list = sub("list", "help-photo-list").arg(flag("full", "help-notebook-full"));
     Command::new("photo")
         .about(words.word("help-photo"))
         .subcommand_required(true)
         .arg_required_else_help(true)
-        .subcommands([add, sub("list", "help-photo-list"), out])
+        .subcommands([add, list, out])
 }
 
 pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
@@ -62,11 +65,19 @@ pub(super) fn run(asked: &ArgMatches, words: &Words, here: &mut Here) -> Done {
         Some((_, asked)) => {
             let notebook = Notebook::of(asked, words)?;
             let lacking = lacking(&notebook)?;
-            show::photos(&notebook.current()?.photos(), &lacking, words);
+            let current = notebook.current()?;
+            show::photos(&current.photos(), &lacking, &openness(asked, &current), words);
             Ok(Exit::Well)
         }
         None => Ok(Exit::NotUnderstood),
     }
+}
+
+/// How much of each site's places is told: as the sites are set, or all of it where that was asked for.
+fn openness(asked: &ArgMatches, current: &Current) -> impl Fn(&str) -> Openness + use<> {
+    let (input, _) = current.input();
+    let full = asked.get_flag("full");
+    move |site| if full { Openness::Exact } else { input.openness(site) }
 }
 
 /// The photos whose bytes aren't here.
@@ -239,16 +250,30 @@ fn taken(name: &str, about: &Photo, kept: &Kept, words: &Words) -> Result<Taken,
     Ok(Taken { photo, bytes, is_smaller })
 }
 
-/// Every photo that is here as a file of its own; no file is written over.
+/// Every photo that is here as a file of its own; no file is written over. Where a site's places are kept back, what the camera wrote
+/// beside the picture stays here: it may say where that was.
 fn out(asked: &ArgMatches, words: &Words) -> Done {
     let notebook = Notebook::of(asked, words)?;
     let folder = text(asked, "folder").unwrap_or_default();
     std::fs::create_dir_all(folder).map_err(|error| unwritable(folder, &error, words))?;
-    let (mut written, mut lacking) = (0_usize, 0_usize);
-    for photo in notebook.current()?.photos() {
+    let current = notebook.current()?;
+    let openness = openness(asked, &current);
+    let (mut written, mut lacking, mut kept_back) = (0_usize, 0_usize, 0_usize);
+    for photo in current.photos() {
         let Some(bytes) = notebook.said(notebook.keep.photo(&photo.sha256))? else {
             lacking += 1;
             continue;
+        };
+        let bytes = if openness(&photo.site) == Openness::Exact {
+            bytes
+        } else {
+            kept_back += 1;
+            // what can't be taken apart can't be freed of what stands beside it
+            plain(&bytes).map_err(|message| {
+                let why = words.say(&message);
+                let said = Message::new("photo-not-taken").with("file", file_name(photo)).with("why", why);
+                (words.say(&said), Exit::File)
+            })?
         };
         let path = Path::new(folder).join(file_name(photo));
         let shown = path.display().to_string();
@@ -262,6 +287,11 @@ fn out(asked: &ArgMatches, words: &Words) -> Done {
     }
     let said = Message::new("photos-out").with("photos", written).with("folder", folder);
     show::line(&words.say(&said.with("lacking", lacking)));
+    if asked.get_flag("full") {
+        show::aside(&words.word("export-full-said"));
+    } else if kept_back > 0 {
+        show::aside(&words.say(&Message::new("photos-out-plain").with("photos", kept_back)));
+    }
     Ok(Exit::Well)
 }
 

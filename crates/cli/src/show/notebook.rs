@@ -11,6 +11,7 @@ use tautline_survey::notebook::current::{Conflict, written_by};
 use tautline_survey::notebook::gather::Tally;
 use tautline_survey::notebook::payload::{NoPayload, Payload};
 use tautline_survey::photo::{Photo, Spot};
+use tautline_survey::place::Openness;
 use tautline_survey::revision::{Content, Revision};
 use tautline_words::{Words, visible};
 
@@ -85,8 +86,13 @@ pub(crate) fn photo(file: &str, photo: &Photo, words: &Words) {
     wrapped(&words.say(&said), 0);
 }
 
-/// The photos of a notebook; of some the bytes aren't here.
-pub(crate) fn photos(photos: &[&Photo], lacking: &BTreeSet<String>, words: &Words) {
+/// The photos of a notebook, their places as open as each site has them; of some the bytes aren't here.
+pub(crate) fn photos(
+    photos: &[&Photo],
+    lacking: &BTreeSet<String>,
+    openness: &dyn Fn(&str) -> Openness,
+    words: &Words,
+) {
     if photos.is_empty() {
         wrapped(&words.word("photos-none"), 0);
         return;
@@ -102,6 +108,7 @@ pub(crate) fn photos(photos: &[&Photo], lacking: &BTreeSet<String>, words: &Word
     ];
     let mut table = Table::new(&headings.map(|code| words.word(code)));
     for photo in photos {
+        let open = openness(&photo.site) == Openness::Exact;
         let size = if lacking.contains(&photo.sha256) {
             words.word("photo-bytes-lacking")
         } else {
@@ -112,9 +119,12 @@ pub(crate) fn photos(photos: &[&Photo], lacking: &BTreeSet<String>, words: &Word
             visible(&photo.line).into_owned(),
             words.word(photo.shows.code()),
             when(photo, words),
-            place(photo, words),
+            match photo.place {
+                Some(_) if !open => words.word("photo-place-kept-back"),
+                _ => place(photo, words),
+            },
             size,
-            visible(&photo.caption).into_owned(),
+            if open { visible(&photo.caption).into_owned() } else { String::new() },
         ]);
     }
     table.print();
@@ -187,8 +197,32 @@ fn done(revision: &Revision, words: &Words) -> String {
     if words.has(&code) { words.word(&code) } else { what.clone() }
 }
 
-/// One record through all its revisions.
-pub(crate) fn record_history(own: &[&Revision], words: &Words) {
+/// What changed between two states of a record, as far as its site's setting lets others know.
+fn told(
+    before: Option<&Payload>,
+    after: Option<&Payload>,
+    openness: &dyn Fn(&str) -> Openness,
+) -> Vec<Message> {
+    let told = |payload: Option<&Payload>| {
+        payload.and_then(|payload| payload.told(payload.site().map_or(Openness::Exact, openness)))
+    };
+    let (was, is) = (told(before), told(after));
+    let kept_back = match (before, after) {
+        (Some(before), Some(after)) => was == is && before.without_places() != after.without_places(),
+        (None, Some(_)) => is.is_none(),
+        _ => false,
+    };
+    if kept_back {
+        vec![Message::new("change-kept-back")]
+    } else if was.is_none() && after.is_none() {
+        changes(before, after)
+    } else {
+        changes(was.as_ref(), is.as_ref())
+    }
+}
+
+/// One record through all its revisions, its places as open as each site has them.
+pub(crate) fn record_history(own: &[&Revision], openness: &dyn Fn(&str) -> Openness, words: &Words) {
     let payload = |revision: &Revision| Payload::of(revision);
     let called = own.iter().rev().find_map(|revision| Some(payload(revision).ok()?.called()));
     title(&called.map_or_else(|| words.word("record-unread"), |called| words.say(&called)));
@@ -205,14 +239,15 @@ pub(crate) fn record_history(own: &[&Revision], words: &Words) {
             Err(NoPayload::Newer | NoPayload::NotUnderstood) => wrapped(&words.word("kept-unread"), 4),
             after => {
                 if parents.is_empty() {
-                    said(&changes(None, after.as_ref().ok()), words);
+                    said(&told(None, after.as_ref().ok(), openness), words);
                 }
                 for parent in &parents {
                     if parents.len() > 1 {
                         let message = Message::new("set-beside").with("revision", parent.id().short());
                         wrapped(&words.say(&message), 4);
                     }
-                    said(&changes(payload(parent).as_ref().ok(), after.as_ref().ok()), words);
+                    let before = payload(parent);
+                    said(&told(before.as_ref().ok(), after.as_ref().ok(), openness), words);
                 }
             }
         }

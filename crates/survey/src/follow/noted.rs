@@ -46,7 +46,7 @@ impl Noted {
 /// Every heading that was noted at some visit, with what stood under it at each.
 pub(crate) fn noted(input: &Input, visits: &[&[LineResult]]) -> Vec<Noted> {
     let of = |lines: &[LineResult], heading: &str| -> Vec<String> {
-        let own = lines.iter().flat_map(|line| &input.visits[line.visit].conditions);
+        let own = lines.iter().flat_map(|line| input.noted_at(&input.visits[line.visit]));
         let values: BTreeSet<String> = own
             .filter(|(own, _)| own == heading)
             .map(|(_, value)| value.trim().to_owned())
@@ -56,7 +56,7 @@ pub(crate) fn noted(input: &Input, visits: &[&[LineResult]]) -> Vec<Noted> {
     };
     let lines = visits.iter().flat_map(|lines| lines.iter());
     let headings: BTreeSet<&String> = lines
-        .flat_map(|line| &input.visits[line.visit].conditions)
+        .flat_map(|line| input.noted_at(&input.visits[line.visit]))
         .map(|(heading, _)| heading)
         .filter(|heading| *heading != NOT_READ_WHY)
         .collect();

@@ -173,7 +173,9 @@ fn shown(key: &str, value: &Value) -> String {
         Value::Bool(yes) => yes.to_string(),
         Value::String(text) => text.clone(),
         Value::Number(number) => {
-            number.as_u64().map_or_else(|| number.to_string(), |number| scaled(key, number))
+            let sign = if number.as_i64().is_some_and(|number| number < 0) { "−" } else { "" };
+            let whole = number.as_u64().or_else(|| Some(number.as_i64()?.unsigned_abs()));
+            whole.map_or_else(|| number.to_string(), |whole| format!("{sign}{}", scaled(key, whole)))
         }
         Value::Array(items) => items.iter().map(|item| shown(key, item)).collect::<Vec<_>>().join(", "),
         Value::Object(map) => {
@@ -197,6 +199,7 @@ fn scaled(key: &str, number: u64) -> String {
     let (decimals, unit) = match key.rsplit(' ').next().unwrap_or(key) {
         "grade" | "at-least" | "at-most" | "between" => (4, " %"),
         "degrees" => (4, "°"),
+        "latitude" | "longitude" => (9, "°"),
         "confidence_per_mille" => (1, " %"),
         "area" => (10, " ha"),
         _ => (0, ""),
@@ -221,6 +224,7 @@ mod tests {
     fn numbers_are_shown_as_people_write_them() {
         assert_eq!(scaled("at-least", 152_500), "15.25 %");
         assert_eq!(scaled("area", 32_000_000_000), "3.2 ha");
+        assert_eq!(shown("start longitude", &(-113_250_000_001_i64).into()), "−113.250000001°");
         assert_eq!(scaled("confidence_per_mille", 975), "97.5 %");
         assert_eq!(scaled("set_aside", 10), "10");
     }

@@ -8,10 +8,11 @@ use crate::finding::Finding;
 use crate::input::Input;
 use crate::message::{Message, Value};
 use crate::photo::Photo;
+use crate::place::{Openness, Site};
 use crate::protocol::Protocol;
 use crate::revision::{Content, RecordId, Revision, RevisionId};
 use serde::de::IgnoredAny;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// A head and what it holds, if that is there to be used.
 type Read = (Result<Payload, NoPayload>, Revision);
@@ -159,6 +160,7 @@ impl Current {
     pub fn into_input(self) -> (Input, Vec<SiteGoal>) {
         let mut input = Input { findings: self.findings(), ..Input::default() };
         let (mut goals, mut aimed_at) = (Vec::new(), Vec::new());
+        let disputed = self.disputed_sites();
         for standing in self.standing.into_values() {
             match standing.payload {
                 Payload::Line(line) => input.plan.push(line),
@@ -188,6 +190,13 @@ impl Current {
                 }
             }
         }
+        // while two persons differ about a site, nobody is told where it is
+        input.sites.extend(disputed.into_iter().map(|site| Site {
+            site,
+            places: Some(Openness::Withheld),
+            ..Site::default()
+        }));
+        input.sites.sort_by(|a, b| a.site.cmp(&b.site));
         // a goal that stands both in an objective and by itself is one goal
         aimed_at.retain(|one: &SiteGoal| !goals.iter().any(|goal: &SiteGoal| goal.asks_the_same(one)));
         goals.extend(aimed_at);
@@ -202,6 +211,16 @@ impl Current {
                 .then_with(|| (&a.reader, &a.recorder).cmp(&(&b.reader, &b.recorder)))
         });
         (input, goals)
+    }
+
+    /// The sites of which two versions stand side by side.
+    fn disputed_sites(&self) -> BTreeSet<String> {
+        let versions = self.conflicts.iter().flat_map(|conflict| &conflict.versions);
+        let site = |revision: &Revision| match Payload::of(revision) {
+            Ok(Payload::Site(site)) => Some(site.site),
+            _ => None,
+        };
+        versions.filter_map(site).collect()
     }
 
     /// The same of a copy.

@@ -11,6 +11,7 @@
 //! | what changed between two revisions | [`changes`] |
 //! | layouts kept, lines replaced | [`layouts`] |
 //! | drafts made into revisions | [`hand`] |
+//! | what is left of a record where its site's places are kept back | `told` |
 
 pub mod amend;
 pub mod changes;
@@ -21,3 +22,4 @@ pub mod gather;
 pub mod hand;
 pub mod layouts;
 pub mod payload;
+mod told;

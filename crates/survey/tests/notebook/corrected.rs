@@ -2,7 +2,9 @@
 
 use super::{Device, add_all, sheet, standing, visit};
 use tautline_survey::finding::Weight;
+use tautline_survey::input::Input;
 use tautline_survey::notebook::amend::{self, NotAmended};
+use tautline_survey::place::{Openness, Site};
 use tautline_survey::record::{Records, missing_parents};
 use tautline_survey::revision::{Content, Revision};
 use tautline_survey::visit::Visit;
@@ -50,6 +52,28 @@ fn two_corrections_are_used_neither_way_until_settled() {
     let chosen: Content<Visit> = conflict.versions[1].content().unwrap();
     assert_eq!(input.visits[0], chosen.payload.unwrap());
     assert!(input.findings.is_empty());
+}
+
+/// Two say unlike things of how much of a site's places is told: until somebody settles it, nothing is.
+#[test]
+fn a_site_that_is_disputed_is_kept_back() {
+    let set = |places| {
+        let site = Site { site: "Invented Flat".into(), places: Some(places), ..Site::default() };
+        Input { sites: vec![site], ..sheet("a", vec![visit("1", 7)]) }
+    };
+    let told = |records: &Records| standing(records).input().0.openness("Invented Flat");
+    let (mut here, mut records) = (Device::new(1), Records::default());
+    here.import(&mut records, &set(Openness::Blurred(5)));
+    assert_eq!(told(&records), Openness::Blurred(5));
+    let (mut there, mut other) = (Device::new(2), records.clone());
+    here.import(&mut records, &set(Openness::Exact));
+    there.import(&mut other, &set(Openness::Blurred(10)));
+    assert_eq!(told(&records), Openness::Exact);
+    records.union(&other);
+    assert_eq!(told(&records), Openness::Withheld);
+    let conflict = &standing(&records).conflicts[0];
+    add_all(&mut records, here.write("settle", amend::settle(conflict, &conflict.versions[0]).unwrap()));
+    assert_ne!(told(&records), Openness::Withheld);
 }
 
 #[test]

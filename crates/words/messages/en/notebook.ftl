@@ -420,3 +420,10 @@ help-dry-run = Show what was understood and what would change, and write nothing
 option-heading = “{ $found }” doesn't say which heading is meant. “Tape begin=start” would do; docs/files.md lists the headings.
 import-dry = Nothing was written. Without --dry-run this goes to { $file } as one import, which can be undone as one.
 would-join = { $file }: { $new } new revisions would join. Nothing was written.
+help-notebook-full = Places as they are, whatever the sites' settings say
+change-kept-back = something that is kept back, as the site is set (--full tells it)
+photo-place-kept-back = kept back
+photos-out-plain = { $photos ->
+    [one] One of them is without what the camera wrote beside it, since its site keeps its places back; what it shows can’t be known. --full gives it as it is kept.
+   *[other] { $photos } of them are without what the camera wrote beside them, since their sites keep their places back; what they show can’t be known. --full gives them as they are kept.
+}

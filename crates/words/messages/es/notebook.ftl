@@ -420,3 +420,10 @@ help-dry-run = Mostrar lo que se entendió y lo que cambiaría, sin escribir nad
 option-heading = «{ $found }» no dice qué encabezado se quiere. «Inicio=start» serviría; docs/files.md enumera los encabezados.
 import-dry = No se escribió nada. Sin --dry-run, esto va a { $file } como una sola importación, que se deshace de una vez.
 would-join = { $file }: se añadirían { $new } revisiones nuevas. No se escribió nada.
+help-notebook-full = Los lugares tal como son, digan lo que digan los ajustes de los sitios
+change-kept-back = algo que se reserva, según el ajuste del sitio (--full lo dice)
+photo-place-kept-back = reservado
+photos-out-plain = { $photos ->
+    [one] Una va sin lo que la cámara escribió junto a ella, porque su sitio reserva sus lugares; lo que muestra no puede saberse. --full la da tal como se guarda.
+   *[other] { $photos } van sin lo que la cámara escribió junto a ellas, porque sus sitios reservan sus lugares; lo que muestran no puede saberse. --full las da tal como se guardan.
+}

@@ -9,6 +9,7 @@ mod places;
 mod readings;
 mod settled;
 mod totals;
+mod unplaced;
 mod visits;
 
 use crate::headings::{Column, Heading, heading_under};

@@ -178,6 +178,25 @@ fn a_file_without_sites_is_one_site_and_an_empty_site_is_none() {
     assert_eq!(found(&one(&format!("{HEAD},1,20 m,SHAD,3,4\n"))), [("site-missing", 2, Weight::MustSettle)]);
 }
 
+/// A line is never read too low in silence: a row that doesn't say its site or line may belong to a neighbour.
+#[test]
+fn a_row_without_site_or_line_holds_back_the_lines_it_may_belong_to() {
+    let short_of = |rows: &str| -> Vec<(String, u32)> {
+        let visits = one(&format!("{HEAD}{rows}")).input.visits;
+        visits.into_iter().map(|visit| (visit.line, visit.set_aside)).collect()
+    };
+    let lines =
+        |of: &[(&str, u32)]| of.iter().map(|&(line, rows)| (line.to_owned(), rows)).collect::<Vec<_>>();
+    // in the middle of a line, at its end, before its first row
+    assert_eq!(short_of("A,1,20 m,S,3,4\n,1,20 m,S,5,6\nA,1,20 m,S,7,8\n"), lines(&[("1", 1)]));
+    assert_eq!(short_of("A,1,20 m,S,3,4\n,1,20 m,S,5,6\n,1,20 m,S,7,8\n"), lines(&[("1", 2)]));
+    assert_eq!(short_of("A,1,20 m,S,3,4\n,2,20 m,S,5,6\nA,2,20 m,S,7,8\n"), lines(&[("1", 0), ("2", 1)]));
+    // between two lines it may belong to either
+    assert_eq!(short_of("A,1,20 m,S,3,4\nA,,20 m,S,5,6\nA,2,20 m,S,7,8\n"), lines(&[("1", 1), ("2", 1)]));
+    // a remark below the table belongs to none
+    assert_eq!(short_of("A,1,20 m,S,3,4\nread on a dry day,,,,,\n"), lines(&[("1", 0)]));
+}
+
 #[test]
 fn columns_that_nothing_is_done_with_are_named() {
     let read = one("site,goal,priority\nA,at least 15 %,high\n");

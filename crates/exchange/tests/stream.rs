@@ -253,7 +253,12 @@ fn odd_sites_are_read_again_and_no_others() {
         ("B,1,,,SHAA,1,2,,\n", 1),
         ("B,1,30,,SHAA,1,31,,\n", 1),
         ("B,1,30,,SHAA,1,2,,\nB,1,20,,SHAA,1,2,,\n", 1),
-        (",1,30,,SHAA,1,2,,\nB,,30,,SHAA,1,2,,\n", 2),
+        ("B,,30,,SHAA,1,2,,\nB,1,30,,SHAA,1,2,,\n", 1),
+        // its neighbours are those of its site
+        (
+            "B,1,30,,SHAA,1,2,,\nD,1,30,,SHAA,1,2,,\nB,,30,,SHAA,1,2,,\nD,2,30,,SHAA,1,2,,\nB,2,30,,SHAA,1,2,,\n",
+            1,
+        ),
         ("B,1,30,,SHAA,1,2,,\nB,2,30,,SHAA,1,2,,\nB,1,30,,SHAA,5,6,,\n", 1),
         ("B,1,30,2024-06-01,SHAA,1,2,,\nB,1,30,2024-06-02,SHAA,1,2,,\n", 1),
         ("B,1,30,2024-06-01,SHAA,1,2,,\nB,2,30,2025-06-02,SHAA,1,2,,\n", 1),
@@ -279,7 +284,8 @@ fn what_is_beyond_the_quick_reader_as_a_whole() {
     let over_rows = ("readings.csv", plain(&format!("{rows}A,3,30,,SHAA,1,2,,\"goes\non\"\n")));
     let decimal_comma = ("readings.csv", plain(rows).replace(',', ";").replace("1;2;", "1,5;2,25;"));
     let lines = ("lines.csv", "site,line,outcome,line length\nA,3,nothing found,30\n".to_owned());
-    for files in [vec![over_rows], vec![decimal_comma], vec![readings.clone(), lines]] {
+    let no_site = ("readings.csv", plain(&format!("{rows},2,30,,SHAA,5,6,,\n")));
+    for files in [vec![over_rows], vec![no_site], vec![decimal_comma], vec![readings.clone(), lines]] {
         assert_eq!(both(&files, &metres(), &Question::default()), None, "{files:?}");
     }
     let question = Question { goals: vec![at_least("SHAA: at least 5 %")], ..Question::default() };

@@ -2,6 +2,7 @@
 
 use super::cells::Row;
 use super::places;
+use super::unplaced::Neighbours;
 use super::visits::{Visits, settle};
 use super::{Alike, Kind, Options, Sheet, sums_up};
 use crate::headings::{Column, Heading};
@@ -21,6 +22,7 @@ use tautline_survey::visit::{Extent, Intercept, Outcome, State, Visit};
 pub(super) struct SoFar {
     planned: HashMap<(String, String), usize>,
     visits: Visits,
+    neighbours: Neighbours,
 }
 
 pub(super) fn readings(
@@ -31,6 +33,7 @@ pub(super) fn readings(
     input: &mut Input,
 ) {
     let first = input.findings.len();
+    so_far.neighbours = Neighbours::default();
     if let Some(typed) = &sheet.typed {
         input.findings.extend(typed.findings.iter().cloned());
     }
@@ -79,10 +82,11 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     if row.typed.is_none() && is_a_total(row) {
         return Err(Finding::note(Message::new("row-of-totals")).at(row.own_place()));
     }
-    if row.text(Column::Line).is_empty() {
-        return Err(row.about(Column::Line, "cell-empty"));
-    }
-    let site = row.site(options).ok_or_else(|| row.about(Column::Site, "site-missing"))?;
+    let site = match (row.text(Column::Line), row.site(options)) {
+        ("", _) => return Err(unplaced(row, Column::Line, "cell-empty", options, so_far, input)),
+        (_, None) => return Err(unplaced(row, Column::Site, "site-missing", options, so_far, input)),
+        (_, Some(site)) => site,
+    };
     plan(row, &site, options, &mut so_far.planned, input);
     places::site(row, &site, input);
     places::line(row, &site, row.text(Column::Line), input);
@@ -96,6 +100,9 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
         return Ok(());
     }
     let at = so_far.visits.of(row, &site, options, input)?;
+    if is_reading {
+        so_far.neighbours.placed(at, input);
+    }
     so_far.visits.keep_conditions(row, at, &mut input.visits[at]);
     if let Some(Says::Fault(_) | Says::Broken) = says {
         input.visits[at].set_aside += 1;
@@ -120,8 +127,7 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     if says.is_some_and(|says| *says != Says::Reading) {
         return Ok(());
     }
-    let of_intercept = [Column::Species, Column::Start, Column::Stop, Column::Length];
-    if of_intercept.iter().all(|&column| row.text(column).is_empty()) {
+    if !speaks_of_an_intercept(row) {
         return if says_outcome { Ok(()) } else { Err(row.about(Column::Species, "row-says-nothing")) };
     }
     // the same visit in another file is most likely the sheet exported again; adding it up would count it twice
@@ -146,6 +152,30 @@ fn reading(row: &Row, options: &Options, so_far: &mut SoFar, input: &mut Input) 
     notes(row, &intercept, at, options, input);
     input.visits[at].intercepts.push(intercept);
     Ok(())
+}
+
+/// What is said of a row that doesn't say where it belongs; a neighbour that may be short of it is held back.
+fn unplaced(
+    row: &Row,
+    column: Column,
+    code: &'static str,
+    options: &Options,
+    so_far: &mut SoFar,
+    input: &mut Input,
+) -> Finding {
+    let finding = row.about(column, code);
+    if row.sheet.kind != Kind::Readings || !speaks_of_an_intercept(row) {
+        return finding;
+    }
+    match so_far.neighbours.unplaced(row, options, input) {
+        Some(at) => finding.of(&input.visits[at], at),
+        None => finding,
+    }
+}
+
+fn speaks_of_an_intercept(row: &Row) -> bool {
+    let of_intercept = [Column::Species, Column::Start, Column::Stop, Column::Length];
+    of_intercept.iter().any(|&column| !row.text(column).is_empty())
 }
 
 /// Whether the row sums up others: its species says so, or its site or line and there is no species.

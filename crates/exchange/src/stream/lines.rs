@@ -60,6 +60,11 @@ impl Lines {
         self.at(&site.name)
     }
 
+    /// Whether some row doesn't say its site.
+    pub(super) fn names_no_site(&self) -> bool {
+        self.sites.iter().any(|site| self.site(site).is_empty())
+    }
+
     /// The lines of a site with their names.
     pub(super) fn of_site(&self, site: &SiteRun) -> impl Iterator<Item = (&str, &LineRun)> {
         let lines = &self.runs[site.lines.start as usize..site.lines.end as usize];
@@ -339,7 +344,7 @@ impl<'a> Reader<'a> {
             let site = site.to_owned();
             let name = self.lines.keep(&site);
             let begin = place(self.lines.runs.len());
-            self.lines.sites.push(SiteRun { name, lines: begin..begin, odd: site.is_empty() });
+            self.lines.sites.push(SiteRun { name, lines: begin..begin, odd: false });
         }
         let name = self.lines.keep(&line);
         let year = date.flatten().map(Date::year);

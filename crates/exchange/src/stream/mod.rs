@@ -4,8 +4,8 @@
 //! A quick reader goes over the rows once: it knows the columns of a readings table, and nothing that it finds is kept
 //! but each line's length under canopy. It gives no verdict of its own on anything it doesn't know: a site with a row
 //! that it can't read, with a line whose rows don't stand together, or with anything to be said about it is read again
-//! by the general reader, row numbers and all; a table in another encoding, with quotes it can't follow or with a
-//! question that asks for more than canopy goes there as a whole. A test holds that nobody can tell the two apart.
+//! by the general reader, row numbers and all; a table in another encoding, with quotes it can't follow, with a row
+//! that names no site or with a question that asks for more than canopy goes there as a whole. A test holds that nobody can tell the two apart.
 
 mod again;
 mod blocks;
@@ -20,6 +20,7 @@ mod terms;
 use crate::delimited::{self, Options};
 use crate::source::Source;
 use layout::{HEAD, Head, Layout};
+use lines::Lines;
 use std::fs::File;
 use std::io::{self, Cursor, Read, Seek};
 use std::num::NonZero;
@@ -202,6 +203,10 @@ fn quick(tables: &[Table], options: &Options, question: &Question, way: &Way) ->
     let mut findings = std::mem::take(&mut read.input.findings);
     let terms = Terms::of(&mut read.input, options, &question).ok_or(Stop::Unclear)?;
     let lines = pieces::read(&readings, &terms, way)?;
+    // a row that names no site may belong to its neighbours', whichever they are
+    if lines.iter().any(Lines::names_no_site) {
+        return Err(Stop::Unclear);
+    }
     let gathered = gather::sites(&lines, &question, way.threads);
     let mut rows = gathered.rows;
     if !gathered.odd.is_empty() {

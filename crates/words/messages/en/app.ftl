@@ -183,3 +183,10 @@ app-search-for = Sites, lines, people, plants, notes and rules by any word
 app-figures = Figures as JSON
 app-more-findings = { $more } more: shown once these are settled.
 app-follow-site = Follow it over the years
+
+# The home screen says these before the words of the rooms have come.
+field-blind = Out of sight while somebody reads it a second time: { $lines }. Every figure here is without it, and it comes back when that reading is closed.
+desk-only = Show
+desk-only-all = all sites
+desk-only-waiting = where something waits
+desk-no-site = No site is so.

@@ -33,10 +33,6 @@ desk-group = group { $group }
 desk-lines = Lines that speak
 
 ## All sites
-desk-only = Show
-desk-only-all = all sites
-desk-only-waiting = where something waits
-desk-no-site = No site is so.
 desk-site-twice = { $count ->
     [one] 1 record written in two ways
    *[other] { $count } records written in two ways

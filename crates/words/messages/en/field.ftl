@@ -21,7 +21,6 @@ field-photos = Photos kept with this reading
 field-photo-over-last = Take it again, over the last one
 
 ## A second reading without sight of the first
-field-blind = Out of sight while somebody reads it a second time: { $lines }. Every figure here is without it, and it comes back when that reading is closed.
 field-blind-waits = Somebody is reading this line a second time and must not see this draft. It can be gone on with when that reading is closed or thrown away.
 field-blind-drafts = { $lines ->
     [one] One draft waits

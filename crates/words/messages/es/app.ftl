@@ -183,3 +183,10 @@ app-search-for = Sitios, líneas, personas, plantas, notas y reglas por cualquie
 app-figures = Cifras como JSON
 app-more-findings = { $more } más: se muestran cuando estos estén resueltos.
 app-follow-site = Seguirlo a lo largo de los años
+
+# La pantalla de inicio dice estas antes de que lleguen las palabras de las salas.
+field-blind = Fuera de la vista mientras alguien lee por segunda vez: { $lines }. Todas las cifras aquí van sin esa lectura, que vuelve cuando se cierre la segunda.
+desk-only = Mostrar
+desk-only-all = todos los sitios
+desk-only-waiting = donde algo espera
+desk-no-site = Ningún sitio es así.

@@ -33,10 +33,6 @@ desk-group = grupo { $group }
 desk-lines = Líneas que hablan
 
 ## Todos los sitios
-desk-only = Mostrar
-desk-only-all = todos los sitios
-desk-only-waiting = donde algo espera
-desk-no-site = Ningún sitio es así.
 desk-site-twice = { $count ->
     [one] 1 registro escrito de dos maneras
    *[other] { $count } registros escritos de dos maneras

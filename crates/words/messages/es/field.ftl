@@ -21,7 +21,6 @@ field-photos = Fotos guardadas con esta lectura
 field-photo-over-last = Tomarla otra vez, sobre la última
 
 ## Una segunda lectura sin ver la primera
-field-blind = Fuera de la vista mientras alguien lee por segunda vez: { $lines }. Todas las cifras aquí van sin esa lectura, que vuelve cuando se cierre la segunda.
 field-blind-waits = Alguien está leyendo esta línea por segunda vez y no debe ver este borrador. Se puede seguir con él cuando esa lectura se cierre o se deseche.
 field-blind-drafts = { $lines ->
     [one] Un borrador espera

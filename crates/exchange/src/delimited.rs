@@ -356,6 +356,8 @@ pub(crate) struct Sheet {
     /// What is said above them.
     above: Vec<String>,
     pub(crate) rows: Vec<(u64, Vec<String>)>,
+    /// The numbers of rows that were set aside since their cells can't be told apart.
+    misshapen: Vec<u64>,
     mark: DecimalMark,
     /// The rows of a typed sheet, which has no headings.
     typed: Option<TypedSheet>,
@@ -373,6 +375,7 @@ impl Sheet {
             first: 1,
             above: Vec::new(),
             rows,
+            misshapen: Vec::new(),
             mark,
             typed: Some(typed),
         }
@@ -395,7 +398,8 @@ impl Sheet {
         let cells = cut.rows.iter().flat_map(|(_, cells)| cells).map(String::as_str);
         let mark = options.mark.unwrap_or_else(|| decimal_mark(cut.delimiter, &cells));
         let first = lines as u64 + 1;
-        Self { name: name.to_owned(), kind, headings, first, above, rows: cut.rows, mark, typed: None }
+        let (rows, misshapen) = (cut.rows, Vec::new());
+        Self { name: name.to_owned(), kind, headings, first, above, rows, misshapen, mark, typed: None }
     }
 
     /// Names the texts above the headings, which are nobody's readings.
@@ -415,7 +419,8 @@ impl Sheet {
         rows: Vec<(u64, Vec<String>)>,
         mark: DecimalMark,
     ) -> Self {
-        Self { name, kind, headings, first, above: Vec::new(), rows, mark, typed: None }
+        let (above, misshapen) = (Vec::new(), Vec::new());
+        Self { name, kind, headings, first, above, rows, misshapen, mark, typed: None }
     }
 
     /// Sets aside rows whose cells can't be told apart, and names them: more cells than headings, as a decimal
@@ -436,6 +441,7 @@ impl Sheet {
             let filled = cells.iter().rposition(|cell| !cell.is_empty()).map_or(0, |last| last + 1);
             filled <= self.headings.len() && self.over_several_rows(cells).is_none()
         });
+        self.misshapen = misshapen.iter().map(|(row, _)| *row).collect();
         for (row, cells) in misshapen {
             let (message, column) = match self.over_several_rows(&cells) {
                 Some(column) => (Message::new("cell-over-several-rows"), Some(column)),

@@ -193,6 +193,9 @@ fn a_row_without_site_or_line_holds_back_the_lines_it_may_belong_to() {
     assert_eq!(short_of("A,1,20 m,S,3,4\n,2,20 m,S,5,6\nA,2,20 m,S,7,8\n"), lines(&[("1", 0), ("2", 1)]));
     // between two lines it may belong to either
     assert_eq!(short_of("A,1,20 m,S,3,4\nA,,20 m,S,5,6\nA,2,20 m,S,7,8\n"), lines(&[("1", 1), ("2", 1)]));
+    // nor can cells that can't be told apart say where they belong: a decimal comma, a quote that never closes
+    assert_eq!(short_of("A,1,20 m,S,3,4\nA,1,20 m,S,5,5,6\nA,2,20 m,S,7,8\n"), lines(&[("1", 1), ("2", 1)]));
+    assert_eq!(short_of("A,1,20 m,S,3,4\nA,1,20 m,\"S,5,6\nA,2,20 m,S,7,8\n"), lines(&[("1", 1)]));
     // a remark below the table belongs to none
     assert_eq!(short_of("A,1,20 m,S,3,4\nread on a dry day,,,,,\n"), lines(&[("1", 0)]));
 }

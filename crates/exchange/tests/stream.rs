@@ -285,7 +285,10 @@ fn what_is_beyond_the_quick_reader_as_a_whole() {
     let decimal_comma = ("readings.csv", plain(rows).replace(',', ";").replace("1;2;", "1,5;2,25;"));
     let lines = ("lines.csv", "site,line,outcome,line length\nA,3,nothing found,30\n".to_owned());
     let no_site = ("readings.csv", plain(&format!("{rows},2,30,,SHAA,5,6,,\n")));
-    for files in [vec![over_rows], vec![no_site], vec![decimal_comma], vec![readings.clone(), lines]] {
+    let too_long = ("readings.csv", plain(&format!("{rows}A,2,30,,SHAA,5,6,5,,7\n")));
+    for files in
+        [vec![over_rows], vec![no_site], vec![too_long], vec![decimal_comma], vec![readings.clone(), lines]]
+    {
         assert_eq!(both(&files, &metres(), &Question::default()), None, "{files:?}");
     }
     let question = Question { goals: vec![at_least("SHAA: at least 5 %")], ..Question::default() };

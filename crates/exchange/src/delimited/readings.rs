@@ -40,7 +40,11 @@ pub(super) fn readings(
     // a sheet without unit would say so at each of its numbers
     let mut unit_is_said =
         input.findings[first..].iter().any(|finding| finding.message.code == "unit-not-known");
+    let mut misshapen = sheet.misshapen.iter().peekable();
     for row in sheet.rows() {
+        while misshapen.next_if(|&&number| number < row.number).is_some() {
+            so_far.neighbours.misshapen(input);
+        }
         let before = input.findings.len();
         if let Err(finding) = reading(&row, options, so_far, input) {
             let no_unit = finding.message.code == "sheet-no-unit";
@@ -54,6 +58,9 @@ pub(super) fn readings(
             say_what_about(&row, options, finding);
         }
         alike.look_through(before, &mut input.findings);
+    }
+    for _ in misshapen {
+        so_far.neighbours.misshapen(input);
     }
     if let Some(typed) = &sheet.typed {
         let own = &mut input.findings[first..];

@@ -1,4 +1,4 @@
-//! Rows of readings that name no site or no line. Most likely they go on with what a neighbour reads, and that line would
+//! Rows of readings that name no site or no line, or whose cells can't be told apart. Most likely they go on with what a neighbour reads, and that line would
 //! come out too low without them: so they count as rows of it that were set aside, and it waits until they are settled.
 
 use super::Options;
@@ -9,6 +9,7 @@ use tautline_survey::input::Input;
 use tautline_survey::visit::Visit;
 
 /// What a row does say of where it belongs.
+#[derive(Default)]
 struct Says {
     site: Option<String>,
     line: Option<String>,
@@ -39,7 +40,15 @@ impl Neighbours {
     /// A row that can't be placed: the visit above that it may belong to, which is held back. A row that names its site has
     /// its neighbours there.
     pub(super) fn unplaced(&mut self, row: &Row, options: &Options, input: &mut Input) -> Option<usize> {
-        let says = Says { site: row.site(options), line: row.some(Column::Line), date: row.date() };
+        self.short_of(Says { site: row.site(options), line: row.some(Column::Line), date: row.date() }, input)
+    }
+
+    /// A row of which no cell can be trusted.
+    pub(super) fn misshapen(&mut self, input: &mut Input) {
+        self.short_of(Says::default(), input);
+    }
+
+    fn short_of(&mut self, says: Says, input: &mut Input) -> Option<usize> {
         let mut passed = self.passed.iter().rev().copied();
         let nearest = passed.find(|&at| says.is_at(&input.visits[at].site));
         let above = nearest.filter(|&at| says.fits(&input.visits[at]));

@@ -225,10 +225,12 @@ impl<'a> Reader<'a> {
                 }
             }
         }
+        // a row with more cells than headings may belong to its neighbours, whichever they are
+        let mut too_long = false;
         while !cursor.over {
-            row.odd |= !cursor.cell().text(bytes).is_empty();
+            too_long |= !cursor.cell().text(bytes).is_empty();
         }
-        if cursor.hard_quotes || self.hundredths_of_feet.get() {
+        if too_long || cursor.hard_quotes || self.hundredths_of_feet.get() {
             return Err(Stop::Unclear);
         }
         if another {

@@ -5,7 +5,7 @@
 //! but each line's length under canopy. It gives no verdict of its own on anything it doesn't know: a site with a row
 //! that it can't read, with a line whose rows don't stand together, or with anything to be said about it is read again
 //! by the general reader, row numbers and all; a table in another encoding, with quotes it can't follow, with a row
-//! that names no site or with a question that asks for more than canopy goes there as a whole. A test holds that nobody can tell the two apart.
+//! that names no site or has more cells than headings, or with a question that asks for more than canopy goes there as a whole. A test holds that nobody can tell the two apart.
 
 mod again;
 mod blocks;
